@@ -1,0 +1,93 @@
+import { z } from "zod";
+import { ClaimValue, Seconds } from "./analysis.ts";
+import { Vehicle } from "./recording.ts";
+import {
+  AttributeName,
+  ComponentName,
+  ConflictKind,
+  Grade,
+  PositionName,
+  RulingDecision,
+  Stance,
+  UnitName,
+  ZoneName,
+} from "./vocabulary.ts";
+
+/** Version of the exported JSON's form. */
+export const conditionIndexVersion = 1;
+
+const IndexMoment = z.strictObject({ start: Seconds, quote: z.string() });
+
+/**
+ * The condition index as JSON: what leaves the tool. Its JSON Schema is exported from this object.
+ * Unaccepted proposals are not findings and stay out; an open conflict is marked wherever one of its claims appears.
+ */
+export const ConditionIndex = z.strictObject({
+  version: z.literal(conditionIndexVersion),
+  recording: z.strictObject({
+    title: z.string(),
+    stockNumber: z.string(),
+    vehicle: Vehicle,
+    duration: Seconds,
+    videoFile: z.string().nullable(),
+    transcriptFile: z.string(),
+  }),
+  /** ISO 8601 UTC. */
+  writtenAt: z.string(),
+  analysisVersion: z.int(),
+  chapters: z.array(
+    z.strictObject({ start: Seconds, end: Seconds, zone: ZoneName, title: z.string(), accepted: z.boolean(), openConflicts: z.int() }),
+  ),
+  findings: z.array(
+    z.strictObject({
+      start: Seconds,
+      end: Seconds,
+      zone: ZoneName,
+      component: ComponentName,
+      position: PositionName.nullable(),
+      seen: z.string(),
+      grade: Grade,
+      note: z.string(),
+      initials: z.string(),
+    }),
+  ),
+  claims: z.array(
+    z.strictObject({
+      start: Seconds,
+      zone: ZoneName,
+      component: ComponentName,
+      part: z.string().nullable(),
+      position: PositionName.nullable(),
+      attribute: AttributeName,
+      value: ClaimValue,
+      unit: UnitName.nullable(),
+      stance: Stance,
+      quote: z.string(),
+      /** `disputed` in an open conflict, `overruled` where a ruling let another side stand. */
+      status: z.enum(["undisputed", "disputed", "upheld", "overruled"]),
+      conflictTopics: z.array(z.string()),
+    }),
+  ),
+  conflicts: z.array(
+    z.strictObject({
+      topic: z.string(),
+      kind: ConflictKind,
+      why: z.string(),
+      state: z.enum(["open", "settled"]),
+      sides: z.array(z.strictObject({ value: ClaimValue, unit: UnitName.nullable(), moments: z.array(IndexMoment) })),
+      standard: z.strictObject({ name: z.string(), source: z.string(), working: z.string() }).nullable(),
+      ruling: z
+        .strictObject({
+          decision: RulingDecision,
+          side: z.int().nullable(),
+          reason: z.string(),
+          rightWords: z.string().nullable(),
+          initials: z.string(),
+          at: z.string(),
+        })
+        .nullable(),
+    }),
+  ),
+  cautions: z.array(z.string()),
+});
+export type ConditionIndex = z.infer<typeof ConditionIndex>;

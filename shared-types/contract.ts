@@ -1,0 +1,169 @@
+import { z } from "zod";
+import { Seconds } from "./analysis.ts";
+import { Finding, Initials, RecordingDetail, RecordingId, RecordingSummary, Vehicle, ZoneSpan } from "./recording.ts";
+import { RulingDecision, ZoneName } from "./vocabulary.ts";
+
+/** A method of the application: what goes in and what comes out, both parsed at run time on both hosts. */
+export interface Method<Input extends z.ZodType = z.ZodType, Output extends z.ZodType = z.ZodType> {
+  readonly input: Input;
+  readonly output: Output;
+}
+function method<Input extends z.ZodType, Output extends z.ZodType>(input: Input, output: Output): Method<Input, Output> {
+  return { input, output };
+}
+
+const none = z.strictObject({});
+
+/** A file the person picked, dropped or named; the host knows the path, the page never does. */
+export const OfferedFile = z.strictObject({ id: z.uuid(), name: z.string(), bytes: z.int().nonnegative() });
+export type OfferedFile = z.infer<typeof OfferedFile>;
+
+export const exportFormats = ["chapters-webvtt", "chapters-list", "index-html", "index-csv", "index-json", "index-schema"] as const;
+export const ExportFormat = z.enum(exportFormats);
+export type ExportFormat = z.infer<typeof ExportFormat>;
+
+export const SearchHit = z.strictObject({
+  recordingId: RecordingId,
+  recordingTitle: z.string(),
+  stockNumber: z.string(),
+  kind: z.enum(["zone", "claim", "finding", "caption"]),
+  start: Seconds,
+  end: Seconds,
+  zone: ZoneName,
+  /** What matched, as a person would read it. */
+  text: z.string(),
+  /** True where a claim takes part in an open conflict; such a claim is never given as fact. */
+  disputed: z.boolean(),
+  hedged: z.boolean(),
+  /** One plain sentence with its time and stock number to tell a caller; null where it may not be stated as fact. */
+  answer: z.string().nullable(),
+});
+export type SearchHit = z.infer<typeof SearchHit>;
+
+export const WrittenFile = z.strictObject({ format: ExportFormat, path: z.string(), bytes: z.int(), downloadUrl: z.string() });
+
+/** A part of a finding that a person may set; ids, origin and initials are the host's. */
+const FindingInput = Finding.pick({
+  start: true,
+  end: true,
+  zone: true,
+  component: true,
+  position: true,
+  seen: true,
+  grade: true,
+  note: true,
+});
+
+export const contract = {
+  "host.abilities": method(
+    none,
+    z.strictObject({
+      host: z.enum(["desktop", "browser"]),
+      /** The page may ask the host to show an exported file in its folder. */
+      revealFiles: z.boolean(),
+      libraryFile: z.string(),
+      version: z.string(),
+    }),
+  ),
+  "settings.get": method(none, z.strictObject({ initials: z.string() })),
+  "settings.set": method(z.strictObject({ initials: Initials }), z.strictObject({ initials: z.string() })),
+
+  "recording.list": method(none, z.array(RecordingSummary)),
+  "recording.get": method(z.strictObject({ id: RecordingId }), RecordingDetail),
+  "recording.import": method(
+    z.strictObject({
+      transcript: z.uuid(),
+      video: z.uuid().nullable(),
+      stockSheet: z.uuid().nullable(),
+      title: z.string().trim().min(1).max(200),
+      stockNumber: z.string().trim().max(60),
+      vehicle: Vehicle,
+    }),
+    RecordingSummary,
+  ),
+  "recording.describe": method(
+    z.strictObject({ id: RecordingId, title: z.string().trim().min(1).max(200), stockNumber: z.string().trim().max(60), vehicle: Vehicle }),
+    RecordingSummary,
+  ),
+  "recording.remove": method(z.strictObject({ id: RecordingId }), none),
+  "recording.analyse": method(z.strictObject({ id: RecordingId }), RecordingDetail),
+  /** The page measures the length when the video's metadata is in; a recording without a transcript end takes it. */
+  "recording.measured": method(z.strictObject({ id: RecordingId, duration: Seconds }), none),
+
+  // Each of these is one edit: undone and redone as a whole, on disk before the reply.
+  "zone.paint": method(
+    z.strictObject({
+      recordingId: RecordingId,
+      start: Seconds,
+      end: Seconds,
+      zone: ZoneName,
+      title: z.string().max(200).nullable(),
+      initials: Initials,
+    }),
+    RecordingDetail,
+  ),
+  "zone.accept": method(z.strictObject({ recordingId: RecordingId, start: Seconds, end: Seconds, initials: Initials }), RecordingDetail),
+  "zone.moveBorder": method(z.strictObject({ recordingId: RecordingId, from: Seconds, to: Seconds, initials: Initials }), RecordingDetail),
+  "zone.split": method(z.strictObject({ recordingId: RecordingId, at: Seconds, initials: Initials }), RecordingDetail),
+  /** Joins the two spans that meet at a border; the earlier one's zone and title stay. */
+  "zone.join": method(z.strictObject({ recordingId: RecordingId, border: Seconds, initials: Initials }), RecordingDetail),
+  "zone.retitle": method(
+    z.strictObject({
+      recordingId: RecordingId,
+      zoneSpanId: ZoneSpan.shape.id,
+      title: z.string().trim().max(200).nullable(),
+      initials: Initials,
+    }),
+    RecordingDetail,
+  ),
+  "zone.remove": method(z.strictObject({ recordingId: RecordingId, zoneSpanId: ZoneSpan.shape.id, initials: Initials }), RecordingDetail),
+  "finding.add": method(FindingInput.extend({ recordingId: RecordingId, initials: Initials }), RecordingDetail),
+  "finding.change": method(FindingInput.extend({ recordingId: RecordingId, id: Finding.shape.id, initials: Initials }), RecordingDetail),
+  "finding.remove": method(z.strictObject({ recordingId: RecordingId, id: Finding.shape.id, initials: Initials }), RecordingDetail),
+  "finding.accept": method(
+    z.strictObject({ recordingId: RecordingId, proposalKeys: z.array(z.string()).min(1), initials: Initials }),
+    RecordingDetail,
+  ),
+  "conflict.rule": method(
+    z.strictObject({
+      recordingId: RecordingId,
+      conflictKey: z.string(),
+      decision: RulingDecision,
+      side: z.int().nonnegative().nullable(),
+      reason: z.string().trim().min(1).max(2000),
+      rightWords: z.string().trim().max(500).nullable(),
+      initials: Initials,
+    }),
+    RecordingDetail,
+  ),
+  "edit.undo": method(z.strictObject({ recordingId: RecordingId, initials: Initials }), RecordingDetail),
+  "edit.redo": method(z.strictObject({ recordingId: RecordingId, initials: Initials }), RecordingDetail),
+
+  "search.find": method(z.strictObject({ query: z.string().trim().max(200), limit: z.int().min(1).max(200) }), z.array(SearchHit)),
+
+  "export.preview": method(
+    z.strictObject({ recordingId: RecordingId, format: ExportFormat }),
+    z.strictObject({ fileName: z.string(), mediaType: z.string(), text: z.string() }),
+  ),
+  /** Writes into the recording's folder under the library's exports; refuses to overwrite unless asked. */
+  "export.write": method(
+    z.strictObject({ recordingId: RecordingId, formats: z.array(ExportFormat).min(1), overwrite: z.boolean() }),
+    z.strictObject({ folder: z.string(), files: z.array(WrittenFile) }),
+  ),
+  "export.reveal": method(z.strictObject({ recordingId: RecordingId }), none),
+} as const;
+
+export type Contract = typeof contract;
+export type MethodName = keyof Contract;
+export type Input<Name extends MethodName> = z.output<Contract[Name]["input"]>;
+export type Output<Name extends MethodName> = z.output<Contract[Name]["output"]>;
+/** One function for each method; dispatch parses what goes in and what comes out. */
+export type Handlers = { [Name in MethodName]: (input: Input<Name>) => Output<Name> | Promise<Output<Name>> };
+
+/** What the host tells the page without being asked: pushed over IPC or Server-Sent Events. */
+export const events = {
+  "library.changed": z.strictObject({ recordingId: RecordingId.nullable() }),
+  "analysis.progress": z.strictObject({ recordingId: RecordingId, pass: z.string(), done: z.int(), of: z.int() }),
+} as const;
+export type EventName = keyof typeof events;
+export type EventPayload<Name extends EventName> = z.output<(typeof events)[Name]>;
