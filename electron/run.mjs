@@ -16,7 +16,7 @@ const tasks = {
   build: [["node", "electron/build.ts"]],
   score: [["node", "tests/corpus/score-cases.ts"]],
   bench: [["node", "tests/bench/bench.ts"]],
-  "make-demo": [["node", "fixtures/demo/making/make-demo.ts"]],
+  "make-demo": [["node", "tests/support/demo-film/make-demo.ts"]],
   check: [
     ["tsc", "-b"],
     ["biome", "check", "."],
