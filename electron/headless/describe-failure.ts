@@ -1,0 +1,13 @@
+/**
+ * One line that says which file could not be used, where, what was found and what to do. A transcript error brings its own
+ * line number and advice; the file system's errors are put into words here.
+ */
+export function describeFailure(file: string, failure: unknown): string {
+  const code = failure instanceof Error && "code" in failure ? String(failure.code) : "";
+  if (code === "ENOENT") return `${file}: there is no such file. Check the name and the folder.`;
+  if (code === "EISDIR") return `${file}: this is a folder. Name the transcript file in it.`;
+  if (code === "EACCES" || code === "EPERM") return `${file}: this file may not be read. Check its permissions.`;
+  const message = failure instanceof Error ? failure.message : String(failure);
+  const line = failure instanceof Error && "line" in failure && typeof failure.line === "number" ? `:${failure.line}` : "";
+  return `${file}${line}: ${message.replaceAll(/\s+/g, " ")}`;
+}
