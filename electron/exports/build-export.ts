@@ -1,0 +1,76 @@
+import { z } from "zod";
+import { ConditionIndex, type ExportFormat, type RecordingDetail } from "../../shared-types/index.ts";
+import { chapterMarks } from "./chapter-marks.ts";
+import { chaptersList } from "./chapters-list.ts";
+import { chaptersWebvtt } from "./chapters-webvtt.ts";
+import { conditionIndex } from "./condition-index.ts";
+import { indexHtml } from "./html/index-html.ts";
+import { indexCsv } from "./index-csv.ts";
+
+export interface BuiltExport {
+  /** A plain name without folders, safe on every system. */
+  readonly fileName: string;
+  readonly mediaType: string;
+  readonly text: string;
+}
+
+export interface ExportInput {
+  readonly detail: RecordingDetail;
+  /** ISO 8601 UTC. */
+  readonly writtenAt: string;
+  /** Where the video lies as seen from the written files, as a relative address; left out, it is taken to lie beside them. */
+  readonly videoHref?: string | null;
+}
+
+interface Writer {
+  readonly ending: string;
+  readonly mediaType: string;
+  readonly write: (input: ExportInput) => string;
+}
+
+const writers = {
+  "chapters-webvtt": { ending: "chapters.vtt", mediaType: "text/vtt", write: ({ detail }) => chaptersWebvtt(chapterMarks(detail)) },
+  "chapters-list": { ending: "chapters.txt", mediaType: "text/plain", write: ({ detail }) => chaptersList(chapterMarks(detail)) },
+  "index-html": {
+    ending: "condition-index.html",
+    mediaType: "text/html",
+    write: ({ detail, writtenAt, videoHref }) => indexHtml(conditionIndex(detail, writtenAt), videoHref),
+  },
+  "index-csv": {
+    ending: "condition-index.csv",
+    mediaType: "text/csv",
+    write: ({ detail, writtenAt }) => indexCsv(conditionIndex(detail, writtenAt)),
+  },
+  "index-json": {
+    ending: "condition-index.json",
+    mediaType: "application/json",
+    write: ({ detail, writtenAt }) => json(ConditionIndex.parse(conditionIndex(detail, writtenAt))),
+  },
+  "index-schema": {
+    ending: "condition-index.schema.json",
+    mediaType: "application/schema+json",
+    write: () => json(z.toJSONSchema(ConditionIndex)),
+  },
+} as const satisfies Record<ExportFormat, Writer>;
+
+/** One export of a recording as text. Pure: the same recording and time give the same bytes. */
+export function buildExport(format: ExportFormat, input: ExportInput): BuiltExport {
+  const { ending, mediaType, write } = writers[format] as Writer;
+  return { fileName: `${fileStem(input.detail.summary)}.${ending}`, mediaType, text: write(input) };
+}
+
+function json(value: unknown): string {
+  return `${JSON.stringify(value, null, 2)}\n`;
+}
+
+/** Letters, digits and hyphens from the stock number and title, at most 60 characters: no system refuses it, and no path hides in it. */
+export function fileStem({ stockNumber, title }: { stockNumber: string; title: string }): string {
+  const stem = `${stockNumber} ${title}`
+    .normalize("NFKD")
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, "-")
+    .replaceAll(/^-+|-+$/g, "")
+    .slice(0, 60)
+    .replace(/-+$/, "");
+  return stem || "recording";
+}

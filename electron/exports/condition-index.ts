@@ -1,0 +1,123 @@
+import {
+  type Claim,
+  type ConditionIndex,
+  type Conflict,
+  cautions,
+  conditionIndexVersion,
+  type RecordingDetail,
+  type Ruling,
+} from "../../shared-types/index.ts";
+import { chapterMarks } from "./chapter-marks.ts";
+
+/**
+ * The condition index of a recording as it stands.
+ * @param writtenAt ISO 8601 UTC, from outside, so that the same library and moment give the same bytes.
+ */
+export function conditionIndex(detail: RecordingDetail, writtenAt: string): ConditionIndex {
+  const { summary, analysis } = detail;
+  const open = new Set(detail.openConflictKeys);
+  const rulingOf = new Map(detail.rulings.filter((ruling) => ruling.supersededBy === null).map((ruling) => [ruling.conflictKey, ruling]));
+  const claimById = new Map(analysis.claims.map((claim) => [claim.id, claim]));
+  const conflictsOf = conflictsByClaim(analysis.conflicts);
+  return {
+    version: conditionIndexVersion,
+    recording: {
+      title: summary.title,
+      stockNumber: summary.stockNumber,
+      vehicle: summary.vehicle,
+      duration: summary.duration,
+      videoFile: detail.videoFile,
+      transcriptFile: detail.transcriptFile,
+    },
+    writtenAt,
+    analysisVersion: analysis.analysisVersion,
+    chapters: chapterMarks(detail).map((chapter) => ({ ...chapter, openConflicts: chapter.openConflicts.length })),
+    findings: detail.findings
+      .toSorted((a, b) => a.start - b.start)
+      .map(({ start, end, zone, component, position, seen, grade, note, initials }) => ({
+        start,
+        end,
+        zone,
+        component,
+        position,
+        seen,
+        grade,
+        note,
+        initials,
+      })),
+    claims: analysis.claims
+      .filter((claim) => claim.time === "today")
+      .map((claim) => {
+        const conflicts = conflictsOf.get(claim.id) ?? [];
+        return {
+          start: claim.start,
+          zone: claim.zone,
+          component: claim.component,
+          part: claim.part,
+          position: claim.position,
+          attribute: claim.attribute,
+          value: claim.value,
+          unit: claim.unit,
+          stance: claim.stance,
+          quote: claim.quote,
+          status: claimStatus(claim, conflicts, open, rulingOf),
+          conflictTopics: conflicts.map((conflict) => conflict.topic),
+        };
+      }),
+    conflicts: analysis.conflicts.map((conflict) => {
+      const ruling = rulingOf.get(conflict.key);
+      return {
+        topic: conflict.topic,
+        kind: conflict.kind,
+        why: conflict.why,
+        state: open.has(conflict.key) ? ("open" as const) : ("settled" as const),
+        sides: conflict.sides.map((side) => ({
+          value: side.value,
+          unit: side.unit,
+          moments: side.claims.flatMap((id) => {
+            const claim = claimById.get(id);
+            return claim ? [{ start: claim.start, quote: claim.quote }] : [];
+          }),
+        })),
+        standard: conflict.standard,
+        ruling: ruling
+          ? {
+              decision: ruling.decision,
+              side: ruling.side,
+              reason: ruling.reason,
+              rightWords: ruling.rightWords,
+              initials: ruling.initials,
+              at: ruling.at,
+            }
+          : null,
+      };
+    }),
+    cautions: Object.values(cautions),
+  };
+}
+
+function conflictsByClaim(conflicts: readonly Conflict[]): Map<string, Conflict[]> {
+  const byClaim = new Map<string, Conflict[]>();
+  for (const conflict of conflicts)
+    for (const id of conflict.sides.flatMap((side) => side.claims)) byClaim.set(id, [...(byClaim.get(id) ?? []), conflict]);
+  return byClaim;
+}
+
+/** A claim in any open conflict is disputed, whatever its other rulings say: nothing disputed may leave as fact. */
+function claimStatus(
+  claim: Claim,
+  conflicts: readonly Conflict[],
+  open: ReadonlySet<string>,
+  rulingOf: ReadonlyMap<string, Ruling>,
+): "undisputed" | "disputed" | "upheld" | "overruled" {
+  if (conflicts.length === 0) return "undisputed";
+  if (conflicts.some((conflict) => open.has(conflict.key))) return "disputed";
+  const overruled = conflicts.some((conflict) => {
+    const ruling = rulingOf.get(conflict.key);
+    if (!ruling) return false;
+    // A recogniser's error puts other words in place of what the transcript has: no side's claim stands as written.
+    if (ruling.decision === "recogniser-error") return ruling.side === null || !conflict.sides[ruling.side]?.claims.includes(claim.id);
+    return ruling.decision === "side-stands" && ruling.side !== null && !conflict.sides[ruling.side]?.claims.includes(claim.id);
+  });
+  return overruled ? "overruled" : "upheld";
+}

@@ -1,0 +1,89 @@
+import { stringify } from "csv-stringify/sync";
+import { type ConditionIndex, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+
+const columns = [
+  "kind",
+  "start",
+  "start_seconds",
+  "end_seconds",
+  "zone",
+  "component",
+  "part",
+  "position",
+  "attribute",
+  "value",
+  "unit",
+  "stance",
+  "grade",
+  "status",
+  "text",
+  "note",
+] as const;
+type Row = Partial<Record<(typeof columns)[number], string | number>>;
+
+/**
+ * The condition index as one table, a row for each chapter, finding, claim and conflict (RFC 4180: CRLF, quotes doubled), with a byte
+ * order mark because spreadsheets guess the encoding without one. Cells that a spreadsheet would run as a formula are defused.
+ */
+export function indexCsv(index: ConditionIndex): string {
+  const rows: Row[] = [
+    ...index.chapters.map(
+      (chapter): Row => ({
+        kind: "chapter",
+        ...moment(chapter),
+        zone: zoneLabels[chapter.zone],
+        text: chapter.title,
+        status: chapter.openConflicts ? `${chapter.openConflicts} open` : chapter.accepted ? "accepted" : "proposed",
+      }),
+    ),
+    ...index.findings.map(
+      (finding): Row => ({
+        kind: "finding",
+        ...moment(finding),
+        zone: zoneLabels[finding.zone],
+        component: finding.component,
+        position: finding.position ?? "",
+        grade: finding.grade,
+        text: finding.seen,
+        note: finding.note,
+        status: `marked by ${finding.initials}`,
+      }),
+    ),
+    ...index.claims.map(
+      (claim): Row => ({
+        kind: "claim",
+        ...moment(claim),
+        zone: zoneLabels[claim.zone],
+        component: claim.component,
+        part: claim.part ?? "",
+        position: claim.position ?? "",
+        attribute: claim.attribute,
+        value: claim.value,
+        unit: claim.unit ?? "",
+        stance: claim.stance,
+        status: claim.status,
+        text: claim.quote,
+        note: claim.conflictTopics.join("; "),
+      }),
+    ),
+    ...index.conflicts.map(
+      (conflict): Row => ({
+        kind: "conflict",
+        ...moment({ start: firstMoment(conflict) }),
+        status: conflict.state,
+        value: conflict.sides.map((side) => side.value).join(" | "),
+        text: conflict.topic,
+        note: conflict.ruling ? `${conflict.ruling.decision}: ${conflict.ruling.reason} (${conflict.ruling.initials})` : conflict.why,
+      }),
+    ),
+  ];
+  return stringify(rows, { header: true, columns: [...columns], bom: true, record_delimiter: "windows", escape_formulas: true });
+}
+
+function moment({ start, end }: { start: number; end?: number }): Row {
+  return { start: timeLabel(start), start_seconds: start.toFixed(3), ...(end === undefined ? {} : { end_seconds: end.toFixed(3) }) };
+}
+
+function firstMoment(conflict: ConditionIndex["conflicts"][number]): number {
+  return Math.min(...conflict.sides.flatMap((side) => side.moments.map((at) => at.start)));
+}
