@@ -1,0 +1,37 @@
+// npm run score -- DIR [--json] [--verbose]: the analysis measured on a folder of annotated cases.
+import { resolve } from "node:path";
+import { parseArgs } from "node:util";
+import { readCases } from "./read-cases.ts";
+import { analyseCase, scoreCases } from "./scorer.ts";
+
+const { positionals, values } = parseArgs({
+  allowPositionals: true,
+  options: { json: { type: "boolean" }, verbose: { type: "boolean" } },
+});
+const folder = positionals[0];
+if (!folder) {
+  console.error("Name the folder of cases: npm run score -- fixtures/corpus/dev");
+  process.exit(2);
+}
+const cases = readCases(resolve(folder));
+if (cases.length === 0) {
+  console.error(`${folder}: no *.gold.json with a transcript beside it was found there.`);
+  process.exit(1);
+}
+const { perCase, total } = scoreCases(cases.map((one) => ({ ...one, output: analyseCase(one) })));
+if (values.json) console.log(JSON.stringify({ perCase, total }));
+else {
+  for (const one of perCase) {
+    console.log(
+      `${one.id} (${one.style}): zones ${Math.round(one.zoneSecondsRight * 100)} %, conflicts ${one.conflictsFound}/${one.conflicts} found, ` +
+        `${one.falseConflicts.length} false, measures missed ${one.missedMeasures.length}/${one.measures}`,
+    );
+    if (values.verbose) {
+      for (const line of one.missedConflicts) console.log(`   missed conflict ${line}`);
+      for (const line of one.falseConflicts) console.log(`   false conflict ${line}`);
+      for (const line of one.missedMeasures) console.log(`   missed measure ${line}`);
+      for (const line of one.missedRepairs) console.log(`   missed repair ${line}`);
+    }
+  }
+  console.log(JSON.stringify(total, null, 2));
+}
