@@ -1,10 +1,12 @@
+import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
-  root: new URL("..", import.meta.url).pathname,
+  root: fileURLToPath(new URL("..", import.meta.url)),
   test: {
     include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
     exclude: ["tests/e2e/**"],
+    reporters: ["default", fileURLToPath(new URL("support/runner/vitest-closing-line.ts", import.meta.url))],
     // Two cores on the smallest machine the project is built on.
     maxWorkers: 2,
   },

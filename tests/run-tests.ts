@@ -1,0 +1,51 @@
+// npm test: types, lint and layers, then the unit tests, then the journeys in a real browser. Every step runs even when one before it
+// failed, so that one run shows all there is to mend.
+import { spawnSync } from "node:child_process";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { findOrGetBrowser } from "./support/runner/find-browser.ts";
+
+const root = join(dirname(fileURLToPath(import.meta.url)), "..");
+process.chdir(root);
+
+function run(step: string, file: string, args: string[], env: NodeJS.ProcessEnv = process.env): boolean {
+  console.log(`\n== ${step}`);
+  const { status } = spawnSync(process.execPath, [join(root, file), ...args], { stdio: "inherit", env, cwd: root });
+  return status === 0;
+}
+
+const steps: Record<string, () => boolean> = {
+  check: () => run("Types, lint and format", "electron/run.mjs", ["check"]),
+  unit: () => run("Unit tests", "node_modules/vitest/vitest.mjs", ["run", "--config", "tests/vitest.config.ts"]),
+  e2e: () => {
+    const browser = findOrGetBrowser();
+    console.log(`\n${browser.how}`);
+    const env = { ...process.env, ROUNDWALK_BROWSER: browser.executablePath };
+    return (
+      run("Build the page", "electron/run.mjs", ["build", "--page"], env) &&
+      run("Journeys in the browser", "node_modules/@playwright/test/cli.js", ["test", "--config", "tests/e2e/playwright.config.ts"], env)
+    );
+  },
+};
+
+const { values } = parseArgs({ options: { only: { type: "string" } } });
+if (values.only && !Object.hasOwn(steps, values.only)) {
+  console.error(`--only takes one of: ${Object.keys(steps).join(", ")}.`);
+  process.exit(2);
+}
+const failed: string[] = [];
+for (const [name, step] of Object.entries(steps)) {
+  if (values.only && values.only !== name) continue;
+  let passed = false;
+  try {
+    passed = step();
+  } catch (failure) {
+    console.error(failure instanceof Error ? failure.message : failure);
+  }
+  if (!passed) failed.push(name);
+}
+if (failed.length) {
+  console.error(`\nNot passed: ${failed.join(", ")}.`);
+  process.exitCode = 1;
+}
