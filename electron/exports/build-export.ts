@@ -67,6 +67,7 @@ function json(value: unknown): string {
 export function fileStem({ stockNumber, title }: { stockNumber: string; title: string }): string {
   const stem = `${stockNumber} ${title}`
     .normalize("NFKD")
+    .replaceAll(/\p{M}/gu, "")
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, "-")
     .replaceAll(/^-+|-+$/g, "")
