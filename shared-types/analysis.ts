@@ -75,6 +75,7 @@ export type ClaimValue = z.infer<typeof ClaimValue>;
  */
 export const claimTimes = ["today", "former"] as const;
 export const ClaimTime = z.enum(claimTimes);
+export type ClaimTime = z.infer<typeof ClaimTime>;
 
 /** Something checkable that was said, once for each time it was said. */
 export const Claim = z.strictObject({

@@ -1,0 +1,194 @@
+import type { Speech } from "../../model.ts";
+import { isNumberWord, PhraseBook, type PhraseHit } from "./phrases.ts";
+import type { SpokenUnit } from "./spoken-units.ts";
+
+/**
+ * Slips put right in the same breath: "215, sorry, 225". The words before the marker are taken back, the words after it count.
+ * `always`: the marker says so by itself. `like-for-like`: only between two numbers, or where commas set it apart.
+ */
+type MarkerStrength = "always" | "like-for-like";
+
+export interface CorrectionRule {
+  readonly strength: MarkerStrength;
+  readonly phrases: readonly string[];
+  readonly example: { readonly says: string; readonly takenBack: string; readonly stands: string };
+  readonly quiet: readonly string[];
+}
+
+export const correctionRules: readonly CorrectionRule[] = [
+  {
+    strength: "always",
+    phrases: [
+      "no i mean",
+      "no i 'm sorry",
+      "no sorry",
+      "no i 'm lying",
+      "no i lie",
+      "no i tell a lie",
+      "no hang/hold on",
+      "no wait",
+      "no wait a minute/second/sec",
+      "wait no",
+      "hang on no",
+      "hold on no",
+      "sorry no",
+      "no i beg your pardon",
+      "i beg your pardon",
+      "beg pardon",
+      "no excuse me",
+      "no pardon me",
+      "no my mistake",
+      "no my bad",
+      "no ma'am",
+      "no wrong _",
+      "no scratch that",
+      "no strike that",
+      "scratch that",
+      "strike that",
+      "correction",
+      "i tell a lie",
+      "tell a lie",
+      "i take that back",
+      "take that back",
+      "let me correct myself",
+      "i stand corrected",
+      "i misspoke",
+      "i said that wrong",
+      "or should i say",
+      "or rather",
+      "no actually",
+      "no make that",
+      "make that a/an/#",
+      "no it 's actually",
+      "no that 's wrong",
+      "no that 's not right",
+      "what am i saying",
+      "listen to me",
+      "no the other one",
+      "no there 's no",
+      "no there is n't",
+      "no it is n't",
+      "no it 's not",
+      "well there/it was #",
+      "well no",
+      "er no",
+      "uh no",
+      "um no",
+      "i mean the",
+      "not _ i mean",
+      "did i say",
+      "i keep saying",
+      "silly me",
+    ],
+    example: { says: "The carburetor is a Hadley, it's a 600, no I'm sorry it's a 650.", takenBack: "600", stands: "650" },
+    quiet: ["There is no rust down low and I mean none.", "Hold on, the door sticks.", "No holes in the floor."],
+  },
+  {
+    strength: "like-for-like",
+    phrases: [
+      "sorry",
+      "i 'm sorry",
+      "excuse me",
+      "pardon me",
+      "my mistake",
+      "my bad",
+      "my apologies",
+      "i mean",
+      "wait",
+      "no",
+      "actually",
+      "or actually",
+      "rather",
+      "er",
+      "apologies",
+    ],
+    example: { says: "The fronts are 215, sorry, 225 sixties.", takenBack: "215", stands: "225" },
+    quiet: [
+      "Sorry about the compressor, that was Jimmy.",
+      "Oh the horn works, sorry Kenny.",
+      "Four sensors, sorry, one's hiding behind the plate.",
+    ],
+  },
+];
+
+const phraseBook = new PhraseBook(correctionRules.flatMap((rule) => rule.phrases.map((text) => ({ text, meaning: rule.strength }))));
+
+/** Most words a slip takes back; longer ones are told as two statements. */
+const mostWordsTakenBack = 9;
+
+function setApart(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): boolean {
+  return Boolean(units[hit.firstUnit - 1]?.endsPhrase) && !units[hit.firstUnit - 1]!.endsSentence && units[hit.endUnit - 1]!.endsPhrase;
+}
+
+function betweenNumbers(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): boolean {
+  const before = units.slice(Math.max(0, hit.firstUnit - 2), hit.firstUnit);
+  const after = units.slice(hit.endUnit, hit.endUnit + 3);
+  if (!before.some((unit) => isNumberWord(unit.word)) || before.some((unit) => unit.endsSentence)) return false;
+  const number = after.findIndex((unit) => isNumberWord(unit.word));
+  // "sorry, one's hiding": a pronoun, not a number.
+  return number >= 0 && !/^(?:'s|is|of|was)$/.test(after[number + 1]?.word ?? units[hit.endUnit + number + 1]?.word ?? "");
+}
+
+function takesBack(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): boolean {
+  const before = units[hit.firstUnit - 1];
+  if (!before || units[hit.endUnit] === undefined) return false;
+  const marker = units[hit.firstUnit]!.word;
+  if (hit.phrase.meaning === "like-for-like") {
+    if (betweenNumbers(units, hit)) return true;
+    if (marker === "no" || marker === "wait" || marker === "actually" || marker === "rather" || marker === "i") return false;
+    return setApart(units, hit) && shortRepair(units, hit);
+  }
+  // "no it's not", "no there's no": an answer to a sentence that is over takes nothing back.
+  return (
+    !before.endsSentence ||
+    /^(?:i|scratch|strike|correction|sorry|wait)$/.test(marker) ||
+    /pardon|sorry|mean|lie|lying|misspoke/.test(units[hit.endUnit - 1]!.word)
+  );
+}
+
+/** "a disc, sorry, a drum": a word or two on either side, of the same build. */
+function shortRepair(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): boolean {
+  let words = 0;
+  for (let at = hit.endUnit; at < units.length && words < 5; at++, words++) {
+    if (units[at]!.endsPhrase || units[at]!.endsSentence)
+      return !/^(?:one|i|that|about|there|kenny|folks)$/.test(units[hit.endUnit]!.word) && words < 3;
+  }
+  return false;
+}
+
+/** Unit where the words taken back begin: where the repair's own opening was said before, else at the clause before the marker. */
+function startOfSlip(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): number {
+  const lowest = Math.max(0, hit.firstUnit - mostWordsTakenBack);
+  let clause = hit.firstUnit - 1;
+  while (clause > lowest && !units[clause - 1]!.endsPhrase && !units[clause - 1]!.endsSentence) clause--;
+  const opening = units.slice(hit.endUnit, hit.endUnit + 2).map((unit) => unit.word);
+  for (let at = hit.firstUnit - 1; at >= clause; at--) {
+    if (units[at]!.word === opening[0] && units[at + 1]?.word === opening[1]) return at;
+  }
+  if (isNumberWord(units[hit.endUnit]?.word ?? "") || isNumberWord(units[hit.firstUnit - 1]!.word)) {
+    let at = hit.firstUnit - 1;
+    // "in 2011, no, 2009", "it's a twenty fourteen, no": the number alone, unless a word or two follow it.
+    while (at > clause && !isNumberWord(units[at]!.word)) at--;
+    if (isNumberWord(units[at]!.word)) {
+      while (at > clause && isNumberWord(units[at - 1]!.word)) at--;
+      return at;
+    }
+  }
+  return clause;
+}
+
+/** Token ranges (end exclusive) taken back, marker included. */
+export function findCorrections(speech: Speech, units: readonly SpokenUnit[]): readonly { readonly first: number; readonly end: number }[] {
+  const ranges: { first: number; end: number }[] = [];
+  for (const hit of phraseBook.find(units)) {
+    if (!takesBack(units, hit)) continue;
+    // A longer marker that begins at the same word ("no I'm sorry") has been counted already.
+    const start = units[startOfSlip(units, hit)]!.token;
+    const end = speech.tokens[hit.end - 1] ? hit.end : hit.first;
+    // The words after "no there's no" state the fact: the marker ends before them.
+    const stated = /^(?:there|it|the)$/.test(units[hit.firstUnit + 1]?.word ?? "") && units[hit.firstUnit]!.word === "no";
+    const markerEnd = stated || units[hit.firstUnit]!.word === "well" ? hit.first + 1 : end;
+    ranges.push({ first: Math.min(start, hit.first), end: Math.max(markerEnd, hit.first) });
+  }
+  return ranges;
+}

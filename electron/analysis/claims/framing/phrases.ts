@@ -1,0 +1,249 @@
+import type { SpokenUnit } from "./spoken-units.ts";
+
+/**
+ * Phrase tables are written in a small notation, one blank between elements:
+ *
+ * - `steel`            that word
+ * - `red/blue`         any of these words
+ * - `nice?`            the word may be left out
+ * - `..3`              up to three words of any kind
+ * - `_`                exactly one word of any kind
+ * - `#`                a word of a number: digits, "twelve", "forty"
+ * - `<be>`             a word of a class, see `wordClasses`
+ * - `!not/no`          the next word is none of these (takes up no word)
+ * - `~not/no`          the word before the phrase is none of these (takes up no word; first element only)
+ * - `$`, `!$`          a clause ends here (punctuation, or the sentence's end), or does not
+ *
+ * A phrase never runs over the end of a sentence.
+ */
+export interface Phrase<Meaning> {
+  readonly text: string;
+  readonly meaning: Meaning;
+}
+
+/** A phrase found: unit range and token range, ends exclusive. */
+export interface PhraseHit<Meaning> {
+  readonly firstUnit: number;
+  readonly endUnit: number;
+  readonly first: number;
+  readonly end: number;
+  readonly phrase: Phrase<Meaning>;
+}
+
+const numberWord =
+  /^(?:'?\d[\d.,/]*(?:st|nd|rd|th|s)?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|oh|half|quarter|couple|dozen)$/;
+
+/** Word classes that phrase tables share. */
+export const wordClasses = {
+  be: ["is", "are", "was", "were", "'s", "'re", "be", "been", "being", "'m"],
+  det: ["a", "an", "the", "this", "that", "these", "those", "my", "his", "her", "our", "your", "their", "its"],
+  pronoun: ["it", "that", "this", "they", "these", "those", "he", "she", "them", "one", "ones", "everything"],
+  not: ["not", "n't", "never"],
+  have: ["have", "has", "had", "'ve", "'s", "got"],
+  replaced: ["replaced", "changed", "redone", "renewed", "swapped", "fitted", "done", "rebuilt", "put"],
+  kin: [
+    "brother",
+    "sister",
+    "cousin",
+    "uncle",
+    "aunt",
+    "dad",
+    "daddy",
+    "mama",
+    "mum",
+    "mom",
+    "father",
+    "mother",
+    "wife",
+    "husband",
+    "son",
+    "daughter",
+    "nephew",
+    "niece",
+    "neighbor",
+    "neighbour",
+    "buddy",
+    "friend",
+    "mate",
+    "boss",
+    "partner",
+    "grandad",
+    "grandpa",
+    "granddad",
+    "grandmother",
+    "grandma",
+  ],
+  color: [
+    "red",
+    "blue",
+    "green",
+    "black",
+    "white",
+    "gray",
+    "silver",
+    "gold",
+    "yellow",
+    "orange",
+    "brown",
+    "maroon",
+    "burgundy",
+    "cream",
+    "tan",
+    "beige",
+    "bronze",
+    "purple",
+    "turquoise",
+    "teal",
+    "navy",
+    "charcoal",
+  ],
+  vehicle: [
+    "car",
+    "truck",
+    "van",
+    "wagon",
+    "coupe",
+    "sedan",
+    "convertible",
+    "ragtop",
+    "hardtop",
+    "roadster",
+    "pickup",
+    "estate",
+    "saloon",
+    "hatch",
+    "hatchback",
+    "one",
+    "fastback",
+    "drophead",
+    "tourer",
+    "ute",
+    "suv",
+    "motor",
+    "lorry",
+    "rig",
+  ],
+} as const satisfies Record<string, readonly string[]>;
+
+type Element =
+  | { readonly kind: "words"; readonly words: ReadonlySet<string>; readonly optional: boolean }
+  | { readonly kind: "number"; readonly optional: boolean }
+  | { readonly kind: "any" }
+  | { readonly kind: "gap"; readonly most: number }
+  | { readonly kind: "next-is-none-of"; readonly words: ReadonlySet<string> }
+  | { readonly kind: "before-is-none-of"; readonly words: ReadonlySet<string> }
+  | { readonly kind: "end" }
+  | { readonly kind: "not-end" };
+
+function wordsOf(list: string): ReadonlySet<string> {
+  const words = new Set<string>();
+  for (const word of list.split("/")) {
+    if (word.startsWith("<")) {
+      const name = word.slice(1, -1);
+      if (!(name in wordClasses)) throw new Error(`phrase table: no word class named "${name}"; add it to wordClasses`);
+      for (const member of wordClasses[name as keyof typeof wordClasses]) words.add(member);
+    } else words.add(word);
+  }
+  return words;
+}
+
+function elementOf(text: string): Element {
+  if (text === "_") return { kind: "any" };
+  if (text === "$") return { kind: "end" };
+  if (text === "!$") return { kind: "not-end" };
+  if (text === "#" || text === "#?") return { kind: "number", optional: text.endsWith("?") };
+  if (text.startsWith("..")) return { kind: "gap", most: Number(text.slice(2)) };
+  if (text.startsWith("!")) return { kind: "next-is-none-of", words: wordsOf(text.slice(1)) };
+  if (text.startsWith("~")) return { kind: "before-is-none-of", words: wordsOf(text.slice(1)) };
+  const optional = text.endsWith("?");
+  return { kind: "words", words: wordsOf(optional ? text.slice(0, -1) : text), optional };
+}
+
+export function isNumberWord(word: string): boolean {
+  return numberWord.test(word);
+}
+
+/** Longest match of the elements from `at`; -1 where there is none. */
+function matchFrom(units: readonly SpokenUnit[], start: number, at: number, elements: readonly Element[], place: number): number {
+  if (place === elements.length) return at;
+  const element = elements[place]!;
+  // Past the end of a sentence nothing more may be taken up.
+  const closed = at > start && (units[at - 1]?.endsSentence ?? true);
+  const unit = closed ? undefined : units[at];
+  switch (element.kind) {
+    case "end":
+      return closed || !unit || units[at - 1]?.endsPhrase ? matchFrom(units, start, at, elements, place + 1) : -1;
+    case "not-end":
+      return closed || !unit || units[at - 1]?.endsPhrase ? -1 : matchFrom(units, start, at, elements, place + 1);
+    case "next-is-none-of":
+      return unit && element.words.has(unit.word) ? -1 : matchFrom(units, start, at, elements, place + 1);
+    case "before-is-none-of": {
+      const before = units[at - 1];
+      return before && !before.endsSentence && element.words.has(before.word) ? -1 : matchFrom(units, start, at, elements, place + 1);
+    }
+    case "any":
+      return unit ? matchFrom(units, start, at + 1, elements, place + 1) : -1;
+    case "gap": {
+      // The shortest gap first: a phrase takes up no more than it must.
+      for (let skipped = 0; skipped <= element.most; skipped++) {
+        const found = matchFrom(units, start, at + skipped, elements, place + 1);
+        if (found >= 0) return found;
+        if (closed || !units[at + skipped] || units[at + skipped]!.endsSentence) return -1;
+      }
+      return -1;
+    }
+    case "number":
+    case "words": {
+      const fits = unit && (element.kind === "number" ? isNumberWord(unit.word) : element.words.has(unit.word));
+      if (fits) {
+        const found = matchFrom(units, start, at + 1, elements, place + 1);
+        if (found >= 0) return found;
+      }
+      return element.optional ? matchFrom(units, start, at, elements, place + 1) : -1;
+    }
+  }
+}
+
+interface CompiledPhrase<Meaning> {
+  readonly phrase: Phrase<Meaning>;
+  readonly elements: readonly Element[];
+}
+
+/** Words a phrase can begin with; null where it can begin with anything. */
+function openingWords(elements: readonly Element[]): ReadonlySet<string> | null {
+  const words = new Set<string>();
+  for (const element of elements) {
+    if (element.kind === "before-is-none-of" || element.kind === "next-is-none-of") continue;
+    if (element.kind !== "words") return null;
+    for (const word of element.words) words.add(word);
+    if (!element.optional) return words;
+  }
+  return null;
+}
+
+/** A table of phrases made ready: looked up by opening word, so that cost grows with the speech and hardly with the table. */
+export class PhraseBook<Meaning> {
+  readonly #byWord = new Map<string, CompiledPhrase<Meaning>[]>();
+  readonly #anywhere: CompiledPhrase<Meaning>[] = [];
+
+  constructor(phrases: readonly Phrase<Meaning>[]) {
+    for (const phrase of phrases) {
+      const compiled = { phrase, elements: phrase.text.split(" ").filter(Boolean).map(elementOf) };
+      const words = openingWords(compiled.elements);
+      if (!words) this.#anywhere.push(compiled);
+      else for (const word of words) this.#byWord.set(word, [...(this.#byWord.get(word) ?? []), compiled]);
+    }
+  }
+
+  /** Every phrase at every place, in order of place, then of the table. */
+  find(units: readonly SpokenUnit[]): PhraseHit<Meaning>[] {
+    const hits: PhraseHit<Meaning>[] = [];
+    for (let at = 0; at < units.length; at++) {
+      for (const { phrase, elements } of [...(this.#byWord.get(units[at]!.word) ?? []), ...this.#anywhere]) {
+        const endUnit = matchFrom(units, at, at, elements, 0);
+        if (endUnit > at) hits.push({ firstUnit: at, endUnit, first: units[at]!.token, end: units[endUnit - 1]!.token + 1, phrase });
+      }
+    }
+    return hits;
+  }
+}

@@ -1,0 +1,110 @@
+import type { Speech } from "../../model.ts";
+
+/**
+ * A word as phrase tables see it. One token may give two ("it's": "it" and "'s"; "re-chromed": "re" and "chromed"), so that a phrase is
+ * written once for every contraction and hyphen a recogniser may or may not write.
+ */
+export interface SpokenUnit {
+  readonly word: string;
+  /** Index into `Speech.tokens`. */
+  readonly token: number;
+  /** True where a sentence ends after this unit: sentence punctuation, or a joint found by the transcript pass. */
+  readonly endsSentence: boolean;
+  /** True where any punctuation follows. */
+  readonly endsPhrase: boolean;
+}
+
+/** Contractions a recogniser writes without the apostrophe, and words it spells several ways. */
+const spokenForms: Readonly<Record<string, readonly string[]>> = {
+  aint: ["is", "n't"],
+  "ain't": ["is", "n't"],
+  isnt: ["is", "n't"],
+  arent: ["are", "n't"],
+  wasnt: ["was", "n't"],
+  werent: ["were", "n't"],
+  dont: ["do", "n't"],
+  doesnt: ["does", "n't"],
+  didnt: ["did", "n't"],
+  hasnt: ["has", "n't"],
+  havent: ["have", "n't"],
+  hadnt: ["had", "n't"],
+  cant: ["ca", "n't"],
+  wont: ["wo", "n't"],
+  couldnt: ["could", "n't"],
+  wouldnt: ["would", "n't"],
+  shouldnt: ["should", "n't"],
+  cannot: ["ca", "n't"],
+  its: ["it", "'s"],
+  thats: ["that", "'s"],
+  theres: ["there", "'s"],
+  heres: ["here", "'s"],
+  whats: ["what", "'s"],
+  hes: ["he", "'s"],
+  shes: ["she", "'s"],
+  theyre: ["they", "'re"],
+  youre: ["you", "'re"],
+  ive: ["i", "'ve"],
+  theyve: ["they", "'ve"],
+  youve: ["you", "'ve"],
+  im: ["i", "'m"],
+  youd: ["you", "'d"],
+  theyd: ["they", "'d"],
+  em: ["them"],
+  "'em": ["them"],
+  ok: ["okay"],
+  "o.k": ["okay"],
+  cause: ["because"],
+  "'cause": ["because"],
+  cos: ["because"],
+  coz: ["because"],
+  "'cos": ["because"],
+  tyre: ["tire"],
+  tyres: ["tires"],
+  grey: ["gray"],
+  aluminium: ["aluminum"],
+  colour: ["color"],
+  coloured: ["colored"],
+  kerb: ["curb"],
+  kerbed: ["curbed"],
+  kerbing: ["curbing"],
+  fibreglass: ["fiberglass"],
+  carburettor: ["carburetor"],
+  carburettors: ["carburetors"],
+  mould: ["mold"],
+  moulding: ["molding"],
+  moulded: ["molded"],
+  centre: ["center"],
+  breaks: ["brakes"],
+  disk: ["disc"],
+  disks: ["discs"],
+};
+
+const contraction = /^(.+?)('s|'re|'ve|'d|'ll|'m|n't)$/;
+
+function unitsOfWord(word: string): readonly string[] {
+  const form = spokenForms[word];
+  if (form) return form;
+  if (word.includes("-") && /[a-z]-[a-z]/.test(word)) return word.split("-").filter(Boolean).flatMap(unitsOfWord);
+  const split = contraction.exec(word);
+  if (!split) return [word];
+  return [...(spokenForms[split[1]!] ?? [split[1]!]), split[2]!];
+}
+
+/** All units of the speech in order; linear in the number of tokens. */
+export function spokenUnits(speech: Speech): readonly SpokenUnit[] {
+  const sentenceEnds = new Set(speech.sentences.map((sentence) => sentence.end - 1));
+  const units: SpokenUnit[] = [];
+  for (const token of speech.tokens) {
+    const words = unitsOfWord(token.word);
+    words.forEach((word, place) => {
+      const last = place === words.length - 1;
+      units.push({
+        word,
+        token: token.index,
+        endsSentence: last && (sentenceEnds.has(token.index) || /[.!?]/.test(token.after)),
+        endsPhrase: last && token.after !== "",
+      });
+    });
+  }
+  return units;
+}
