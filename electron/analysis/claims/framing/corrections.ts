@@ -74,8 +74,6 @@ export const correctionRules: readonly CorrectionRule[] = [
       "er no",
       "uh no",
       "um no",
-      "i mean the",
-      "not _ i mean",
       "did i say",
       "i keep saying",
       "silly me",

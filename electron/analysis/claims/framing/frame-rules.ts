@@ -29,6 +29,8 @@ export interface FrameRule {
   readonly reach: FrameReach;
   /** In the notation of `Phrase`. */
   readonly phrases: readonly string[];
+  /** Longer phrases that begin at the same word and mean something else. */
+  readonly unless?: readonly string[];
   readonly example: {
     readonly says: string;
     /** Words of `says` that must be framed so. */
@@ -388,8 +390,9 @@ export const timeRules: readonly FrameRule[] = [
       "when it left",
       "from new $",
       "car new $",
-      "in it new $",
-      "on it new $",
+      "in it new !one/tires/tire/parts",
+      "on it new !one/tires/tire/parts",
+      "was a/an _ ..3 car new",
       "back in the day it",
       "would have been",
       "would 've been",
@@ -402,8 +405,7 @@ export const timeRules: readonly FrameRule[] = [
       "stock one/ones was/were/had/hung",
       "stock was/were/would",
       "factory one/ones was/were/had",
-      "factory _ came out $",
-      "factory _ came out and",
+      "factory _ came out !of/great/good/nice/well",
       "the original one/ones was/were/had/went",
     ],
     example: { says: "It was blue from the factory and it's red today.", framed: "blue", free: "red today" },
@@ -414,8 +416,7 @@ export const timeRules: readonly FrameRule[] = [
     meaning: former,
     reach: "clause",
     phrases: [
-      "~has/have/'s/'ve/'d it/they/car/truck had a/an/the/#/them/self/drum/drums/disc/discs/points/no/power/manual !new !patch !little ..2 !patch !let !welded !done !put !rebuilt !replaced !fitted",
-      "~has/have/'s/'ve/'d it/they had # !owners !owner !keepers",
+      "~has/have/'s/'ve/'d it/they/car/truck had a/an/the/#/them/self/drum/drums/disc/discs/points/no/power/manual/mechanical !new/little/patch",
       "had a/an _ ..3 in it $",
       "had a/an _ ..3 in it and",
       "it wore",
@@ -423,12 +424,20 @@ export const timeRules: readonly FrameRule[] = [
       "some kid ..4 stuck/put",
       "somebody ..3 had put a/an/#",
     ],
+    unless: [
+      "_ had _ ..5 let/welded/done/redone/put/rebuilt/replaced/fitted/chromed/rechromed/painted/repainted/recovered/reupholstered/refaced/restored/serviced/converted/changed/installed/made/resealed/repaired/sprayed/resprayed/owners/owner/keepers",
+    ],
     example: {
       says: "It had the mechanical rods when he bought it, and today it is hydraulic.",
       framed: "mechanical rods",
       free: "hydraulic",
     },
-    quiet: ["It's had a light coat of oil.", "We had the seats redone.", "This door has had a new skin."],
+    quiet: [
+      "It's had a light coat of oil.",
+      "They had the faces redone all in one style.",
+      "We had the seats redone.",
+      "This door has had a new skin.",
+    ],
   },
   {
     name: "changed from",
@@ -538,9 +547,9 @@ export const subjectRules: readonly FrameRule[] = [
       "ours had/were",
       "the ones they sold",
       "the ones you/we get/got/see/buy ..3 here/now/today",
-      "they did/made/built/sold/offered a/an/one",
+      "they did/made/built/sold/offered a/an smaller/bigger/cheaper/faster/sporty/sportier/larger/posher/plainer",
+      "they did/made/built/sold/offered a/an ..2 version/model",
       "they later/then went to",
-      "they went to later",
       "they changed/switched to _ ..4 later/after",
       "the # and # # did/had/were/could",
       "the # 's and # 's",
@@ -554,7 +563,6 @@ export const subjectRules: readonly FrameRule[] = [
       "lots of them/these",
       "on some of them/these",
       "some of them/these/those had/have/you/were/are/came/will/old",
-      "some of these old",
       "all of them do/did/had/crack/rust",
       "others had/have",
       "other ones had/have/of",
@@ -567,6 +575,32 @@ export const subjectRules: readonly FrameRule[] = [
     ],
     example: { says: "It has four discs, the base car has the drums on the back.", framed: "base car has the drums", free: "four discs" },
     quiet: ["The later repair is neat.", "The base coat is red."],
+  },
+  {
+    name: "comparison with others",
+    meaning: otherVehicle,
+    reach: "from-here",
+    phrases: [
+      "they went to later",
+      "not the _ ..2 they/you",
+      "like some of these/those/the",
+      "like the old/older/early/earlier/late/later/newer/other/american/base",
+      "like a lot of",
+      "like most of",
+      "like all the other",
+      "unlike the/most/some",
+      "than the old/older/early/earlier/late/later/newer/other/base",
+      "than most",
+      "where the old/older/early/earlier/late/later/newer/other/base",
+      "where on some",
+      "where some of",
+    ],
+    example: {
+      says: "That rack is tight and there is no slop like some of these old ones with a box.",
+      framed: "old ones with a box",
+      free: "rack is tight",
+    },
+    quiet: ["Some of these photos show it.", "It drives like a new one."],
   },
   {
     name: "condition not met",
@@ -612,7 +646,6 @@ export const subjectRules: readonly FrameRule[] = [
       "some people would",
       "people would say",
       "you buy it you",
-      "you can put",
       "it 'll take/accept/fit/clear a/an/#",
       "room for a/an",
       "ready for a/an",
@@ -763,4 +796,5 @@ export const returnPhrases: readonly string[] = [
   "over here",
   "but this",
   "and this",
+  "this is",
 ];

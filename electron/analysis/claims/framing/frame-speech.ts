@@ -26,11 +26,23 @@ export interface Frames {
   at(token: number): Clause;
 }
 
-const ruleBook = new PhraseBook<FrameRule>(frameRules.flatMap((rule) => rule.phrases.map((text) => ({ text, meaning: rule }))));
+interface RulePhrase {
+  readonly rule: FrameRule;
+  /** True for a phrase that keeps the rule from applying. */
+  readonly cancels: boolean;
+}
+const ruleBook = new PhraseBook<RulePhrase>(
+  frameRules.flatMap((rule) => [
+    ...rule.phrases.map((text) => ({ text, meaning: { rule, cancels: false } })),
+    ...(rule.unless ?? []).map((text) => ({ text, meaning: { rule, cancels: true } })),
+  ]),
+);
 const returnBook = new PhraseBook<null>(returnPhrases.map((text) => ({ text, meaning: null })));
 
 /** Words that begin a clause wherever they stand. */
 const clauseOpeners = new Set(["but", "because", "although", "though", "whereas", "unless", "while", "which"]);
+/** Words that answer or turn back from what was supposed. */
+const turnsBack = new Set(["but", "yeah", "yes", "yep", "sure"]);
 /** Words after "and" or "so" that show a new clause and not a second noun. */
 const clauseSubjects = new Set([
   "it",
@@ -55,6 +67,136 @@ const clauseSubjects = new Set([
   "its",
 ]);
 
+/** Subject and verb written as one word: where no punctuation is written, they begin a clause. */
+const spokenSubjects = new Set([
+  "it's",
+  "that's",
+  "there's",
+  "they're",
+  "here's",
+  "he's",
+  "she's",
+  "i'm",
+  "we're",
+  "you're",
+  "we've",
+  "i've",
+  "they've",
+  "thats",
+  "theres",
+  "heres",
+]);
+const subjectPronouns = new Set(["it", "they", "he", "she", "i", "you", "we", "that", "this", "there"]);
+const verbsAfterPronoun = new Set([
+  "had",
+  "was",
+  "were",
+  "is",
+  "are",
+  "has",
+  "have",
+  "used",
+  "came",
+  "come",
+  "got",
+  "went",
+  "looks",
+  "runs",
+  "drives",
+  "took",
+  "did",
+  "put",
+  "said",
+  "says",
+  "told",
+  "believe",
+  "think",
+  "guess",
+  "reckon",
+  "can",
+  "will",
+  "don't",
+  "doesn't",
+  "didn't",
+  "ain't",
+  "isn't",
+  "wasn't",
+  "never",
+]);
+/** After these a subject goes on with the clause: "what it had", "because it's", "i think it's". */
+const leadsOn = new Set([
+  "what",
+  "that",
+  "which",
+  "where",
+  "when",
+  "if",
+  "how",
+  "who",
+  "and",
+  "but",
+  "so",
+  "because",
+  "cause",
+  "think",
+  "believe",
+  "say",
+  "guess",
+  "know",
+  "than",
+  "like",
+  "as",
+  "while",
+  "until",
+  "since",
+  "or",
+  "then",
+  "way",
+  "one",
+  "ones",
+  "all",
+  "i",
+  "you",
+  "he",
+  "they",
+  "we",
+  "the",
+]);
+
+/** Captions of this many words end where a sentence does; shorter ones may cut a size in two. */
+const wholeSentenceCaption = 25;
+
+/** Where no punctuation bounds a clause, a phrase reaches no further than this many words either way. */
+const unwrittenClause = 12;
+
+const phraseSubjects = new Set([
+  "the",
+  "it",
+  "they",
+  "these",
+  "those",
+  "stock",
+  "base",
+  "most",
+  "half",
+  "some",
+  "every",
+  "ours",
+  "others",
+  "people",
+  "if",
+  "where",
+  "you",
+  "i'd",
+  "they'd",
+  "nobody",
+  "another",
+  "somebody",
+  "someone",
+  "a",
+  "my",
+]);
+
 /** Another vehicle is left after this many words without a word of return: a long way for an aside. */
 const longestAside = 70;
 
@@ -68,9 +210,25 @@ function clauseStarts(speech: Speech, units: readonly SpokenUnit[]): Uint8Array 
     const next = units[at + 1];
     if ((unit.word === "and" || unit.word === "so") && next && clauseSubjects.has(next.word)) starts[unit.token] = 1;
   }
+  const { tokens } = speech;
+  let captionFirst = 0;
+  for (let at = 1; at < tokens.length; at++) {
+    const before = tokens[at - 1]!;
+    const token = tokens[at]!;
+    if (token.caption !== before.caption) {
+      if (at - captionFirst >= wholeSentenceCaption) starts[at] = 1;
+      captionFirst = at;
+    }
+    if (token.word === "not" && (tokens[at + 1]?.word === "the" || tokens[at + 1]?.word === "a")) starts[at] = 1;
+    if (speech.punctuated || leadsOn.has(before.word)) continue;
+    const next = tokens[at + 1]?.word ?? "";
+    if (spokenSubjects.has(token.word) || (subjectPronouns.has(token.word) && verbsAfterPronoun.has(next))) starts[at] = 1;
+  }
   starts[0] = 1;
   return starts;
 }
+
+const changedSince = /^(?:re\w+|changed|swapped|converted|taken|put|fitted|done|upgraded|turned)$/;
 
 class FrameMarks {
   readonly stance: Stance[];
@@ -108,10 +266,16 @@ class FrameMarks {
     return this.#speech.sentences[this.#sentenceOf[token] ?? 0];
   }
 
+  /** Without punctuation, a phrase that opens with its own subject ("the stock one hung") begins the clause itself. */
+  unwrittenStart(first: number, meaning: FrameRule["meaning"]): number {
+    if (!("stance" in meaning) && phraseSubjects.has(this.#speech.tokens[first]!.word)) return first;
+    return Math.max(this.clauseStart(first), first - unwrittenClause);
+  }
+
   /** The token range a rule's phrase frames. */
   rangeOf({ reach, meaning }: FrameRule, first: number, end: number, returns: readonly number[]): readonly [number, number] {
-    const start = this.clauseStart(first);
-    const stop = this.clauseEnd(end - 1);
+    const start = this.#speech.punctuated ? this.clauseStart(first) : this.unwrittenStart(first, meaning);
+    const stop = this.#speech.punctuated ? this.clauseEnd(end - 1) : Math.min(this.clauseEnd(end - 1), end + unwrittenClause);
     const sentence = this.sentenceOf(first);
     const sentenceFirst = sentence?.first ?? start;
     const sentenceEnd = Math.max(sentence?.end ?? stop, stop);
@@ -129,7 +293,7 @@ class FrameMarks {
       }
       case "sentence": {
         let until = end;
-        while (until < sentenceEnd && this.#speech.tokens[until]!.word !== "but") until++;
+        while (until < sentenceEnd && !turnsBack.has(this.#speech.tokens[until]!.word)) until++;
         return [start, until];
       }
       case "back": {
@@ -171,9 +335,17 @@ export function frameSpeech(speech: Speech): Frames {
   const marks = new FrameMarks(speech, starts, sentenceOf);
   const returns = returnTokens(units, starts);
   let nextReturn = 0;
-  for (const hit of ruleBook.find(units)) {
+  const hits = ruleBook.find(units);
+  const cancelled = new Map<FrameRule, Set<number>>();
+  for (const { phrase, firstUnit } of hits) {
+    if (!phrase.meaning.cancels) continue;
+    const units = cancelled.get(phrase.meaning.rule) ?? new Set<number>();
+    cancelled.set(phrase.meaning.rule, units.add(firstUnit));
+  }
+  for (const hit of hits) {
+    const { rule, cancels } = hit.phrase.meaning;
+    if (cancels || cancelled.get(rule)?.has(hit.firstUnit)) continue;
     while (nextReturn < returns.length && returns[nextReturn]! < hit.first) nextReturn++;
-    const rule = hit.phrase.meaning;
     const [first, end] = marks.rangeOf(rule, hit.first, hit.end, returns.slice(nextReturn, nextReturn + 40));
     for (let token = first; token < end; token++) {
       if ("time" in rule.meaning) marks.time[token] = rule.meaning.time;
@@ -184,8 +356,24 @@ export function frameSpeech(speech: Speech): Frames {
       else if (marks.stance[token] !== "hedged") marks.stance[token] = rule.meaning.stance;
     }
   }
+  carryFormerOn(speech, marks, starts);
   for (const range of findCorrections(speech, units)) marks.corrected.fill(1, range.first, range.end);
   return framesOf(speech, marks, starts, sentenceOf);
+}
+
+/** "The stock one hung under the back, and that was fourteen": a past tense that points back stays in the past. */
+function carryFormerOn(speech: Speech, marks: FrameMarks, starts: Uint8Array): void {
+  const { tokens } = speech;
+  for (let at = 1; at < tokens.length; at++) {
+    if (!starts[at] || marks.time[at - 1] !== "former") continue;
+    const verb = /^(?:and|which|that)$/.test(tokens[at]!.word)
+      ? at + (/^(?:that|it|they|which)$/.test(tokens[at + 1]?.word ?? "") ? 2 : 1)
+      : -1;
+    if (verb < 0 || !/^(?:was|were|had|wore|ran)$/.test(tokens[verb]?.word ?? "")) continue;
+    if (changedSince.test(tokens[verb + 1]?.word ?? "")) continue;
+    for (let token = at; token < tokens.length && (token === at || !starts[token]) && token < at + unwrittenClause; token++)
+      marks.time[token] = "former";
+  }
 }
 
 function framesOf(speech: Speech, marks: FrameMarks, starts: Uint8Array, sentenceOf: Int32Array): Frames {
