@@ -63,7 +63,15 @@ export type NumberKind =
   | "money"
   | "ratio"
   | "dimensions"
-  | "range";
+  | "range"
+  /** Width alone ("235") or width and aspect ("215/70") of a tire whose rest is said elsewhere; `parts` has the numbers. */
+  | "tire-partial"
+  /** A month (1969-04) or a day (1965-01-04). */
+  | "date"
+  | AsideKind;
+
+/** Numbers said in passing that are no claim about the vehicle: see `isAside`. */
+export type AsideKind = "percent" | "angle" | "engine-speed" | "road-speed" | "fuel-economy" | "duration" | "clock-time" | "telephone";
 
 /** One possible value of a stretch of words. */
 export interface Reading {
@@ -77,6 +85,8 @@ export interface Reading {
   readonly rule: string;
   /** Higher is likelier; readings of one number are sorted by it. 0 to 1. */
   readonly likelihood: number;
+  /** True where this reading needs more than the plain words (homophone, lost separator, shorthand): a claim that uses it records a repair. */
+  readonly repaired: boolean;
 }
 
 /** A number in the speech: a token range and all its plausible readings, likeliest first. */
@@ -86,7 +96,7 @@ export interface SpokenNumber {
   readonly first: number;
   readonly end: number;
   readonly readings: readonly Reading[];
-  /** True where the words needed more than plain reading (homophones, lost separators, shorthand): a claim that uses it records a repair. */
+  /** `repaired` of the first reading. */
   readonly broken: boolean;
 }
 

@@ -1,0 +1,156 @@
+import type { RawPiece } from "./cut-pieces.ts";
+import type { Piece } from "./pieces.ts";
+
+/**
+ * Puts together what plain English grammar puts together: "thirty five" to 35, "two hundred and ten" to 210, "28 thousand 4 hundred" to 28400,
+ * "twenty second" to 22th. Shorthand ("two thirty five", "fifty eight four") stays in its spoken parts for the rules to read.
+ */
+export function foldCardinals(raw: readonly RawPiece[]): Piece[] {
+  const pieces: Piece[] = [];
+  let at = 0;
+  while (at < raw.length) {
+    const folded = foldOrdinal(raw, at) ?? foldScaled(raw, at) ?? foldTens(raw, at);
+    if (folded) {
+      pieces.push(folded.piece);
+      at = folded.next;
+    } else {
+      const { text, first, end, glued, written } = raw[at]!;
+      pieces.push({ text, first, end, glued, written });
+      at += 1;
+    }
+  }
+  return pieces;
+}
+
+interface Folded {
+  readonly piece: Piece;
+  readonly next: number;
+}
+
+interface Part {
+  readonly value: number;
+  readonly next: number;
+  readonly plural: boolean;
+}
+
+/** Things counted in single digits: in "three ninety four speed" the four belongs to the speed, not to the ninety. */
+const singleDigitCounts: ReadonlySet<string> = new Set(
+  "speed speeds door doors barrel barrels bolt bolts cylinder cylinders v row lug lugs wheel owner post".split(" "),
+);
+
+function pieceFrom(raw: readonly RawPiece[], from: number, next: number, text: string, written: Piece["written"]): Folded {
+  const first = raw[from]!;
+  return { piece: { text, first: first.first, end: raw[next - 1]!.end, glued: first.glued, written }, next };
+}
+
+/** 1 to 99 as words or digits. */
+function smallCardinal(raw: readonly RawPiece[], at: number): Part | undefined {
+  const piece = raw[at];
+  if (!piece || piece.value === undefined) return undefined;
+  const following = raw[at + 1];
+  if (piece.role === "tens") {
+    const takenByCount = singleDigitCounts.has(raw[at + 2]?.text ?? "") && isHundredsShorthand(raw[at - 1]);
+    if (following?.role === "ones" && !takenByCount && !piece.plural)
+      return { value: piece.value + following.value!, next: at + 2, plural: following.plural === true };
+    return { value: piece.value, next: at + 1, plural: piece.plural === true };
+  }
+  if (piece.role === "ones" || piece.role === "teen") return { value: piece.value, next: at + 1, plural: piece.plural === true };
+  if (piece.role === "digits" && Number.isInteger(piece.value) && piece.value < 1000 && !piece.text.startsWith("0"))
+    return { value: piece.value, next: at + 1, plural: piece.plural === true };
+  return undefined;
+}
+
+function isHundredsShorthand(before: RawPiece | undefined): boolean {
+  return before !== undefined && (before.role === "ones" || (before.role === "digits" && before.text.length === 1));
+}
+
+function foldTens(raw: readonly RawPiece[], at: number): Folded | undefined {
+  if (raw[at]?.role !== "tens") return undefined;
+  const part = smallCardinal(raw, at);
+  if (!part || part.next === at + 1) return undefined;
+  return pieceFrom(raw, at, part.next, `${part.value}${part.plural ? "s" : ""}`, "words");
+}
+
+function belowThousand(raw: readonly RawPiece[], at: number): (Part & { readonly scaled: boolean }) | undefined {
+  let start = at;
+  let head: Part | undefined;
+  if (raw[at]?.role === "hundred") head = { value: 1, next: at, plural: false };
+  else if ((raw[at]?.text === "a" || raw[at]?.text === "an") && raw[at + 1]?.role === "hundred") {
+    start = at + 1;
+    head = { value: 1, next: at + 1, plural: false };
+  } else head = smallCardinal(raw, start);
+  if (!head) return undefined;
+  if (raw[head.next]?.role !== "hundred" || head.value >= 100) return { ...head, scaled: false };
+  const hundreds = head.value * 100;
+  const afterHundred = head.next + 1;
+  const tailAt = raw[afterHundred]?.text === "and" ? afterHundred + 1 : afterHundred;
+  const tail = smallCardinal(raw, tailAt);
+  if (!tail || tail.value >= 100 || raw[tail.next]?.role === "hundred" || (raw[tail.next]?.role === "thousand" && tailAt !== afterHundred))
+    return { value: hundreds, next: afterHundred, plural: false, scaled: true };
+  // "a hundred and three quarter ton" would be rare; "two hundred and 5 owners" rarer. A fraction after "and" is left to its rule.
+  if (tailAt !== afterHundred && raw[tail.next]?.role === "ordinal" && raw[tail.next]?.plural)
+    return { value: hundreds, next: afterHundred, plural: false, scaled: true };
+  return { value: hundreds + tail.value, next: tail.next, plural: tail.plural, scaled: true };
+}
+
+function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
+  const articleThousand = (raw[at]?.text === "a" && raw[at + 1]?.role === "thousand") || raw[at]?.role === "thousand";
+  const head = articleThousand
+    ? { value: 1, next: raw[at]?.role === "thousand" ? at : at + 1, plural: false, scaled: false }
+    : (decimalThousand(raw, at) ?? belowThousand(raw, at));
+  if (!head) return undefined;
+  if (raw[head.next]?.role === "thousand") {
+    const thousands = Math.round(head.value * 1000);
+    const afterThousand = head.next + 1;
+    const tailAt = raw[afterThousand]?.text === "and" ? afterThousand + 1 : afterThousand;
+    const tail = remainder(raw, tailAt);
+    if (!tail || tail.value >= 1000 || (tailAt !== afterThousand && !tail.closed))
+      return pieceFrom(raw, at, afterThousand, `${thousands}`, "scaled");
+    return pieceFrom(raw, at, tail.next, `${thousands + tail.value}${tail.plural ? "s" : ""}`, "scaled");
+  }
+  if (!head.scaled) return undefined;
+  return pieceFrom(raw, at, head.next, `${head.value}${head.plural ? "s" : ""}`, "scaled");
+}
+
+/** "1.5 thousand". */
+function decimalThousand(raw: readonly RawPiece[], at: number): (Part & { readonly scaled: boolean }) | undefined {
+  const piece = raw[at];
+  if (piece?.role !== "digits" || raw[at + 1]?.role !== "thousand" || Number.isInteger(piece.value)) return undefined;
+  return { value: piece.value!, next: at + 1, plural: false, scaled: false };
+}
+
+/** What may follow "thousand": 412, four hundred and twelve, one fifty seven, oh nine; `closed` where it cannot be a count of its own. */
+function remainder(raw: readonly RawPiece[], at: number): (Part & { readonly closed: boolean }) | undefined {
+  const first = raw[at];
+  if (!first) return undefined;
+  if (first.text === "oh" || first.role === "zero") {
+    const ones = raw[at + 1];
+    return ones?.role === "ones" ? { value: ones.value!, next: at + 2, plural: false, closed: true } : undefined;
+  }
+  const cardinal = belowThousand(raw, at);
+  if (!cardinal || first.role === "hundred") return undefined;
+  if (!cardinal.scaled && cardinal.value < 10 && cardinal.next === at + 1) {
+    const shorthand = smallCardinal(raw, at + 1);
+    if (shorthand && shorthand.value >= 10 && shorthand.value < 100)
+      return { value: cardinal.value * 100 + shorthand.value, next: shorthand.next, plural: shorthand.plural, closed: true };
+    const zero = raw[at + 1];
+    const ones = raw[at + 2];
+    if ((zero?.text === "oh" || zero?.role === "zero") && ones?.role === "ones")
+      return { value: cardinal.value * 100 + ones.value!, next: at + 3, plural: false, closed: true };
+  }
+  if (raw[cardinal.next]?.role === "thousand") return undefined;
+  return { ...cardinal, closed: cardinal.scaled || cardinal.value <= 99 };
+}
+
+/** "twenty second" is 22nd; "thirty seconds" is thirty-seconds (of an inch); "30 seconds" after a number likewise. Other "N seconds" are time. */
+function foldOrdinal(raw: readonly RawPiece[], at: number): Folded | undefined {
+  const tens = raw[at];
+  const ordinal = raw[at + 1];
+  if (ordinal?.role !== "ordinal" || ordinal.value === undefined || tens?.value === undefined) return undefined;
+  if (tens.plural || (tens.role !== "tens" && !(tens.role === "digits" && ordinal.text.startsWith("2th") && tens.value === 30)))
+    return undefined;
+  if (ordinal.value > 9) return undefined;
+  const value = tens.value + ordinal.value;
+  if (ordinal.plural && value !== 32 && value !== 64) return undefined;
+  return pieceFrom(raw, at, at + 2, `${value}th${ordinal.plural ? "s" : ""}`, "words");
+}

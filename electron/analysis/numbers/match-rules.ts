@@ -1,0 +1,131 @@
+import { asideUnits, derivedUnits, spokenUnits } from "../vocabulary/unit-words.ts";
+import { isNumberPiece, type Line, pieceAtOffset } from "./pieces.ts";
+import { type Draft, type Find, type NumberRule, roundTo } from "./rule.ts";
+import { numberRules } from "./rules/index.ts";
+
+/** A find with the names of the rules that made its drafts. */
+export interface Candidate {
+  readonly first: number;
+  readonly end: number;
+  readonly drafts: readonly (Draft & { readonly rule: string })[];
+}
+
+/** Words that may open a number though they are none: tried as starts beside the number pieces. */
+const opener =
+  /^(?:[$£€']|a|an|the|to|too|for|fore|won|oh|half|quarter|point|dot|minus|inch|inches|between|from|anywhere|couple|pair|dozen|week|group|january|jan|february|feb|march|april|may|june|july|august|aug|september|sept|october|oct|november|nov|december|dec|p|pee|lt|l|t|tee|tea|st|[a-h]|j|k|m|n|gee|jee|ef|eff|ee|aitch|jay|el|dee|bee|see)$/;
+
+/** All finds of all rules at every place a number may start, those with a unit behind them extended over it. */
+export function matchRules(line: Line): Candidate[] {
+  const candidates: Candidate[] = [];
+  for (const [at, piece] of line.pieces.entries()) {
+    if (!isNumberPiece(piece) && !opener.test(piece.text)) continue;
+    if (piece.glued && isNameTail(line, at)) continue;
+    for (const rule of numberRules) for (const found of rule.find(line, at)) addFind(line, rule, found, candidates);
+  }
+  return candidates;
+}
+
+/** "c10", "mk2": digits glued to a name are part of it, unless the letters are a tire's or an engine's. */
+function isNameTail(line: Line, at: number): boolean {
+  const before = line.pieces[at - 1];
+  return (
+    before !== undefined &&
+    /^[a-z]+$/.test(before.text) &&
+    before.end === line.pieces[at]!.end &&
+    before.written === "none" &&
+    !/^v$/.test(before.text)
+  );
+}
+
+function addFind(line: Line, rule: NumberRule, found: Find, candidates: Candidate[]): void {
+  candidates.push({ first: found.first, end: found.end, drafts: found.drafts.map((draft) => ({ ...draft, rule: rule.name })) });
+  if (!found.takesUnit) return;
+  for (const aside of asides) {
+    const end = aside.endAt(line, found.end);
+    if (end === undefined) continue;
+    const drafts = found.drafts.filter((draft) => typeof draft.value === "number" && !draft.needsTopic && draft.kind !== "year");
+    const kept = drafts.filter((draft) => draft.unit === undefined);
+    if (kept.length === 0) continue;
+    candidates.push({
+      first: found.first,
+      end,
+      drafts: kept.map((draft) => ({ ...draft, kind: aside.kind, weight: 0.5 + draft.weight * 0.5, topic: undefined, rule: rule.name })),
+    });
+  }
+  for (const spoken of units) {
+    const end = spoken.endAt(line, found.end);
+    if (end === undefined) continue;
+    const drafts = found.drafts.flatMap((draft) => measure(draft, spoken, line) ?? []);
+    if (drafts.length > 0) candidates.push({ first: found.first, end, drafts: drafts.map((draft) => ({ ...draft, rule: rule.name })) });
+  }
+}
+
+interface UnitMatcher {
+  readonly unit: (typeof spokenUnits)[number]["unit"];
+  readonly factor: number;
+  readonly least: number;
+  readonly most: number;
+  readonly typical: readonly [number, number];
+  readonly share: number;
+  readonly endAt: (line: Line, at: number) => number | undefined;
+}
+
+/** Piece index just past the words `said` (regular-expression source) if they stand at piece `at`; "of an inch" and the like are taken in. */
+function wordsAt(said: string): (line: Line, at: number) => number | undefined {
+  const pattern = new RegExp(`(?:of an? )?(?:${said})(?= |$)`, "y");
+  return (line, at) => {
+    if (at >= line.pieces.length) return undefined;
+    pattern.lastIndex = line.starts[at]!;
+    const match = pattern.exec(line.text);
+    return match ? pieceAtOffset(line, match.index + match[0].length + 1) : undefined;
+  };
+}
+
+const units: readonly UnitMatcher[] = [
+  ...spokenUnits.map((spoken) => ({ ...spoken, factor: 1, endAt: wordsAt(spoken.said) })),
+  ...derivedUnits.map((derived) => ({
+    ...derived,
+    typical: [derived.least, derived.most] as const,
+    share: 0.9,
+    endAt: wordsAt(derived.said),
+  })),
+];
+const asides = asideUnits.map((aside) => ({ kind: aside.kind, endAt: wordsAt(aside.said) }));
+
+const money: ReadonlySet<string> = new Set(["USD", "GBP", "EUR"]);
+
+function measure(draft: Draft, spoken: UnitMatcher, line: Line): Draft | undefined {
+  if (draft.kind === "range" && draft.parts) return { ...draft, unit: spoken.unit, weight: draft.weight + 0.1 };
+  if (typeof draft.value !== "number" || draft.kind === "year" || draft.kind === "ratio" || draft.kind === "date-code") return undefined;
+  if (draft.unit !== undefined && draft.unit !== spoken.unit) return undefined;
+  if (draft.value < spoken.least || draft.value > spoken.most) return undefined;
+  const typical = draft.value >= spoken.typical[0] && draft.value <= spoken.typical[1];
+  // A reading that needed a topic ("58" for 58,000) does not gain one from a unit that says otherwise.
+  if (draft.needsTopic && !(money.has(spoken.unit) || spoken.unit === "mi" || spoken.unit === "km")) return undefined;
+  const home = spoken.unit === "GBP" && !/sterling|quid/.test(line.text) ? (line.british ? 1.3 : 0.25) : 1;
+  return {
+    kind: money.has(spoken.unit) ? "money" : "measure",
+    value: spoken.factor === 1 ? draft.value : roundTo(draft.value * spoken.factor, 6),
+    unit: spoken.unit,
+    weight: Math.min(0.99, (typical ? 0.55 : 0.3) * spoken.share * home + draft.weight * 0.45),
+    repaired: draft.repaired,
+    topic: draft.needsTopic ? draft.topic : unitTopic(spoken.unit),
+    needsTopic: draft.needsTopic,
+  };
+}
+
+function unitTopic(unit: string): Draft["topic"] {
+  return money.has(unit)
+    ? "price"
+    : unit === "psi"
+      ? "pressure"
+      : unit === "V"
+        ? "voltage"
+        : unit === "mi" || unit === "km"
+          ? "mileage"
+          : unit === "hp" || unit === "kW" || unit === "PS"
+            ? "power"
+            : unit === "mil" || unit === "µm"
+              ? "thickness"
+              : undefined;
+}

@@ -1,0 +1,35 @@
+import type { Line } from "./pieces.ts";
+
+/** "that one", "the good one", "one of these days": the word for a thing and no count. */
+const before: ReadonlySet<string> = new Set(
+  "this that which any every each another no some only good nice new old real big small little next last other same right wrong first second red blue plain better best".split(
+    " ",
+  ),
+);
+const after: ReadonlySet<string> = new Set(
+  ", . that that's who which you i we they he she it is was are were in on at to for from with and but so day time thing way more another here there has had where when what up down out off we've you've i've they've".split(
+    " ",
+  ),
+);
+/** Words after which a lone "one" still counts: "just one, and it works". */
+const counting: ReadonlySet<string> = new Set("just only there's got has have had is number minus plus exactly".split(" "));
+
+export function isPronounOne(line: Line, first: number, end: number): boolean {
+  if (end !== first + 1) return false;
+  const piece = line.pieces[first]!;
+  if (piece.written !== "words" || (piece.text !== "1" && piece.text !== "1s")) return false;
+  if (piece.text === "1s") return true;
+  const previous = line.pieces[first - 1]?.text ?? ".";
+  const next = line.pieces[end]?.text ?? ".";
+  if (
+    previous === "this" ||
+    previous === "that" ||
+    previous === "which" ||
+    previous === "every" ||
+    previous === "each" ||
+    previous === "another"
+  )
+    return true;
+  if (after.has(next)) return !counting.has(previous);
+  return before.has(previous) && next !== "owner";
+}

@@ -1,0 +1,159 @@
+import { type Draft, digitsOf, type NumberRule, phraseRule, roundTo } from "../rule.ts";
+
+/** A short number as one side of a pair or range: 14, 7.5, 3 50, 1 and a half. */
+const side = "(?:\\d+(?:\\.\\d+)?(?: point \\d)?(?: and (?:a |an )?(?:half|quarter|3 quarters))?)";
+
+function sideValue(text: string): number {
+  const whole = Number.parseFloat(text.replace(/ point (\d)/, ".$1"));
+  return whole + (/3 quarters/.test(text) ? 0.75 : /half/.test(text) ? 0.5 : /quarter/.test(text) ? 0.25 : 0);
+}
+
+const currencies = { $: "USD", "£": "GBP", "€": "EUR" } as const;
+
+export const amountRules: readonly NumberRule[] = [
+  phraseRule(
+    {
+      name: "currency-sign",
+      example: { heard: "asking £18,950 for it", meant: 18950 },
+      pattern: "(?<sign>[$£€]) (?<amount>\\d+(?:\\.\\d+)?)(?: (?<scale>k|grand|thousand|million))?",
+    },
+    ({ sign = "$", amount = "", scale = "" }) => {
+      const factor = scale === "" ? 1 : scale === "million" ? 1e6 : 1000;
+      return [
+        { kind: "money", value: roundTo(Number(amount) * factor, 2), unit: currencies[sign as keyof typeof currencies], weight: 0.97 },
+      ];
+    },
+  ),
+  phraseRule(
+    {
+      name: "dimensions",
+      example: { heard: "they're fourteen by six", meant: "14x6" },
+      pattern: `(?<first>${side}) (?:inch(?:es)? )?(?:by|x) (?:an? )?(?<second>${side})(?:s|j)?(?: (?:by|x) (?<third>${side}))?`,
+    },
+    ({ first = "", second = "", third = "" }) => {
+      const parts = [first, second, third].filter((part) => part !== "").map(sideValue);
+      return [{ kind: "dimensions", value: parts.join("x"), parts, weight: 0.85, topic: "wheel" }];
+    },
+  ),
+  phraseRule(
+    {
+      name: "range-between",
+      example: { heard: "between 30 and 40 pounds", meant: "30-40" },
+      pattern: `(?:between|from|anywhere from) (?<low>${side}) (?:and|to) (?<high>${side})`,
+      takesUnit: true,
+    },
+    ({ low = "", high = "" }) => rangeDrafts(sideValue(low), sideValue(high), 0.8),
+  ),
+  phraseRule(
+    {
+      name: "range-or",
+      example: { heard: "seven or eight of them", meant: "7-8" },
+      pattern: `(?<low>${side}) or (?<high>${side})`,
+      takesUnit: true,
+    },
+    ({ low = "", high = "" }) => (sideValue(high) <= sideValue(low) * 2 ? rangeDrafts(sideValue(low), sideValue(high), 0.7) : []),
+  ),
+  phraseRule(
+    {
+      name: "range-to",
+      example: { heard: "twenty to thirty", meant: "20-30" },
+      pattern: `(?<low>${side}) (?:to|-) (?<high>${side})`,
+      takesUnit: true,
+    },
+    ({ low = "", high = "" }) => {
+      const [from, to] = [sideValue(low), sideValue(high)];
+      return to > from && to <= from * 4 ? rangeDrafts(from, to, 0.6) : [];
+    },
+  ),
+  phraseRule(
+    {
+      name: "range-thousands",
+      example: { heard: "twenty two, twenty five thousand", meant: "22000-25000" },
+      pattern: "(?<low>\\d{1,3})(?: ,)?(?: (?:to|or))? (?<high>\\d{1,3}000)",
+      takesUnit: true,
+    },
+    ({ low = "", high = "" }) => {
+      const [from, to] = [Number(low) * 1000, Number(high)];
+      return from < to && to <= from * 2 ? rangeDrafts(from, to, 0.7) : [];
+    },
+  ),
+  phraseRule(
+    { name: "couple", example: { heard: "a couple of scratches", meant: 2 }, pattern: "(?:a )couple(?: of)?", takesUnit: true },
+    () => [{ kind: "integer", value: 2, weight: 0.4 }],
+  ),
+  phraseRule({ name: "pair", example: { heard: "a pair of carburettors", meant: 2 }, pattern: "(?:a|1) pair(?: of)?" }, () => [
+    { kind: "integer", value: 2, weight: 0.6 },
+  ]),
+  phraseRule(
+    { name: "dozen", example: { heard: "half a dozen keys", meant: 6 }, pattern: "(?<half>half )?(?:(?:a|1) )?dozen" },
+    ({ half }) => [{ kind: "integer", value: half ? 6 : 12, weight: 0.6 }],
+  ),
+  phraseRule(
+    {
+      name: "over-bore",
+      example: { heard: "it's a 350 thirty over", meant: 0.03 },
+      pattern:
+        "(?:0\\.0|oh |point oh )?(?<thou>[1-9]0|[1-9]\\d|1[02]\\d)(?: thousandths| thou)? (?:over|oversized?)(?= |$)(?! (?:the|an?|my|your|his|\\d))",
+    },
+    ({ thou = "" }): Draft[] =>
+      [20, 30, 40, 45, 50, 60, 80, 90, 10, 15, 100, 125].includes(Number(thou))
+        ? [{ kind: "measure", value: Number(thou) / 1000, unit: "in", weight: 0.72, topic: "bore" }]
+        : [],
+  ),
+  phraseRule(
+    {
+      name: "group-size",
+      example: { heard: "the group 24 case", meant: "group 24" },
+      pattern: "group (?<group>\\d\\d)(?: (?<letter>[a-z]))?(?= |$)",
+    },
+    ({ group = "", letter = "" }) => [
+      { kind: "integer", value: `group ${group}`, weight: 0.75, parts: [Number(group)] },
+      ...(letter && letter !== "a"
+        ? [{ kind: "integer" as const, value: `${group}${letter.toUpperCase()}`, weight: 0.8, parts: [Number(group)] }]
+        : []),
+    ],
+  ),
+  phraseRule(
+    {
+      name: "telephone-written",
+      example: { heard: "call us at 555-014-2377", meant: "5550142377" },
+      pattern: "(?:\\d{3} (?:- )?)?\\d{3} (?:- )?\\d{4}(?= |$)",
+    },
+    (_groups, line, first) => {
+      const words = /^(?:\d{3} (?:- )?)?\d{3} (?:- )?\d{4}/.exec(line.text.slice(line.starts[first]))![0];
+      const digits = digitsOf(words);
+      return digits.length === 10 || words.includes("-") ? [{ kind: "telephone", value: digits, weight: 0.85 }] : [];
+    },
+  ),
+  phraseRule({ name: "ordinal", example: { heard: "the third owner", meant: 3 }, pattern: "(?<digits>\\d+)th" }, ({ digits = "" }) => [
+    { kind: "ordinal", value: Number(digits), weight: 0.5 },
+  ]),
+  phraseRule(
+    {
+      name: "tire-width-alone",
+      example: { heard: "two thirty fives up front", meant: "235" },
+      pattern: "(?<width>(?:[1-3]|to|too) (?:oh )?\\d{1,2}|[1-3]\\d\\d)(?<plural>s?)",
+    },
+    ({ width = "", plural }) => {
+      const digits = digitsOf(width);
+      const value = Number(digits);
+      if (digits.length !== 3 || value % 10 !== 5 || value < 125 || value > 395) return [];
+      const homophone = /^t/.test(width);
+      return [
+        {
+          kind: "tire-partial",
+          value: digits,
+          parts: [value],
+          weight: plural ? 0.62 : 0.3,
+          repaired: homophone || / /.test(width),
+          topic: "tire",
+          needsTopic: homophone || !plural,
+        },
+      ];
+    },
+  ),
+];
+
+function rangeDrafts(low: number, high: number, weight: number): Draft[] {
+  return [{ kind: "range", value: `${low}-${high}`, parts: [low, high], weight }];
+}

@@ -1,0 +1,146 @@
+import { monthWords } from "../../vocabulary/number-words.ts";
+import { type Draft, digitsOf, type NumberRule, phraseRule } from "../rule.ts";
+import { fullYear } from "./date-drafts.ts";
+
+const months = Object.keys(monthWords).join("|");
+const monthNumber: Readonly<Record<string, number>> = monthWords;
+/** A year as it is said after "of" or a month: 1969, 19 69, 69, '69, oh 5, 2000 and 9. */
+const year = "(?:the (?:year )?)?(?<year>(?:19|20) (?:oh )?\\d{1,2}|(?:19|20)\\d\\d|'?\\d\\d|oh \\d)";
+const twoDigits = (value: number) => String(value).padStart(2, "0");
+
+function yearOf(said: string): number | undefined {
+  const digits = digitsOf(said);
+  if (digits.length === 4) {
+    const value = Number(digits);
+    return value >= 1900 && value <= 2039 ? value : undefined;
+  }
+  return digits.length === 2 ? fullYear(Number(digits)) : undefined;
+}
+
+function weekDraft(week: number, said: string, weight: number, repaired = false): Draft[] {
+  const value = yearOf(said);
+  return value === undefined || week < 1 || week > 99
+    ? []
+    : [{ kind: "date-code", value: `${value}-W${twoDigits(week)}`, weight, repaired, topic: "date-code" }];
+}
+
+export const dateRules: readonly NumberRule[] = [
+  phraseRule(
+    {
+      name: "ordinal-week-of-year",
+      example: { heard: "twenty second week of 2019", meant: "2019-W22" },
+      pattern: `(?<week>\\d{1,2})th week (?:(?:of|in|from|,) )?${year}`,
+    },
+    ({ week = "", year: said = "" }) => weekDraft(Number(week), said, 0.96),
+  ),
+  phraseRule(
+    {
+      name: "week-of-year",
+      example: { heard: "week 14 of 2019", meant: "2019-W14" },
+      pattern: `week (?:number )?(?<week>\\d{1,2}) (?:(?:of|in|,) )?${year}`,
+    },
+    ({ week = "", year: said = "" }) => weekDraft(Number(week), said, 0.96),
+  ),
+  phraseRule(
+    {
+      name: "month-day-year",
+      example: { heard: "the fourth of January 1965", meant: "1965-01-04" },
+      pattern: `(?:(?<day>\\d{1,2})(?:th)? (?:of )?(?:the )?(?<month>${months})|(?<monthFirst>${months}) (?:the )?(?<dayAfter>\\d{1,2})th)(?: ,)?(?: of)? ${year}`,
+    },
+    ({ day = "", dayAfter = "", month = "", monthFirst = "", year: said = "" }) => {
+      const value = yearOf(said);
+      const number = Number(day || dayAfter);
+      if (value === undefined || number < 1 || number > 31) return [];
+      return [{ kind: "date", value: `${value}-${twoDigits(monthNumber[month || monthFirst]!)}-${twoDigits(number)}`, weight: 0.95 }];
+    },
+  ),
+  phraseRule(
+    {
+      name: "month-of-year",
+      example: { heard: "bought it new in April of 69", meant: "1969-04" },
+      pattern: `(?<month>${months})(?: ,)?(?: (?:of|in))? ${year}`,
+    },
+    ({ month = "", year: said = "" }, line, first) => {
+      const value = yearOf(said);
+      // "may" and "march" are verbs too: a bare two-digit number after them is no year without "of".
+      const linked = / (?:of|in) /.test(line.text.slice(line.starts[first], line.starts[first]! + month.length + 5));
+      if (value === undefined || ((month === "may" || month === "march") && !linked && digitsOf(said).length < 4)) return [];
+      return [
+        { kind: "date", value: `${value}-${twoDigits(monthNumber[month]!)}`, weight: digitsOf(said).length === 4 || linked ? 0.93 : 0.6 },
+      ];
+    },
+  ),
+  phraseRule(
+    {
+      name: "month-and-day",
+      example: { heard: "MOT runs to the 14th of March", meant: "--03-14" },
+      pattern: `(?:the )?(?<day>\\d{1,2})th of (?<month>${months})`,
+    },
+    ({ day = "", month = "" }) =>
+      Number(day) >= 1 && Number(day) <= 31
+        ? [{ kind: "date", value: `--${twoDigits(monthNumber[month]!)}-${twoDigits(Number(day))}`, weight: 0.7 }]
+        : [],
+  ),
+  phraseRule(
+    { name: "year-with-mark", example: { heard: "it's a '69", meant: 1969 }, pattern: "'(?<digits>\\d\\d)" },
+    ({ digits = "" }) => [
+      { kind: "year", value: Number(digits) >= 27 ? 1900 + Number(digits) : 2000 + Number(digits), weight: 0.93, topic: "year" },
+    ],
+  ),
+  phraseRule(
+    { name: "year-oh", example: { heard: "he bought it in oh five", meant: 2005 }, pattern: "oh (?<digit>[1-9])" },
+    ({ digit = "" }) => [{ kind: "year", value: 2000 + Number(digit), weight: 0.45, topic: "year" }],
+  ),
+  phraseRule(
+    {
+      name: "year-nineteen-oh",
+      example: { heard: "nineteen oh eight", meant: 1908 },
+      pattern: "(?<century>19|20) (?:oh|0|ought|aught) (?<digit>\\d)",
+    },
+    ({ century = "", digit = "" }) => [{ kind: "year", value: Number(`${century}0${digit}`), weight: 0.8, topic: "year" }],
+  ),
+  phraseRule(
+    {
+      name: "decade",
+      example: { heard: "some kid in the sixties", meant: "1960s" },
+      pattern: "(?:the )(?:(?:early|late|mid) )?(?:19)?'?(?<decade>[2-9]0)s",
+    },
+    ({ decade = "" }) => [
+      { kind: "range", value: `19${decade}s`, parts: [1900 + Number(decade), 1909 + Number(decade)], weight: 0.55, topic: "year" },
+    ],
+  ),
+  phraseRule(
+    {
+      name: "model-year-before-engine",
+      example: { heard: "it's got a 69 350 in it", meant: 1969 },
+      pattern: "'?(?<digits>[2-9]\\d)(?= (?:\\d{3}|[2-5] \\d\\d) (?!0))",
+    },
+    ({ digits = "" }, line, first) => {
+      const before = line.pieces[first - 1]?.text ?? "";
+      return /^(?:a|an|the|his|her|their|of)$/.test(before)
+        ? [{ kind: "year", value: 1900 + Number(digits), weight: 0.75, topic: "year" }]
+        : [];
+    },
+  ),
+  phraseRule(
+    {
+      name: "clock-time",
+      example: { heard: "open till five thirty", meant: "5:30" },
+      pattern: "(?<hour>1[0-2]|[1-9])(?: (?<minute>[0-5]\\d|oh \\d))? (?:o'clock|a m|p m|am|pm|in the morning|in the afternoon|at night)",
+    },
+    ({ hour = "", minute = "" }) => [
+      { kind: "clock-time", value: `${hour}:${minute ? digitsOf(minute).padStart(2, "0") : "00"}`, weight: 0.9, topic: "time" },
+    ],
+  ),
+  phraseRule(
+    {
+      name: "clock-time-until",
+      example: { heard: "open till five thirty", meant: "5:30" },
+      pattern: "(?<hour>1[0-2]|[1-9])(?: (?<minute>00|15|30|45))?",
+    },
+    ({ hour = "", minute = "" }, line, first) =>
+      /^(?:till|til|until)$/.test(line.pieces[first - 1]?.text ?? "")
+        ? [{ kind: "clock-time", value: `${hour}:${minute || "00"}`, weight: 0.8, topic: "time" }]
+        : [],
+  ),
+];

@@ -1,0 +1,137 @@
+import { type Draft, type NumberRule, phraseRule, roundTo } from "../rule.ts";
+
+/** Denominators as pieces: "16ths", "8th", "quarter". Thirty-seconds are tread, and a unit of their own. */
+const denominators = "(?:halves|half|quarters?|4ths?|8ths?|16ths?|64ths?|3ths?|10ths?|5ths?)";
+const fraction = `(?:(?<numerator>\\d{1,2}|a|an) )?(?<denominator>${denominators})`;
+
+function denominatorOf(text: string): number {
+  if (text.startsWith("hal")) return 2;
+  if (text.startsWith("quarter")) return 4;
+  return Number.parseInt(text, 10);
+}
+
+function fractionOf(numerator: string, denominator: string): number {
+  return (/^\d/.test(numerator) ? Number(numerator) : 1) / denominatorOf(denominator);
+}
+
+function plain(value: number, weight = 0.8): Draft[] {
+  return Number.isFinite(value) ? [{ kind: "fraction", value: roundTo(value, 6), weight }] : [];
+}
+
+/** Single ordinals are fractions only where a unit or "of a" follows: "the third owner" and "a fifth gear" are none. */
+const unitAhead =
+  "(?= (?:of (?:an? )?)?(?:an? )?(?:-? ?)(?:inch|inches|inchers?|mile|miles|gallon|gallons|ton|turn|liter|litre|pint|quart|tank|mil|mils|foot|of an inch|over|plate|thick|plus))";
+
+export const fractionRules: readonly NumberRule[] = [
+  phraseRule(
+    {
+      name: "thirty-seconds",
+      example: { heard: "eight thirty seconds on the fronts", meant: 8 },
+      pattern: "(?<numerator>\\d{1,2}(?:\\.\\d)?)(?: (?:and )?(?:a )?(?<half>half))? (?:/ )?(?:32ths?|32(?= ))(?: of an inch)?",
+    },
+    ({ numerator = "", half }, line, first) => {
+      const value = Number(numerator) + (half ? 0.5 : 0);
+      // "8/32" needs its stroke when 32 is no ordinal, or "8 32" would be read.
+      const words = line.text.slice(line.starts[first], line.starts[first]! + 24);
+      if (/^\S+ 32(?: |$)/.test(words)) return [];
+      if (value > 32) return [];
+      return [
+        { kind: "measure", value, unit: "32nds", weight: 0.92, topic: "depth" },
+        { kind: "duration", value: 30, weight: 0.05 },
+      ];
+    },
+  ),
+  phraseRule(
+    {
+      name: "thirty-seconds-written",
+      example: { heard: "tread is at 8/32", meant: 8 },
+      pattern: "(?<numerator>\\d{1,2}) / 32(?:th|ths|nds?)?",
+    },
+    ({ numerator = "" }) => [{ kind: "measure", value: Number(numerator), unit: "32nds", weight: 0.95, topic: "depth" }],
+  ),
+  phraseRule({ name: "thirty-seconds-of-time", example: { heard: "give it thirty seconds", meant: 30 }, pattern: "32ths" }, () => [
+    { kind: "duration", value: 30, weight: 0.4 },
+  ]),
+  phraseRule(
+    {
+      name: "mixed-number",
+      example: { heard: "4 and a half J's", meant: 4.5 },
+      pattern: `(?<whole>\\d+(?:\\.\\d+)?|for) (?:and )?${fraction}`,
+      takesUnit: true,
+    },
+    ({ whole = "", numerator = "", denominator = "" }, line, first) => {
+      const value = Number(whole) + fractionOf(numerator, denominator);
+      // "two quarters", "three eighths" are plain fractions; without "and" only "two half" and written "2 1/2" are mixed.
+      const joined = / and /.test(line.text.slice(line.starts[first]! + whole.length, line.starts[first]! + whole.length + 5));
+      if (!joined || (numerator === "" && !/^(?:half|quarter)/.test(denominator))) return [];
+      if (fractionOf(numerator, denominator) >= 1) return [];
+      return whole === "for" ? [] : plain(value, 0.88).map((draft) => ({ ...draft, repaired: line.pieces[first]!.written === "digits" }));
+    },
+  ),
+  phraseRule(
+    {
+      name: "inch-and-fraction",
+      example: { heard: "headers on it are inch and five eighths", meant: 1.625 },
+      pattern: `(?:(?<whole>\\d+|an?) )?inch(?:es)? and ${fraction}(?: inch(?:es)?)?`,
+    },
+    ({ whole = "", numerator = "", denominator = "" }) => {
+      const part = fractionOf(numerator, denominator);
+      if (part >= 1 || (numerator === "" && !/^(?:half|quarter)/.test(denominator))) return [];
+      return [{ kind: "measure", value: roundTo((/\d/.test(whole) ? Number(whole) : 1) + part, 6), unit: "in", weight: 0.92 }];
+    },
+  ),
+  phraseRule(
+    {
+      name: "written-mixed",
+      example: { heard: "2 1/2 inch pipe", meant: 2.5 },
+      pattern: "(?<whole>\\d{1,3}) (?<top>\\d{1,2}) / (?<bottom>2|4|8|16|32|64)",
+      takesUnit: true,
+    },
+    ({ whole = "", top = "", bottom = "" }) =>
+      Number(top) < Number(bottom) ? plain(Number(whole) + Number(top) / Number(bottom), 0.9) : [],
+  ),
+  phraseRule(
+    {
+      name: "written-fraction",
+      example: { heard: "about 3/16 inch", meant: 0.1875 },
+      pattern: "(?<top>\\d{1,2}) / (?<bottom>2|4|8|16|64)",
+      takesUnit: true,
+    },
+    ({ top = "", bottom = "" }) => (Number(top) < Number(bottom) ? plain(Number(top) / Number(bottom), 0.85) : []),
+  ),
+  phraseRule(
+    {
+      name: "plain-fraction",
+      example: { heard: "i got three sixteenths here", meant: 0.1875 },
+      pattern: `(?<numerator>\\d{1,2}) (?<denominator>${denominators})(?: of an?(?= inch))?`,
+      takesUnit: true,
+    },
+    ({ numerator = "", denominator = "" }, line, first) => {
+      const top = Number(numerator);
+      const bottom = denominatorOf(denominator);
+      const inches =
+        bottom >= 8 && bottom !== 10
+          ? [{ kind: "measure" as const, value: roundTo(top / bottom, 6), unit: "in" as const, weight: 0.83 }]
+          : [];
+      const plural = denominator.endsWith("s");
+      // "two quarters" are body panels, "one third" a share; "three quarter" needs what it measures.
+      if (!plural && bottom !== 4) return top === 1 ? [...inches, ...plain(1 / bottom, 0.6)] : [];
+      if (bottom === 4 && (top !== 3 || line.pieces[first]!.text !== "3")) return [];
+      if (top >= bottom || bottom === 2) return [];
+      return [...inches, ...plain(top / bottom, 0.75)];
+    },
+  ),
+  phraseRule(
+    {
+      name: "one-part",
+      example: { heard: "about an eighth of an inch", meant: 0.125 },
+      pattern: `(?:an? )?(?<denominator>${denominators})(?: of an?(?= inch))?(?: an(?= inch))?${unitAhead}`,
+      takesUnit: true,
+    },
+    ({ denominator = "" }) => plain(1 / denominatorOf(denominator), 0.8),
+  ),
+  phraseRule(
+    { name: "one-part-bare", example: { heard: "gap is an eighth", meant: 0.125 }, pattern: "(?:an? )(?<denominator>8th|16th)" },
+    ({ denominator = "" }) => [{ kind: "measure", value: 1 / Number.parseInt(denominator, 10), unit: "in", weight: 0.5 }],
+  ),
+];

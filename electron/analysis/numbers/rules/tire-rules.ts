@@ -1,0 +1,185 @@
+import { metricRimsMm } from "../../vocabulary/tire-geometry.ts";
+import {
+  alphanumericAspects,
+  flotationDiameterInches,
+  flotationWidthInches,
+  isAspect,
+  isBiasRim,
+  isInchRim,
+  isMetricWidth,
+  isNumericWidth,
+  loadLetters,
+} from "../../vocabulary/tire-sizes.ts";
+import { fillSlots, type Slots } from "../fill-slots.ts";
+import type { Line } from "../pieces.ts";
+import type { Draft, Find, NumberRule, RuleExample } from "../rule.ts";
+
+/** Words that may stand between the parts of a size. Letters of construction are kept by the slot filler. */
+interface TireForm {
+  readonly name: string;
+  readonly example: RuleExample;
+  /** Digits per slot. */
+  readonly slots: readonly number[];
+  /** Letter or prefix pieces that must come first; [] for none. */
+  readonly lead: "none" | "load-letter" | "bare";
+  readonly read: (slots: Slots) => Draft | undefined;
+}
+
+const constructionOf = (slots: Slots): string => slots.letters.find((letter) => /^(?:zr|r|d|b)$/.test(letter))?.toUpperCase() ?? "R";
+
+function metric(slots: Slots, rim: string, weight: number): Draft | undefined {
+  const [width = "", aspect = ""] = slots.digits;
+  if (!isMetricWidth(Number(width)) || !isAspect(Number(aspect))) return undefined;
+  const prefix = slots.prefix.toUpperCase();
+  const construction = constructionOf(slots);
+  return {
+    kind: "tire-size",
+    value: `${prefix}${width}/${aspect}${construction}${rim}`,
+    weight,
+    repaired: !slots.asWritten && !slots.worded,
+    topic: "tire",
+  };
+}
+
+const forms: readonly TireForm[] = [
+  {
+    name: "tire-metric",
+    example: { heard: "the rears are to 35 60 15s", meant: "235/60R15" },
+    slots: [3, 2, 2],
+    lead: "none",
+    read: (slots) => (isInchRim(Number(slots.digits[2])) ? metric(slots, slots.digits[2]!, 0.95) : undefined),
+  },
+  {
+    name: "tire-metric-rim-in-millimetres",
+    example: { heard: "a 2 2055 390", meant: "220/55R390" },
+    slots: [3, 2, 3],
+    lead: "none",
+    read: (slots) => (metricRimsMm.includes(Number(slots.digits[2])) ? metric(slots, slots.digits[2]!, 0.95) : undefined),
+  },
+  {
+    name: "tire-metric-without-aspect",
+    example: { heard: "165 tea are 390", meant: "165TR390" },
+    slots: [3, 3],
+    lead: "none",
+    read: (slots) => {
+      const [width = "", rim = ""] = slots.digits;
+      const letters = slots.letters.join("");
+      if (!isMetricWidth(Number(width)) || !metricRimsMm.includes(Number(rim)) || !/^[thsv]?r$/.test(letters)) return undefined;
+      return { kind: "tire-size", value: `${width}${letters.toUpperCase()}${rim}`, weight: 0.9, repaired: !slots.asWritten, topic: "tire" };
+    },
+  },
+  {
+    name: "tire-metric-narrow-without-aspect",
+    example: { heard: "one sixty five R thirteen", meant: "165R13" },
+    slots: [3, 2],
+    lead: "none",
+    read: (slots) => {
+      const [width = "", rim = ""] = slots.digits;
+      const letters = slots.letters.join("");
+      if (!isMetricWidth(Number(width)) || Number(width) > 225 || !isInchRim(Number(rim)) || !/^[hsv]?r$/.test(letters)) return undefined;
+      return {
+        kind: "tire-size",
+        value: `${width}${letters.toUpperCase()}${rim}`,
+        weight: 0.85,
+        repaired: !slots.asWritten,
+        topic: "tire",
+      };
+    },
+  },
+  {
+    name: "tire-flotation",
+    example: { heard: "thirty one ten fifty fifteen", meant: "31x10.50R15" },
+    slots: [2, 4, 2],
+    lead: "none",
+    read: (slots) => flotation(slots, (width) => width / 100),
+  },
+  {
+    name: "tire-flotation-narrow",
+    example: { heard: "a 30 9 50 15", meant: "30x9.50R15" },
+    slots: [2, 3, 2],
+    lead: "none",
+    read: (slots) => flotation(slots, (width) => (width >= 700 && width < 1000 ? width / 100 : Number.NaN)),
+  },
+  {
+    name: "tire-flotation-short",
+    example: { heard: "33 x 12.5 r 15", meant: "33x12.50R15" },
+    slots: [2, 3, 2],
+    lead: "none",
+    read: (slots) => flotation(slots, (width) => (width >= 100 && width <= 220 ? width / 10 : Number.NaN)),
+  },
+  {
+    name: "tire-alphanumeric",
+    example: { heard: "the old F 70 14 bias ply", meant: "F70-14" },
+    slots: [2, 2],
+    lead: "load-letter",
+    read: (slots) => {
+      const [aspect = "", rim = ""] = slots.digits;
+      const letter = slots.prefix.toUpperCase();
+      if (!loadLetters.has(letter) || !alphanumericAspects.has(Number(aspect)) || !isBiasRim(Number(rim))) return undefined;
+      const radial = slots.letters.includes("r") ? "R" : "";
+      return { kind: "tire-size", value: `${letter}${radial}${aspect}-${rim}`, weight: 0.95, repaired: !slots.asWritten, topic: "tire" };
+    },
+  },
+  {
+    name: "tire-numeric",
+    example: { heard: "six 40 by 15", meant: "6.40-15" },
+    slots: [3, 2],
+    lead: "bare",
+    read: (slots) => {
+      const [width = "", rim = ""] = slots.digits;
+      const letters = slots.letters.join("");
+      if (!isNumericWidth(Number(width)) || !isBiasRim(Number(rim)) || /[rzd]/.test(letters)) return undefined;
+      // A three-digit number before a two-digit one is common speech ("350, 15 inch wheels"); the spoken split or a written point makes it a tire.
+      const told = slots.asWritten || slots.separators.some((word) => ["by", "x", "-", "dash"].includes(word)) || slots.pieceCount >= 3;
+      return {
+        kind: "tire-size",
+        value: `${width[0]}.${width.slice(1)}-${rim}`,
+        weight: told ? 0.8 : 0.3,
+        repaired: !slots.asWritten,
+        topic: "tire",
+        needsTopic: !told,
+      };
+    },
+  },
+  {
+    name: "tire-width-and-aspect",
+    example: { heard: "your fronts are the two fifteen seventies", meant: "215/70" },
+    slots: [3, 2],
+    lead: "none",
+    read: (slots) => {
+      const [width = "", aspect = ""] = slots.digits;
+      if (!isMetricWidth(Number(width)) || Number(width) < 125 || !isAspect(Number(aspect)) || Number(aspect) % 5 !== 0) return undefined;
+      const told = slots.plural || slots.separators.includes("/");
+      return {
+        kind: "tire-partial",
+        value: `${width}/${aspect}`,
+        parts: [Number(width), Number(aspect)],
+        weight: told ? 0.75 : 0.4,
+        repaired: !slots.asWritten,
+        topic: "tire",
+        needsTopic: !told,
+      };
+    },
+  },
+];
+
+function flotation(slots: Slots, widthOf: (digits: number) => number): Draft | undefined {
+  const [diameterDigits = "", widthDigits = "", rim = ""] = slots.digits;
+  const diameter = Number(diameterDigits);
+  const width = widthOf(Number(widthDigits));
+  if (!(diameter >= flotationDiameterInches.least && diameter <= flotationDiameterInches.most)) return undefined;
+  if (!(width >= flotationWidthInches.least && width <= flotationWidthInches.most) || Math.round(width * 100) % 25 !== 0) return undefined;
+  if (!isInchRim(Number(rim)) || Number(rim) >= diameter - 5) return undefined;
+  return { kind: "tire-size", value: `${diameter}x${width.toFixed(2)}R${rim}`, weight: 0.93, repaired: !slots.asWritten, topic: "tire" };
+}
+
+export const tireRules: readonly NumberRule[] = forms.map(({ name, example, slots, lead, read }) => ({
+  name,
+  example,
+  find(line: Line, at: number): readonly Find[] {
+    const filled = fillSlots(line, at, slots, lead);
+    if (!filled) return [];
+    const draft = read(filled);
+    return draft ? [{ first: at, end: filled.end, drafts: [draft] }] : [];
+  },
+}));

@@ -1,0 +1,57 @@
+import type { Topic } from "../vocabulary/topic-cues.ts";
+import type { Candidate } from "./match-rules.ts";
+import type { Line } from "./pieces.ts";
+import type { Draft } from "./rule.ts";
+import { findCues, topicStrengths } from "./topic-strength.ts";
+
+/** A stretch of pieces with its drafts weighed by the words around, likeliest first. */
+export interface WeighedSpan {
+  readonly first: number;
+  readonly end: number;
+  readonly drafts: readonly (Draft & { readonly rule: string })[];
+}
+
+/** A topic below this does not make a reading plausible that needs it. */
+const leastTopic = 0.18;
+
+/** Puts together what several rules say of one stretch, weighs each reading by its topic, and drops what lacks a needed one. */
+export function weighSpans(line: Line, candidates: readonly Candidate[]): WeighedSpan[] {
+  const cues = findCues(line);
+  const byStretch = new Map<string, Candidate[]>();
+  for (const candidate of candidates) {
+    const key = `${candidate.first}-${candidate.end}`;
+    const same = byStretch.get(key);
+    if (same) same.push(candidate);
+    else byStretch.set(key, [candidate]);
+  }
+  const spans: WeighedSpan[] = [];
+  for (const same of byStretch.values()) {
+    const { first, end } = same[0]!;
+    const strengths = topicStrengths(line, cues, first, end);
+    const strongest = Math.max(0, ...strengths.values());
+    const drafts = mergeAlike(same.flatMap((candidate) => candidate.drafts.flatMap((draft) => weigh(draft, strengths, strongest) ?? [])));
+    if (drafts.length > 0) spans.push({ first, end, drafts });
+  }
+  return spans;
+}
+
+function weigh<T extends Draft>(draft: T, strengths: ReadonlyMap<Topic, number>, strongest: number): T | undefined {
+  if (draft.topic === undefined) return draft;
+  const strength = strengths.get(draft.topic) ?? 0;
+  if (draft.needsTopic && strength < leastTopic) return undefined;
+  const gained = draft.weight + (1 - draft.weight) * strength * 0.8;
+  // Where the words speak of something else, this reading is that much less likely.
+  const lost = 1 - Math.max(0, strongest - strength) * 0.35;
+  return { ...draft, weight: Math.min(0.99, gained * lost) };
+}
+
+/** One reading for each kind, value and unit; the likelier rule names it. A plain reading beats a repaired one of the same value. */
+function mergeAlike<T extends Draft>(drafts: readonly T[]): T[] {
+  const byMeaning = new Map<string, T>();
+  for (const draft of drafts) {
+    const key = `${draft.kind} ${draft.value} ${draft.unit ?? ""}`;
+    const known = byMeaning.get(key);
+    if (!known || draft.weight > known.weight) byMeaning.set(key, draft);
+  }
+  return [...byMeaning.values()].toSorted((a, b) => b.weight - a.weight || Number(a.repaired ?? false) - Number(b.repaired ?? false));
+}
