@@ -88,10 +88,18 @@ function explained(failure: unknown, file: string): Error {
   const code = (failure as { code?: unknown }).code;
   const reason = failure instanceof Error ? failure.message : String(failure);
   if (code === "SQLITE_CORRUPT" || code === "SQLITE_NOTADB") {
-    return new Refusal("library-damaged", `${file} is damaged (${reason}). Put back a copy of it, or name another file with --library.`, { file });
+    return new Refusal("library-damaged", `${file} is damaged (${reason}). Put back a copy of it, or name another file with --library.`, {
+      file,
+    });
   }
   if (code === "SQLITE_BUSY") {
-    return new Refusal("library-busy", `${file} is in use by another Roundwalk. Close that one, or name another file with --library.`, { file });
+    return new Refusal("library-busy", `${file} is in use by another Roundwalk. Close that one, or name another file with --library.`, {
+      file,
+    });
   }
-  return new Refusal("library-unusable", `${file} cannot be opened (${reason}). Check the folder's permissions, or name another file with --library.`, { file });
+  return new Refusal(
+    "library-unusable",
+    `${file} cannot be opened (${reason}). Check the folder's permissions, or name another file with --library.`,
+    { file },
+  );
 }

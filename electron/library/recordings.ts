@@ -110,7 +110,8 @@ export function recordingsTable(database: Database.Database) {
         video_media_type: row.video?.mediaType ?? null,
       });
       insertOriginal.run(row.id, Buffer.from(transcriptBytes));
-      for (const [position, [field, value]] of Object.entries(row.stockSheet ?? {}).entries()) insertField.run(row.id, position, field, value);
+      for (const [position, [field, value]] of Object.entries(row.stockSheet ?? {}).entries())
+        insertField.run(row.id, position, field, value);
     },
     get(id: string): RecordingRow | undefined {
       const columns = selectOne.get(id);

@@ -29,7 +29,8 @@ export function rulingsTable(database: Database.Database) {
       put.run({ ...ruling, sideValues: JSON.stringify(ruling.sideValues), recordingId });
     },
     /** In the order in which they were made, superseded ones too. */
-    of: (recordingId: string): Ruling[] => select.all(recordingId).map((row) => ({ ...row, sideValues: JSON.parse(row.sideValues) as string[] })),
+    of: (recordingId: string): Ruling[] =>
+      select.all(recordingId).map((row) => ({ ...row, sideValues: JSON.parse(row.sideValues) as string[] })),
     /** Keys of conflicts without a standing ruling, or whose ruling is to look at the vehicle. */
     openConflictKeys: (recordingId: string): string[] => open.all(recordingId),
     countConflicts: (recordingId: string): number => countConflicts.get(recordingId) as number,

@@ -37,7 +37,7 @@ export function searchTable(database: Database.Database) {
   // bm25 weights: the words read, the other terms, the recording's names. SQLite's rank is smaller for the better match.
   const find = database.prepare<[{ match: string; limit: number }], Row>(
     `SELECT search_entries.recording_id AS recordingId, recordings.title AS recordingTitle, recordings.stock_number AS stockNumber,
-       kind, reference, start, "end", zone, said, terms,
+       kind, reference, start, "end", zone, search_entries.said, search_entries.terms,
        kind = 'claim' AND EXISTS (
          SELECT 1 FROM conflict_claims
          LEFT JOIN rulings ON rulings.recording_id = conflict_claims.recording_id
@@ -61,6 +61,7 @@ export function searchTable(database: Database.Database) {
       rename.run(names, recordingId);
     },
     /** @param match an FTS5 query; the caller has quoted every word. */
-    find: (match: string, limit: number): FoundEntry[] => find.all({ match, limit }).map((row) => ({ ...row, disputed: row.disputed === 1 })),
+    find: (match: string, limit: number): FoundEntry[] =>
+      find.all({ match, limit }).map((row) => ({ ...row, disputed: row.disputed === 1 })),
   };
 }

@@ -1,0 +1,83 @@
+import type { RecordingDetail, Transcript } from "../../shared-types/index.ts";
+import { AnalysisCancelled } from "../jobs/run-analysis.ts";
+import { indexRecording } from "./index-for-search.ts";
+import type { Parts } from "./parts.ts";
+import { findRecording, recordingDetail } from "./recording-detail.ts";
+import { Refusal } from "./refusals.ts";
+
+export interface Analyst {
+  /** Analyses and stores; who asks again while it runs waits for the same run. People's work is not touched. */
+  readonly analyse: (recordingId: string) => Promise<RecordingDetail>;
+  /** Stops a run, whose askers get a refusal. */
+  readonly stop: (recordingId: string) => void;
+  /** Analyses, one by one, what was never analysed or by another version; failures go to the log. */
+  readonly catchUp: () => Promise<void>;
+  readonly close: () => void;
+}
+
+export function createAnalyst(parts: Parts): Analyst {
+  const running = new Map<string, { readonly result: Promise<void>; readonly abort: AbortController }>();
+  let closed = false;
+
+  const tellUnlessClosed = (what: string, failure: unknown) => {
+    if (!closed) parts.log(`${what}: ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`);
+  };
+  const run = (recordingId: string): Promise<void> => {
+    const known = running.get(recordingId);
+    if (known) return known.result;
+    const abort = new AbortController();
+    const result = analyseAndStore(parts, recordingId, abort.signal).finally(() => running.delete(recordingId));
+    running.set(recordingId, { result, abort });
+    return result;
+  };
+
+  return {
+    async analyse(recordingId) {
+      await run(recordingId);
+      return recordingDetail(parts, recordingId);
+    },
+    stop: (recordingId) => running.get(recordingId)?.abort.abort(),
+    async catchUp() {
+      if (parts.library.recordings.count() === 0) return;
+      try {
+        const version = await parts.analysis.version();
+        for (const recordingId of parts.library.proposals.outdated(version)) {
+          if (closed) return;
+          await run(recordingId).catch((failure) => tellUnlessClosed(`Recording ${recordingId} could not be analysed`, failure));
+        }
+      } catch (failure) {
+        tellUnlessClosed("The analysis cannot run", failure);
+      }
+    },
+    close() {
+      closed = true;
+      for (const { abort } of running.values()) abort.abort();
+    },
+  };
+}
+
+async function analyseAndStore(parts: Parts, recordingId: string, signal: AbortSignal): Promise<void> {
+  const { library, events } = parts;
+  const row = findRecording(parts, recordingId);
+  const transcript: Transcript = { format: row.transcriptFormat, captions: library.captions.of(recordingId), duration: row.duration };
+  try {
+    const analysis = await parts.analysis.run({
+      transcript,
+      stockSheet: row.stockSheet,
+      recordedOn: row.recordedOn,
+      signal,
+      onPass: (pass, done, of) => events.publish("analysis.progress", { recordingId, pass, done, of }),
+    });
+    library.transaction(() => {
+      // Removed while it ran: there is nothing left to keep it with.
+      findRecording(parts, recordingId);
+      library.proposals.replace(recordingId, analysis, parts.now());
+      indexRecording(parts, recordingId);
+    });
+  } catch (failure) {
+    if (failure instanceof AnalysisCancelled)
+      throw new Refusal("analysis-stopped", `The analysis of “${row.title}” was stopped. Start it again when you want it.`);
+    throw failure;
+  }
+  events.publish("library.changed", { recordingId });
+}

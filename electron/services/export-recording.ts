@@ -1,0 +1,128 @@
+import { randomUUID } from "node:crypto";
+import { existsSync } from "node:fs";
+import { mkdir, open, rename, rm } from "node:fs/promises";
+import { join } from "node:path";
+import { addresses, type ExportFormat, type Input, type Output } from "../../shared-types/index.ts";
+import { buildExport } from "../exports/build-export.ts";
+import type { Parts } from "./parts.ts";
+import { findRecording, recordingDetail } from "./recording-detail.ts";
+import { Refusal } from "./refusals.ts";
+
+/** The folder beside the library that takes exports, one folder for each recording. */
+export const exportsFolder = "exports";
+
+export function exportFolderOf({ library }: Pick<Parts, "library">, recordingId: string): string {
+  return join(library.folder, exportsFolder, recordingId);
+}
+
+export function previewExport(parts: Parts, { recordingId, format }: Input<"export.preview">): Output<"export.preview"> {
+  return buildExport(format, { detail: recordingDetail(parts, recordingId), writtenAt: parts.now() });
+}
+
+/** Writes into the recording's folder beside the library. */
+export async function writeExports(
+  parts: Parts,
+  { recordingId, formats, overwrite }: Input<"export.write">,
+): Promise<Output<"export.write">> {
+  return writeExportsInto(parts, exportFolderOf(parts, recordingId), { recordingId, formats, overwrite });
+}
+
+/**
+ * Writes all files or none: each is written whole under another name first, and only then do they take their places.
+ * @throws Refusal that names every file that stands in the way, unless overwriting was asked for.
+ */
+export async function writeExportsInto(
+  parts: Pick<Parts, "library" | "now">,
+  folder: string,
+  { recordingId, formats, overwrite }: Input<"export.write">,
+): Promise<Output<"export.write">> {
+  const detail = recordingDetail(parts, recordingId);
+  const writtenAt = parts.now();
+  const files = [...new Set(formats)].map((format) => {
+    const { fileName, text } = buildExport(format, { detail, writtenAt });
+    return { format, path: join(folder, fileName), content: Buffer.from(text, "utf8") };
+  });
+  const inTheWay = files.filter(({ path }) => existsSync(path)).map(({ path }) => path);
+  if (inTheWay.length > 0 && !overwrite) {
+    throw new Refusal(
+      "file-exists",
+      `Already there: ${inTheWay.join(", ")}. Nothing was written. Ask for overwriting, or move them away.`,
+      {
+        file: inTheWay[0] as string,
+      },
+    );
+  }
+  await mkdir(folder, { recursive: true });
+  await placeWhole(files);
+  return {
+    folder,
+    files: files.map(({ format, path, content }) => ({
+      format,
+      path,
+      bytes: content.length,
+      downloadUrl: `${addresses.exports}${recordingId}/${format}`,
+    })),
+  };
+}
+
+interface WholeFile {
+  readonly path: string;
+  readonly content: Uint8Array;
+}
+
+async function placeWhole(files: readonly WholeFile[]): Promise<void> {
+  const staged = files.map((file) => ({ ...file, stage: `${file.path}.${randomUUID()}.part` }));
+  const set: { path: string; former: string | null }[] = [];
+  try {
+    for (const { stage, content } of staged) await writeToDisk(stage, content);
+    for (const { stage, path } of staged) {
+      const former = existsSync(path) ? `${stage}.former` : null;
+      if (former) await rename(path, former);
+      set.push({ path, former });
+      await rename(stage, path);
+    }
+  } catch (failure) {
+    // Back to what was there before the first file took its place.
+    for (const { path, former } of set.reverse()) {
+      await rm(path, { force: true });
+      if (former) await rename(former, path);
+    }
+    const reason = failure instanceof Error ? failure.message : String(failure);
+    throw new Refusal(
+      "export-failed",
+      `The export could not be written (${reason}). Nothing was changed; check the folder and the space on its disk.`,
+    );
+  } finally {
+    await Promise.all(staged.map(({ stage }) => rm(stage, { force: true })));
+  }
+  await Promise.all(set.map(({ former }) => (former ? rm(former, { force: true }) : undefined)));
+}
+
+async function writeToDisk(path: string, content: Uint8Array): Promise<void> {
+  const handle = await open(path, "wx");
+  try {
+    await handle.writeFile(content);
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+/** An export as a download: made anew, so that it shows the library's present state. Undefined for an unknown recording. */
+export function downloadExport(parts: Parts, recordingId: string, format: ExportFormat) {
+  return parts.library.recordings.get(recordingId) && previewExport(parts, { recordingId, format });
+}
+
+/** @throws Refusal when the host has no window to show a folder in, or nothing was exported yet. */
+export async function revealExports(
+  parts: Parts,
+  { recordingId }: Input<"export.reveal">,
+  reveal: ((folder: string) => Promise<void>) | null,
+): Promise<Output<"export.reveal">> {
+  findRecording(parts, recordingId);
+  const folder = exportFolderOf(parts, recordingId);
+  if (!reveal) throw new Refusal("reveal-impossible", `This host cannot open folders. The files are in ${folder}.`);
+  if (!existsSync(folder)) throw new Refusal("nothing-exported", "Nothing was exported from this recording yet. Export it first.");
+  await reveal(folder);
+  return {};
+}

@@ -1,0 +1,64 @@
+import type { Handlers, Output } from "../../shared-types/index.ts";
+import type { Analyst } from "./analyse-recording.ts";
+import { acceptFindings, addFinding, changeFinding, removeFinding } from "./edit-findings.ts";
+import { acceptZones, joinZones, moveBorder, paintZone, removeZone, retitleZone, splitZone } from "./edit-zones.ts";
+import { previewExport, revealExports, writeExports } from "./export-recording.ts";
+import { importRecording } from "./import-recording.ts";
+import { describeRecording, removeRecording, takeMeasuredLength } from "./manage-recordings.ts";
+import type { Parts } from "./parts.ts";
+import { redo, undo } from "./record-edit.ts";
+import { findRecording, listRecordings, recordingDetail } from "./recording-detail.ts";
+import { searchLibrary } from "./search-library.ts";
+import { settleConflict } from "./settle-conflict.ts";
+
+/** What differs between the hosts. */
+export interface HostSide {
+  readonly name: Output<"host.abilities">["host"];
+  readonly version: string;
+  /** Shows a folder in the system's own window; null where there is none. */
+  readonly reveal: ((folder: string) => Promise<void>) | null;
+}
+
+/** One function for each method of the contract. */
+export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): Handlers {
+  const { library } = parts;
+  return {
+    "host.abilities": () => ({ host: host.name, revealFiles: host.reveal !== null, libraryFile: library.file, version: host.version }),
+    "settings.get": () => ({ initials: library.settings.get("initials") ?? "" }),
+    "settings.set": ({ initials }) => {
+      library.transaction(() => library.settings.put("initials", initials));
+      return { initials };
+    },
+    "recording.list": () => listRecordings(parts),
+    "recording.get": ({ id }) => recordingDetail(parts, id),
+    "recording.import": (input) => importRecording(parts, analyst, input),
+    "recording.describe": (input) => describeRecording(parts, input),
+    "recording.remove": (input) => removeRecording(parts, analyst, input),
+    "recording.analyse": ({ id }) => analyst.analyse(id),
+    "recording.measured": (input) => takeMeasuredLength(parts, input),
+    "zone.paint": (input) => paintZone(parts, input),
+    "zone.accept": (input) => acceptZones(parts, input),
+    "zone.moveBorder": (input) => moveBorder(parts, input),
+    "zone.split": (input) => splitZone(parts, input),
+    "zone.join": (input) => joinZones(parts, input),
+    "zone.retitle": (input) => retitleZone(parts, input),
+    "zone.remove": (input) => removeZone(parts, input),
+    "finding.add": (input) => addFinding(parts, input),
+    "finding.change": (input) => changeFinding(parts, input),
+    "finding.remove": (input) => removeFinding(parts, input),
+    "finding.accept": (input) => acceptFindings(parts, input),
+    "conflict.rule": (input) => settleConflict(parts, input),
+    "edit.undo": ({ recordingId, initials }) => {
+      findRecording(parts, recordingId);
+      return undo(parts, recordingId, initials);
+    },
+    "edit.redo": ({ recordingId, initials }) => {
+      findRecording(parts, recordingId);
+      return redo(parts, recordingId, initials);
+    },
+    "search.find": (input) => searchLibrary(parts, input),
+    "export.preview": (input) => previewExport(parts, input),
+    "export.write": (input) => writeExports(parts, input),
+    "export.reveal": (input) => revealExports(parts, input, host.reveal),
+  };
+}

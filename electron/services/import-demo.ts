@@ -1,0 +1,50 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { z } from "zod";
+import { type RecordingSummary, Vehicle } from "../../shared-types/index.ts";
+import type { Analyst } from "./analyse-recording.ts";
+import { importRecording } from "./import-recording.ts";
+import type { Parts } from "./parts.ts";
+
+const plainName = z.string().regex(/^[\w.-]+$/);
+
+/** The demo's description, `demo.json`, beside its files. */
+const DemoDescription = z.object({
+  title: z.string(),
+  stockNumber: z.string(),
+  vehicle: Vehicle,
+  files: z.object({ video: plainName.nullable(), transcript: plainName, stockSheet: plainName.nullable() }),
+});
+
+/**
+ * Puts the demo recording into a library that never had it: someone who removed it is not given it again.
+ * A missing or damaged demo is told in the log and keeps nobody from starting.
+ */
+export async function importDemoOnce(parts: Parts, analyst: Analyst, folder: string): Promise<RecordingSummary | undefined> {
+  const { library, files, log } = parts;
+  if (library.settings.get("demo") !== undefined || library.recordings.count() > 0) return undefined;
+  const description = join(folder, "demo.json");
+  if (!existsSync(description)) {
+    log(`The demo recording is not here (${description} is missing), so the library starts empty. "npm run demo:make" makes it.`);
+    return undefined;
+  }
+  try {
+    const demo = DemoDescription.parse(JSON.parse(readFileSync(description, "utf8")));
+    const offer = (name: string | null) => (name === null ? null : files.offerPath(join(folder, name)).id);
+    const { title, stockNumber, vehicle } = demo;
+    const transcript = files.offerPath(join(folder, demo.files.transcript)).id;
+    const summary = await importRecording(parts, analyst, {
+      transcript,
+      video: offer(demo.files.video),
+      stockSheet: offer(demo.files.stockSheet),
+      title,
+      stockNumber,
+      vehicle,
+    });
+    library.transaction(() => library.settings.put("demo", summary.id));
+    return summary;
+  } catch (failure) {
+    log(`The demo recording in ${folder} cannot be used: ${failure instanceof Error ? failure.message : String(failure)}`);
+    return undefined;
+  }
+}

@@ -1,0 +1,126 @@
+import { randomUUID } from "node:crypto";
+import { mkdirSync, readFileSync } from "node:fs";
+import { rm } from "node:fs/promises";
+import { extname, join } from "node:path";
+import type { Input, RecordingSummary, StockSheetFields, Transcript } from "../../shared-types/index.ts";
+import type { RecordingVideo } from "../library/recordings.ts";
+import { readTranscript } from "../transcripts/read-transcript.ts";
+import { TranscriptError } from "../transcripts/transcript-error.ts";
+import type { Analyst } from "./analyse-recording.ts";
+import { indexRecording } from "./index-for-search.ts";
+import type { KnownFile } from "./offered-files.ts";
+import type { Parts } from "./parts.ts";
+import { readStockSheet, recordedOn } from "./read-stock-sheet.ts";
+import { findRecording, recordingSummary } from "./recording-detail.ts";
+import { Refusal } from "./refusals.ts";
+import { videoMediaType } from "./video-kinds.ts";
+
+/** Most bytes of a transcript or a stock sheet: a spoken day is about a megabyte. */
+const longestText = 64 * 2 ** 20;
+
+/** The folder beside the library that takes received videos. */
+export const mediaFolder = "media";
+
+/**
+ * Puts a recording into the library and analyses it. Everything is read and checked before anything is written; a failing analysis
+ * leaves the recording in place, with its captions and without proposals.
+ */
+export async function importRecording(parts: Parts, analyst: Analyst, input: Input<"recording.import">): Promise<RecordingSummary> {
+  const { library, files } = parts;
+  const transcriptFile = files.find(input.transcript);
+  const videoFile = input.video === null ? null : files.find(input.video);
+  const sheetFile = input.stockSheet === null ? null : files.find(input.stockSheet);
+
+  const transcriptBytes = readBounded(transcriptFile);
+  const transcript = readWords(transcriptBytes, transcriptFile.name);
+  const stockSheet = sheetFile && readStockSheet(readBounded(sheetFile), sheetFile.name);
+  const mediaType = videoFile && videoMediaType(videoFile.path, videoFile.name);
+
+  const id = randomUUID();
+  const video = videoFile && mediaType ? await placeVideo(parts, videoFile, id, mediaType) : null;
+  try {
+    library.transaction(() => addRows(parts, { id, input, transcriptFile, transcriptBytes, transcript, video, stockSheet }));
+  } catch (failure) {
+    if (videoFile?.received && video) await rm(join(library.folder, video.path), { force: true });
+    throw failure;
+  }
+  files.letGo([input.transcript, input.video, input.stockSheet].filter((offered) => offered !== null));
+  parts.events.publish("library.changed", { recordingId: id });
+  try {
+    await analyst.analyse(id);
+  } catch (failure) {
+    parts.log(
+      `“${input.title}” was imported, and its analysis failed: ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`,
+    );
+  }
+  return recordingSummary(parts, findRecording(parts, id));
+}
+
+interface NewRecording {
+  readonly id: string;
+  readonly input: Input<"recording.import">;
+  readonly transcriptFile: KnownFile;
+  readonly transcriptBytes: Uint8Array;
+  readonly transcript: Transcript;
+  readonly video: RecordingVideo | null;
+  readonly stockSheet: StockSheetFields | null;
+}
+
+function addRows(parts: Parts, { id, input, transcriptFile, transcriptBytes, transcript, video, stockSheet }: NewRecording): void {
+  const { title, stockNumber, vehicle } = input;
+  parts.library.recordings.add(
+    {
+      id,
+      title,
+      stockNumber,
+      vehicle,
+      duration: transcript.duration,
+      recordedOn: recordedOn(stockSheet),
+      importedAt: parts.now(),
+      transcriptFile: transcriptFile.name,
+      transcriptFormat: transcript.format,
+      transcriptEnd: transcript.duration,
+      video,
+      stockSheet,
+    },
+    transcriptBytes,
+  );
+  parts.library.captions.addAll(id, transcript.captions);
+  indexRecording(parts, id);
+}
+
+/** A received video moves beside the library; one that was named by its path stays where the person has it. */
+async function placeVideo({ library, files }: Parts, file: KnownFile, recordingId: string, mediaType: string): Promise<RecordingVideo> {
+  if (!file.received) return { path: file.path, name: file.name, mediaType };
+  mkdirSync(join(library.folder, mediaFolder), { recursive: true });
+  const path = join(mediaFolder, `${recordingId}${extname(file.name).toLowerCase()}`);
+  await files.keep(file.id, join(library.folder, path));
+  return { path, name: file.name, mediaType };
+}
+
+function readBounded(file: KnownFile): Uint8Array {
+  if (file.bytes > longestText) {
+    throw new Refusal(
+      "text-too-long",
+      `${file.name} has ${file.bytes} bytes, which no transcript or stock sheet has. Was the video chosen in its place?`,
+      {
+        file: file.name,
+      },
+    );
+  }
+  try {
+    return readFileSync(file.path);
+  } catch (failure) {
+    const reason = failure instanceof Error ? failure.message : String(failure);
+    throw new Refusal("file-unreadable", `${file.name} cannot be read (${reason}). Choose it again.`, { file: file.name });
+  }
+}
+
+function readWords(bytes: Uint8Array, name: string): Transcript {
+  try {
+    return readTranscript(bytes, name);
+  } catch (failure) {
+    if (failure instanceof TranscriptError) throw new Refusal(failure.code, failure.message, { file: failure.file, line: failure.line });
+    throw failure;
+  }
+}

@@ -1,0 +1,104 @@
+import {
+  attributeLabel,
+  type Caption,
+  type Claim,
+  componentLabel,
+  type Finding,
+  gradeLabels,
+  type LapSpan,
+  positionLabel,
+  type Repair,
+  valueLabel,
+  zoneLabels,
+} from "../../shared-types/index.ts";
+import type { RecordingRow } from "../library/recordings.ts";
+import type { SearchEntry } from "../library/search-entries.ts";
+import { zoneAt } from "./effective-lap.ts";
+import type { Parts } from "./parts.ts";
+import { findRecording, recordingLap, storedAnalysis } from "./recording-detail.ts";
+
+/** What a recording as a whole is found by. */
+export function recordingNames({ stockNumber, title, vehicle }: Pick<RecordingRow, "stockNumber" | "title" | "vehicle">): string {
+  return [stockNumber, title, vehicle.name, vehicle.year ?? "", vehicle.bodyStyle].join(" ");
+}
+
+/** Zones and findings anew: after every edit, in its transaction. */
+export function indexPeoplesWork({ library }: Parts, recordingId: string): void {
+  const row = findRecording({ library }, recordingId);
+  const lap = recordingLap(library, row);
+  const findings = library.findings.of(recordingId);
+  library.search.replace(recordingId, recordingNames(row), ["zone", "finding"], [...lap.map(zoneEntry), ...findings.map(findingEntry)]);
+}
+
+/** Everything anew: after an import or an analysis, in its transaction. */
+export function indexRecording(parts: Parts, recordingId: string): void {
+  const { library } = parts;
+  const row = findRecording(parts, recordingId);
+  const lap = recordingLap(library, row);
+  const { claims, repairs } = storedAnalysis(library, recordingId);
+  const captions = library.captions.of(recordingId).map((caption) => captionEntry(caption, lap, repairs));
+  const entries = [...claims.map((claim) => claimEntry(claim, repairs)), ...captions];
+  library.search.replace(recordingId, recordingNames(row), ["claim", "caption"], entries);
+  indexPeoplesWork(parts, recordingId);
+}
+
+function zoneEntry({ zone, start, end, title }: LapSpan): SearchEntry {
+  const label = zoneLabels[zone];
+  const said = title === label ? label : `${label}: ${title}`;
+  return { kind: "zone", reference: zone, start, end, zone, said, terms: zone };
+}
+
+function findingEntry(finding: Finding): SearchEntry {
+  const { id, start, end, zone, component, position, seen, grade, note } = finding;
+  const subject = sentenceCase([positionLabel(position), componentLabel(component)].filter(Boolean).join(" "));
+  return {
+    kind: "finding",
+    reference: id,
+    start,
+    end,
+    zone,
+    said: `${subject}: ${seen} (${gradeLabels[grade].toLowerCase()})`,
+    terms: [note, zoneLabels[zone], zone].join(" "),
+  };
+}
+
+function claimEntry(claim: Claim, repairs: readonly Repair[]): SearchEntry {
+  const meant = repairs.filter(({ id }) => claim.repairs.includes(id)).map((repair) => repair.meant);
+  return {
+    kind: "claim",
+    reference: claim.id,
+    start: claim.start,
+    end: claim.end,
+    zone: claim.zone,
+    said: `${claimFact(claim)}: “${claim.quote}”`,
+    terms: [...meant, ...valueWordings(claim), claim.attribute, zoneLabels[claim.zone], claim.circumstance ?? ""].join(" "),
+  };
+}
+
+function captionEntry({ index, start, end, text }: Caption, lap: readonly LapSpan[], repairs: readonly Repair[]): SearchEntry {
+  const meant = repairs.filter(({ caption }) => caption === index).map((repair) => repair.meant);
+  return { kind: "caption", reference: String(index), start, end, zone: zoneAt(lap, start), said: text, terms: meant.join(" ") };
+}
+
+/** "Rear tire size 235/60R15", "Engine displacement 390 cu in", "Formerly engine displacement 302 cu in". */
+export function claimFact(claim: Claim): string {
+  const subject = [positionLabel(claim.position), claim.part ?? componentLabel(claim.component)].filter(Boolean).join(" ");
+  const attribute = attributeLabel(claim.attribute);
+  const value = valueLabel(claim.value, claim.unit, claim.attribute);
+  const named = subject.endsWith(attribute) ? subject : `${subject} ${attribute}`;
+  const circumstance = claim.circumstance === null ? "" : ` (${claim.circumstance})`;
+  return sentenceCase(`${claim.time === "former" ? "formerly " : ""}${named} ${value}${circumstance}`);
+}
+
+/** Other ways in which a caller types a value: a tire size without its R, a number without its separators, two decimals or none. */
+export function valueWordings({ value }: Pick<Claim, "value">): string[] {
+  if (typeof value === "number") return [String(value), value.toFixed(2), value.toFixed(1), value.toLocaleString("en-US")];
+  const tireSize = /^(?<width>\d{3})\/(?<aspect>\d{2})\p{L}*(?<rim>\d{2}(?:\.5)?)$/u.exec(value)?.groups;
+  return tireSize
+    ? [value, `${tireSize.width} ${tireSize.aspect} ${tireSize.rim}`, `${tireSize.width}${tireSize.aspect}${tireSize.rim}`]
+    : [value];
+}
+
+export function sentenceCase(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,64 @@
+import { join } from "node:path";
+import { createAnalysisRunner } from "../jobs/run-analysis.ts";
+import { defaultLibraryFile } from "../library/default-place.ts";
+import { openLibrary } from "../library/open-library.ts";
+import { createAnalyst } from "./analyse-recording.ts";
+import { createEventHub } from "./event-hub.ts";
+import { downloadExport } from "./export-recording.ts";
+import { createHandlers, type HostSide } from "./handlers.ts";
+import { importDemoOnce } from "./import-demo.ts";
+import { createOfferedFiles } from "./offered-files.ts";
+import type { Parts } from "./parts.ts";
+import { videoPath } from "./recording-detail.ts";
+
+export interface ApplicationOptions {
+  readonly host: HostSide;
+  /** Null for the user's own library. */
+  readonly libraryFile: string | null;
+  readonly log?: (line: string) => void;
+  /** ISO 8601, UTC; for tests. */
+  readonly now?: () => string;
+}
+
+export type Application = ReturnType<typeof openApplication>;
+
+/**
+ * The application without a window: the library, the analysis' thread, and a function for each method.
+ * @throws Refusal when the library cannot be opened.
+ */
+export function openApplication({ host, libraryFile, log = console.error, now = () => new Date().toISOString() }: ApplicationOptions) {
+  const library = openLibrary(libraryFile ?? defaultLibraryFile());
+  const parts: Parts = {
+    library,
+    analysis: createAnalysisRunner(),
+    events: createEventHub(),
+    files: createOfferedFiles(join(library.folder, ".roundwalk-incoming")),
+    now,
+    log,
+  };
+  const analyst = createAnalyst(parts);
+  let background: Promise<unknown> = Promise.resolve();
+  return {
+    parts,
+    analyst,
+    handlers: createHandlers(parts, analyst, host),
+    /** The video behind a recording's media address; undefined where there is none. */
+    mediaFile: (recordingId: string) => {
+      const video = library.recordings.get(recordingId)?.video;
+      return video ? { path: videoPath(library, video), mediaType: video.mediaType } : undefined;
+    },
+    download: (recordingId: string, format: Parameters<typeof downloadExport>[2]) => downloadExport(parts, recordingId, format),
+    /** The demo for a library that never had one, then whatever another version analysed. Resolves when the demo is in. */
+    start: async (demoFolder: string): Promise<void> => {
+      await importDemoOnce(parts, analyst, demoFolder);
+      background = analyst.catchUp();
+    },
+    close: async (): Promise<void> => {
+      analyst.close();
+      await parts.analysis.close();
+      await background;
+      parts.files.close();
+      library.close();
+    },
+  };
+}

@@ -1,0 +1,65 @@
+import type { Claim, FindingProposal, Grade } from "../../shared-types/index.ts";
+
+/**
+ * Words that grade a condition, gravest first; the first that is found decides. A faultless statement is good, not as new,
+ * unless the speaker says so: an index must not promise more than was said.
+ */
+const gradeWords = [
+  {
+    grade: "damaged",
+    pattern:
+      /\b(?:rust(?:ed)?[ -]?through|holes?|crack(?:s|ed)?|broken|torn|tears?|rips?|ripped|dent(?:s|ed)?|leak(?:s|ing|y)?|bent|missing|smashed|rotten|rotted|split)\b/i,
+    example: "there is a rust hole in the trunk pan",
+  },
+  {
+    grade: "as-new",
+    pattern: /\b(?:brand[ -]new|like new|as new|mint|showroom|flawless|perfect)\b/i,
+    example: "the carpet is like new",
+  },
+] as const satisfies readonly { grade: Grade; pattern: RegExp; example: string }[];
+
+export const findingGradeWords = gradeWords;
+
+const longestSeen = 300;
+
+/**
+ * Findings that the claims suggest: one for each claim about a condition today. Accepted ones are left out.
+ * A key names the place of the words in the transcript, which a new analysis does not move.
+ */
+export function proposeFindings(claims: readonly Claim[], acceptedKeys: ReadonlySet<string>): FindingProposal[] {
+  return claims.filter(isConditionToday).flatMap((claim) => {
+    const key = proposalKey(claim);
+    if (acceptedKeys.has(key)) return [];
+    return {
+      key,
+      claim: claim.id,
+      start: claim.start,
+      end: Math.max(claim.end, claim.start),
+      zone: claim.zone,
+      component: claim.component,
+      position: claim.position,
+      seen: seen(claim),
+      grade: gradeOf(claim),
+    };
+  });
+}
+
+export function isConditionToday(claim: Claim): boolean {
+  return claim.attribute === "condition" && claim.time === "today";
+}
+
+function proposalKey(claim: Claim): string {
+  const place = claim.spans[0] ?? { caption: claim.captions[0] ?? 0, start: 0 };
+  return [claim.component, claim.part ?? "", claim.position ?? "", place.caption, place.start].join("/");
+}
+
+export function gradeOf(claim: Pick<Claim, "quote" | "value">): Grade {
+  const words = gradeWords.find(({ pattern }) => pattern.test(claim.quote));
+  if (claim.value === "good") return words?.grade === "as-new" ? "as-new" : "good";
+  return words?.grade === "damaged" ? "damaged" : "worn";
+}
+
+function seen(claim: Claim): string {
+  const words = claim.quote.trim() || String(claim.value);
+  return words.length > longestSeen ? `${words.slice(0, longestSeen - 1)}…` : words;
+}

@@ -1,0 +1,89 @@
+import { existsSync } from "node:fs";
+import { isAbsolute, join } from "node:path";
+import type { Analysis, LapSpan, RecordingDetail, RecordingSummary } from "../../shared-types/index.ts";
+import type { Library } from "../library/open-library.ts";
+import type { RecordingRow, RecordingVideo } from "../library/recordings.ts";
+import { effectiveLap } from "./effective-lap.ts";
+import type { Parts } from "./parts.ts";
+import { proposeFindings } from "./propose-findings.ts";
+import { unknownRecording } from "./refusals.ts";
+
+/** A recording that was not analysed yet, or whose analysis failed: everything by hand is possible all the same. */
+const notAnalysed: Analysis = {
+  analysisVersion: 0,
+  zones: [],
+  repairs: [],
+  claims: [],
+  conflicts: [],
+  remarks: [],
+  denials: [],
+  doubtful: [],
+  chapters: [],
+};
+
+/** @throws Refusal when the library holds no such recording. */
+export function findRecording({ library }: Pick<Parts, "library">, id: string): RecordingRow {
+  const row = library.recordings.get(id);
+  if (!row) throw unknownRecording(id);
+  return row;
+}
+
+export function storedAnalysis(library: Library, id: string): Analysis {
+  return library.proposals.of(id) ?? notAnalysed;
+}
+
+export function recordingLap(library: Library, row: RecordingRow): LapSpan[] {
+  return effectiveLap(row.duration, library.zoneSpans.of(row.id), storedAnalysis(library, row.id));
+}
+
+export function videoPath(library: Pick<Library, "folder">, video: RecordingVideo): string {
+  return isAbsolute(video.path) ? video.path : join(library.folder, video.path);
+}
+
+export function recordingSummary({ library }: Pick<Parts, "library">, row: RecordingRow): RecordingSummary {
+  const proposals = proposeFindings(library.proposals.claims(row.id), library.findings.acceptedKeys(row.id));
+  return {
+    id: row.id,
+    title: row.title,
+    stockNumber: row.stockNumber,
+    vehicle: row.vehicle,
+    duration: row.duration,
+    importedAt: row.importedAt,
+    hasVideo: row.video !== null,
+    videoFound: row.video !== null && existsSync(videoPath(library, row.video)),
+    counts: {
+      captions: library.captions.count(row.id),
+      claims: library.proposals.countClaims(row.id),
+      findings: library.findings.count(row.id),
+      proposals: proposals.length,
+      conflicts: library.rulings.countConflicts(row.id),
+      openConflicts: library.rulings.openConflictKeys(row.id).length,
+    },
+  };
+}
+
+export function listRecordings(parts: Pick<Parts, "library">): RecordingSummary[] {
+  return parts.library.recordings.all().map((row) => recordingSummary(parts, row));
+}
+
+export function recordingDetail(parts: Pick<Parts, "library">, id: string): RecordingDetail {
+  const { library } = parts;
+  const row = findRecording(parts, id);
+  const analysis = storedAnalysis(library, id);
+  return {
+    summary: recordingSummary(parts, row),
+    transcriptFile: row.transcriptFile,
+    transcriptFormat: row.transcriptFormat,
+    videoFile: row.video?.name ?? null,
+    stockSheet: row.stockSheet,
+    captions: library.captions.of(id),
+    analysis,
+    lap: effectiveLap(row.duration, library.zoneSpans.of(id), analysis),
+    findings: library.findings.of(id),
+    findingProposals: proposeFindings(analysis.claims, library.findings.acceptedKeys(id)),
+    rulings: library.rulings.of(id),
+    openConflictKeys: library.rulings.openConflictKeys(id),
+    undoLabel: library.edits.lastDone(id)?.label ?? null,
+    redoLabel: library.edits.firstUndone(id)?.label ?? null,
+  };
+}

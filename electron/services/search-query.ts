@@ -1,0 +1,73 @@
+import { questionWords, sameThings, wordsOf } from "./search-words.ts";
+
+/** Spoken and written words of one thing, each as a row of words. */
+type Choice = readonly (readonly string[])[];
+
+const rows: readonly Choice[] = sameThings.map(({ words }) => words.map((phrase) => wordsOf(phrase)));
+
+/**
+ * A caller's question as choices: each must be found (in any of its wordings). Question words are left out, unless nothing else was asked.
+ * "which ones have a spare tyre" gives [spare], [tire | tyre].
+ */
+export function choicesOf(query: string): Choice[] {
+  const asked = wordsOf(query);
+  const choices: Choice[] = [];
+  for (let at = 0; at < asked.length; ) {
+    const row = longestRow(asked, at);
+    if (row) {
+      choices.push(row.choice);
+      at += row.length;
+    } else {
+      const word = asked[at] as string;
+      if (!questionWords.has(word)) choices.push([[word]]);
+      at += 1;
+    }
+  }
+  return choices.length > 0 ? choices : asked.map((word) => [[word]]);
+}
+
+function longestRow(asked: readonly string[], at: number): { choice: Choice; length: number } | undefined {
+  let best: { choice: Choice; length: number } | undefined;
+  for (const choice of rows) {
+    for (const phrase of choice) {
+      if (phrase.length <= (best?.length ?? 0)) continue;
+      if (phrase.every((word, offset) => sameWord(asked[at + offset], word))) best = { choice, length: phrase.length };
+    }
+  }
+  return best;
+}
+
+function sameWord(asked: string | undefined, word: string): boolean {
+  return asked !== undefined && (asked === word || singulars(asked).includes(word));
+}
+
+/** What a plural may be the plural of; the word itself is not among it. */
+export function singulars(word: string): string[] {
+  if (!/^\p{L}{3,}s$/u.test(word) || word.endsWith("ss")) return [];
+  const cut = [word.slice(0, -1)];
+  if (word.endsWith("ies")) cut.push(`${word.slice(0, -3)}y`);
+  if (/(?:s|x|ch|sh)es$/.test(word)) cut.push(word.slice(0, -2));
+  return cut;
+}
+
+/** FTS5 queries for a question, the strictest first: everything asked, then as much of it as can be found. Empty for an empty question. */
+export function matchesFor(query: string): string[] {
+  const choices = choicesOf(query).map(choiceMatch);
+  if (choices.length === 0) return [];
+  return choices.length === 1 ? choices : [choices.join(" AND "), choices.join(" OR ")];
+}
+
+function choiceMatch(choice: Choice): string {
+  return `(${choice.flatMap((phrase) => wordings(phrase)).join(" OR ")})`;
+}
+
+/**
+ * The last word also as a beginning, so that a word finds while it is being typed; short numbers only whole, since "4" would
+ * find every number that begins with it.
+ */
+function wordings(phrase: readonly string[]): string[] {
+  const last = phrase.at(-1) ?? "";
+  const beginning = /^\d{1,2}$/.test(last) || last.length < 2 ? "" : "*";
+  const forms = [last, ...singulars(last)].map((form) => [...phrase.slice(0, -1), form].join(" "));
+  return forms.map((form) => `"${form.replaceAll('"', "")}"${beginning}`);
+}

@@ -1,0 +1,50 @@
+import { addresses, ExportFormat, RecordingId } from "../../shared-types/index.ts";
+import { type MediaFile, serveMedia } from "./serve-media.ts";
+
+export interface ExportText {
+  readonly fileName: string;
+  readonly mediaType: string;
+  readonly text: string;
+}
+
+/** What the addresses that both hosts have lead to. */
+export interface ServedThings {
+  readonly page: (request: Request) => Promise<Response>;
+  readonly mediaFile: (recordingId: string) => MediaFile | undefined;
+  readonly download: (recordingId: string, format: ExportFormat) => ExportText | undefined;
+}
+
+/** The page, the videos and the exports: the addresses that both hosts have. */
+export function createAddressServer({ page, mediaFile, download }: ServedThings): (request: Request) => Promise<Response> {
+  return async (request) => {
+    const { pathname } = new URL(request.url);
+    if (pathname.startsWith(addresses.media)) {
+      const id = RecordingId.safeParse(pathname.slice(addresses.media.length));
+      return serveMedia(request, id.success ? mediaFile(id.data) : undefined);
+    }
+    if (pathname.startsWith(addresses.exports)) {
+      const [recordingId, format, ...rest] = pathname.slice(addresses.exports.length).split("/");
+      const id = RecordingId.safeParse(recordingId);
+      const known = ExportFormat.safeParse(format);
+      return serveExport(request, id.success && known.success && rest.length === 0 ? download(id.data, known.data) : undefined);
+    }
+    return page(request);
+  };
+}
+
+function serveExport(request: Request, file: ExportText | undefined): Response {
+  if (request.method !== "GET" && request.method !== "HEAD") {
+    return new Response("Only GET and HEAD.", { status: 405, headers: { allow: "GET, HEAD" } });
+  }
+  if (!file) return new Response("There is no export at this address.", { status: 404 });
+  const content = Buffer.from(file.text, "utf8");
+  const headers = new Headers({
+    "content-type": `${file.mediaType}; charset=utf-8`,
+    "content-length": String(content.length),
+    "content-disposition": `attachment; filename="${file.fileName.replaceAll(/[^\w.-]/g, "_")}"`,
+    // An exported page is a stranger here, should a browser show it after all.
+    "content-security-policy": "sandbox",
+    "cache-control": "no-store",
+  });
+  return new Response(request.method === "HEAD" ? null : content, { headers });
+}

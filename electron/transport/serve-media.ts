@@ -1,0 +1,84 @@
+import { type FileHandle, open } from "node:fs/promises";
+import { Readable } from "node:stream";
+import parseRange from "range-parser";
+
+export interface MediaFile {
+  readonly path: string;
+  readonly mediaType: string;
+}
+
+/**
+ * A file as HTTP serves it (RFC 9110): 206 for one satisfiable range, 416 for none that is, 200 for everything else, also where several
+ * ranges or another unit are asked for, which a server may ignore. A seek in a player is such a range.
+ */
+export async function serveMedia(request: Request, file: MediaFile | undefined): Promise<Response> {
+  if (request.method !== "GET" && request.method !== "HEAD") {
+    return new Response("Only GET and HEAD.", { status: 405, headers: { allow: "GET, HEAD" } });
+  }
+  const handle = file && (await openIfThere(file.path));
+  if (!file || !handle) return new Response("There is no video at this address, or its file has gone.", { status: 404 });
+  try {
+    const { size, mtimeMs } = await handle.stat();
+    const etag = `"${size.toString(16)}-${Math.floor(mtimeMs).toString(16)}"`;
+    const headers = new Headers({
+      "accept-ranges": "bytes",
+      "content-type": file.mediaType,
+      etag,
+      "last-modified": new Date(mtimeMs).toUTCString(),
+      "cache-control": "private, no-cache",
+    });
+    const range = askedRange(request, size, etag);
+    if (range === "unsatisfiable") {
+      await handle.close();
+      headers.set("content-range", `bytes */${size}`);
+      headers.delete("content-type");
+      return new Response(null, { status: 416, headers });
+    }
+    const { start, end } = range ?? { start: 0, end: size - 1 };
+    const length = Math.max(0, end - start + 1);
+    headers.set("content-length", String(length));
+    if (range) headers.set("content-range", `bytes ${start}-${end}/${size}`);
+    const status = range ? 206 : 200;
+    if (request.method === "HEAD" || length === 0) {
+      await handle.close();
+      return new Response(null, { status, headers });
+    }
+    return new Response(streamOf(handle, start, end, request.signal), { status, headers });
+  } catch (failure) {
+    await handle.close();
+    throw failure;
+  }
+}
+
+function askedRange(request: Request, size: number, etag: string): { start: number; end: number } | "unsatisfiable" | undefined {
+  const asked = request.headers.get("range");
+  if (asked === null || !/^bytes=/i.test(asked)) return undefined;
+  // A part is only of use to who has the rest of the same file.
+  const condition = request.headers.get("if-range");
+  if (condition !== null && condition !== etag) return undefined;
+  const ranges = parseRange(size, asked.replace(/^bytes/i, "bytes"));
+  if (ranges === -1) return "unsatisfiable";
+  if (ranges === -2 || ranges.length !== 1) return undefined;
+  return ranges[0];
+}
+
+/** The file's bytes as they are read; who stops listening frees the file. */
+function streamOf(handle: FileHandle, start: number, end: number, signal: AbortSignal): ReadableStream {
+  const stream = handle.createReadStream({ start, end, highWaterMark: 256 * 1024 });
+  const stop = () => stream.destroy();
+  signal.addEventListener("abort", stop, { once: true });
+  stream.once("close", () => signal.removeEventListener("abort", stop));
+  if (signal.aborted) stop();
+  return Readable.toWeb(stream) as ReadableStream;
+}
+
+async function openIfThere(path: string): Promise<FileHandle | undefined> {
+  try {
+    const handle = await open(path, "r");
+    if ((await handle.stat()).isFile()) return handle;
+    await handle.close();
+  } catch {
+    // Gone, moved or not ours to read: to the player it is all the same.
+  }
+  return undefined;
+}
