@@ -1,0 +1,103 @@
+import type { AttributeName, ComponentName } from "../../../../shared-types/index.ts";
+
+/** What must also agree before two values of an attribute may be compared, and the words that tell. */
+export interface CircumstanceRule {
+  readonly attributes: readonly AttributeName[];
+  readonly components?: readonly ComponentName[];
+  /** Tested on the claim's clause and the few words around. */
+  readonly words: RegExp;
+  readonly label: string;
+  readonly example: string;
+}
+
+/** In order; the first that matches counts. A missing label would make a false conflict, a needless one only hides a true one. */
+export const circumstanceRules = [
+  {
+    attributes: ["pressure"],
+    components: ["engine"],
+    words: /\b(?:hot|warm|warmed up|up to temp)\b/,
+    label: "hot",
+    example: "it'll drop to thirty or so hot",
+  },
+  { attributes: ["pressure", "voltage"], words: /\b(?:idle|idling|tick ?over)\b/, label: "at idle", example: "twenty five at idle" },
+  { attributes: ["pressure"], words: /\bcold\b/, label: "cold", example: "fifty five pounds cold" },
+  {
+    attributes: ["pressure"],
+    components: ["engine"],
+    words: /\b(?:at speed|cruising|driving|revs|going down the road|highway)\b/,
+    label: "at speed",
+    example: "sixty going down the road",
+  },
+  {
+    attributes: ["pressure"],
+    components: ["tire"],
+    words: /\b(?:jamb|placard|sticker|book|recommended|supposed to|calls for|door plate)\b/,
+    label: "placard",
+    example: "sticker in the jamb says run 33",
+  },
+  {
+    attributes: ["pressure"],
+    components: ["tire"],
+    words: /\b(?:told us|said to|says to|should|want(?:s)? them)\b/,
+    label: "advised",
+    example: "the tire man told us go 35",
+  },
+  {
+    attributes: ["voltage"],
+    words: /\b(?:running|started|fired|lit it|charging|alternator|revved|engine on)\b/,
+    label: "running",
+    example: "fourteen point one with it running",
+  },
+  { attributes: ["voltage"], words: /\b(?:each|apiece|in series|one after the other)\b/, label: "each battery", example: "six volts each" },
+  {
+    attributes: ["voltage"],
+    words: /\b(?:just sitting|key off|at rest|resting|sitting|tester|meter|overnight|load test)\b/,
+    label: "at rest",
+    example: "twelve point six just sitting there",
+  },
+  {
+    attributes: ["power"],
+    words: /\b(?:at the (?:tires?|wheels?)|rear wheel|wheel horse|dyno|put down)\b/,
+    label: "at the wheels",
+    example: "three eighteen at the tires",
+  },
+  {
+    attributes: ["power", "torque"],
+    words: /\b(?:crank|flywheel|factory|rated|brochure|papers|from new)\b/,
+    label: "rated",
+    example: "three seventy five at the crank",
+  },
+  { attributes: ["mileage"], words: /\b(?:range|full charge|a charge)\b/, label: "range", example: "two hundred and ten on a full charge" },
+  {
+    attributes: ["mileage"],
+    words: /\b(?:previous|old (?:speedo|cluster|odometer)|speedo was in it before|before the swap)\b/,
+    label: "former counter",
+    example: "whatever speedo was in it before had sixty one thousand",
+  },
+  {
+    attributes: ["thickness", "depth"],
+    words: /\b(?:minimum|discard|legal|throw (?:them|em|it)? ?out|new ones|comes? with|limit)\b/,
+    label: "limit or as new",
+    example: "they throw em out at eight",
+  },
+  {
+    attributes: ["price"],
+    words: /\b(?:shipping|delivery|deposit|per month|a month|finance|trade|tax|fee|doc fee|mot|service)\b/,
+    label: "other sum",
+    example: "two fifty doc fee",
+  },
+  {
+    attributes: ["size", "diameter", "width"],
+    words: /\b(?:stock|as new|factory option|originally|came with|used to|out of the works)\b/,
+    label: "as first supplied",
+    example: "the stock one was fourteen",
+  },
+] as const satisfies readonly CircumstanceRule[];
+
+export function circumstanceOf(attribute: AttributeName, component: ComponentName, words: string): string | null {
+  const rule = circumstanceRules.find(
+    (candidate: CircumstanceRule) =>
+      candidate.attributes.includes(attribute) && (candidate.components?.includes(component) ?? true) && candidate.words.test(words),
+  );
+  return rule?.label ?? null;
+}

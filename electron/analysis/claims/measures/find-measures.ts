@@ -1,0 +1,279 @@
+import type { Claim, ClaimValue, ComponentName, PositionName, Repair, UnitName } from "../../../../shared-types/index.ts";
+import type { Speech, SpokenNumber } from "../../model.ts";
+import { spansOfTokens } from "../../model.ts";
+import type { Frames } from "../framing/index.ts";
+import type { PartMention } from "../lexicon/find-mentions.ts";
+import { resolvePosition, type WheelSide, wheelSideOf } from "../positions/resolve-position.ts";
+import { type Candidate, candidatesFor, continued, countAdjective, leastScore } from "./choose-slot.ts";
+import { circumstanceOf } from "./circumstance.ts";
+import { writtenMeaning } from "./spoken-form.ts";
+import { type NumberSurroundings, phraseOf, type SpeechMap, surroundingsOf } from "./surroundings.ts";
+
+export interface Measures {
+  readonly claims: readonly Claim[];
+  readonly repairs: readonly Repair[];
+  /** Indexes of the numbers that became claims. */
+  readonly used: ReadonlySet<number>;
+}
+
+/** Words of a speaker who puts a number right; the number before them is no claim. */
+const takesBack =
+  /^(?:\S+ ){0,2}?(?:no|sorry|wait|correction|rather|i mean|i'm lying|i beg your pardon|beg your pardon|pardon me|scratch that|strike that|make that|make it|hang on|hold on|let me|excuse me|count (?:them|with))\b/;
+
+/** Numbers a speaker put right within a breath: "it's a 600, no I'm sorry it's a 650". */
+function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Set<number> {
+  const slips = new Set<number>();
+  numbers.forEach((number, at) => {
+    const next = numbers[at + 1];
+    if (!next || next.first - number.end < 1 || next.first - number.end > 8) return;
+    const between = phraseOf(speech.tokens, number.end, next.first);
+    if (!takesBack.test(between) || /\b(?:and|but) (?!no\b)/.test(between)) return;
+    const kinds = new Set(number.readings.map((reading) => reading.kind));
+    if (next.readings.some((reading) => kinds.has(reading.kind))) slips.add(number.index);
+  });
+  return slips;
+}
+
+interface LastClaim {
+  readonly candidate: Candidate;
+  readonly end: number;
+  readonly value: ClaimValue;
+  readonly unit: UnitName | null;
+  readonly position: PositionName | null;
+  readonly component: ComponentName;
+  readonly part: string | null;
+}
+
+/** Reads every number that says something checkable about this vehicle. Works through the speech once, in order. */
+export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], frames: Frames): Measures {
+  const { speech } = map;
+  const wheel = wheelSideOf(speech);
+  const claims: Claim[] = [];
+  const repairs: Repair[] = [];
+  const used = new Set<number>();
+  const slips = takenBack(speech, numbers);
+  let last: LastClaim | null = null;
+
+  numbers.forEach((number, order) => {
+    if (number.readings.length === 0) return;
+    const frame = frames.at(number.first);
+    const around = surroundingsOf(map, number);
+    const best = bestCandidate(speech, around, last);
+    if (!best || best.score < leastScore) return;
+    const repair = number.broken ? repairOf(speech, number, best, repairs.length) : null;
+    // A broken number about another vehicle is still read for whoever follows the words.
+    if (repair) repairs.push(repair);
+    if (frame.subject !== "this-vehicle" || frame.corrected || slips.has(number.index)) return;
+    const context: BuildContext = {
+      map,
+      around,
+      frame,
+      wheel,
+      repair,
+      last,
+      notBefore: numbers[order - 1]?.end ?? 0,
+      notAfter: numbers[order + 1]?.first ?? speech.tokens.length,
+    };
+    for (const claim of buildClaims(context, best, claims.length)) claims.push(claim);
+    used.add(number.index);
+    const made = claims.at(-1)!;
+    last = {
+      candidate: best,
+      end: number.end,
+      value: made.value,
+      unit: made.unit,
+      position: made.position,
+      component: made.component,
+      part: made.part,
+    };
+  });
+  return { claims, repairs, used };
+}
+
+function bestCandidate(speech: Speech, around: NumberSurroundings, last: LastClaim | null): Candidate | null {
+  const [named] = candidatesFor(speech, around);
+  const carried = last ? continued(last, around) : null;
+  if (carried && (!named || carried.score > named.score)) return carried;
+  return named ?? null;
+}
+
+interface BuildContext {
+  readonly map: SpeechMap;
+  readonly around: NumberSurroundings;
+  readonly frame: ReturnType<Frames["at"]>;
+  readonly wheel: WheelSide;
+  readonly repair: Repair | null;
+  readonly last: LastClaim | null;
+  readonly notBefore: number;
+  readonly notAfter: number;
+}
+
+interface Described {
+  readonly component: ComponentName;
+  readonly part: string | null;
+  readonly mention: PartMention | null;
+}
+
+/** Component and part: the slot's own, or what the talk is about; the spare's tire and wheel are the spare's. */
+function aboutWhat({ around, last }: BuildContext, candidate: Candidate): Described {
+  const { slot } = candidate;
+  const carries = last !== null && last.candidate.slot === slot && candidate.topic === null;
+  const mention = candidate.topic?.mention ?? null;
+  let component: ComponentName = slot.component === "topic" ? mention!.component : slot.component;
+  let part = slot.part;
+  if (slot.component === "topic" && slot.attribute !== "year") part = mention?.part ?? slot.part;
+  if ((component === "tire" || component === "wheel") && isSpare(around)) {
+    component = "spare";
+    part = slot.component === "wheel" ? "wheel" : null;
+  } else if (carries && last.component === "spare") component = "spare";
+  if (slot.name.startsWith("paint thickness"))
+    part = around.topics.find(({ mention: panel, reach }) => panel.component === "body" && reach !== "recent")?.mention.part ?? null;
+  if (slot.name.startsWith("brake rotor") && mention?.part) part = mention.part === "drum" ? "drum" : slot.part;
+  return { component, part, mention };
+}
+
+/** True where the nearest tire, wheel or spare the talk turned to is the spare. */
+function isSpare(around: NumberSurroundings): boolean {
+  const nearest = around.topics.find(
+    ({ mention, cost }) =>
+      mention.component === "spare" || (cost < 0.12 && (mention.component === "tire" || mention.component === "wheel")),
+  );
+  if (nearest?.mention.component !== "spare")
+    return (
+      around.zone === "cargo" && around.topics.some(({ mention }) => mention.component === "spare") && !/\bwheels\b/.test(around.before)
+    );
+  // Named after the number in another clause it is the next thing said, not this one.
+  return nearest.mention.first < around.number.first || nearest.reach === "clause";
+}
+
+function buildClaims(context: BuildContext, candidate: Candidate, made: number): Claim[] {
+  const { slot, reading } = candidate;
+  if (reading.kind === "dimensions" && slot.component === "wheel" && reading.parts) {
+    const [first, second] = reading.parts;
+    if (first !== undefined && second !== undefined) {
+      const diameter = Math.max(first, second);
+      const width = Math.min(first, second);
+      return [claimOf(context, candidate, made, diameter, "in", "diameter"), claimOf(context, candidate, made + 1, width, "in", "width")];
+    }
+  }
+  return [
+    claimOf(context, candidate, made, candidate.value, slot.unit === "said" ? unitSaid(context, candidate) : slot.unit, slot.attribute),
+  ];
+}
+
+/** The unit as said; money without one is in the narrator's currency, and a number that continues another takes over its unit. */
+function unitSaid({ last, wheel }: BuildContext, candidate: Candidate): UnitName | null {
+  const { reading, slot } = candidate;
+  if (reading.unit) return reading.unit;
+  if (last && last.candidate.slot === slot) return last.unit;
+  if (slot.attribute === "price") return wheel === "right" ? "GBP" : "USD";
+  return null;
+}
+
+function claimOf(
+  context: BuildContext,
+  candidate: Candidate,
+  made: number,
+  value: ClaimValue,
+  unit: UnitName | null,
+  attribute: Claim["attribute"],
+): Claim {
+  const { map, around, frame, wheel, repair, last } = context;
+  const { speech } = map;
+  const { number } = around;
+  const { slot } = candidate;
+  const { component, part, mention } = aboutWhat(context, candidate);
+  const continues = last !== null && last.candidate.slot === slot && around.number.first - last.end < 40;
+  const position = resolvePosition(speech, {
+    component,
+    mention,
+    fixed: slot.position ?? null,
+    number,
+    clause: around.clause,
+    sentence: around.sentence,
+    notBefore: context.notBefore,
+    notAfter: context.notAfter,
+    zone: around.zone,
+    wheel,
+    carried: continues ? last.position : null,
+  });
+  const words = quoteRange(context, candidate);
+  const spans = spansOfTokens(speech.tokens, words.first, words.end);
+  const tokens = speech.tokens.slice(number.first, number.end);
+  const near = phraseOf(
+    speech.tokens,
+    Math.max(around.clause.first, context.notBefore),
+    Math.min(around.sentence.end, context.notAfter, number.end + 10),
+  );
+  const adjective =
+    attribute === "count" && mention && mention.first >= number.end ? countAdjective(speech, number.end, mention.first) : null;
+  let circumstance = slot.circumstance ?? circumstanceOf(attribute, component, near) ?? adjective;
+  // Every cylinder has its own figure, and nobody says which is which the same way twice.
+  if (slot.name === "compression") circumstance = `cylinder, reading ${made + 1}`;
+  return {
+    id: `m${made + 1}`,
+    captions: [...new Set(spans.map((span) => span.caption))],
+    start: speech.tokens[words.first]!.at,
+    end: endOf(speech, words.end - 1),
+    quote: spans.map((span) => speech.captions[span.caption]!.text.slice(span.start, span.end)).join(" "),
+    spans,
+    component,
+    part,
+    position: position ?? null,
+    attribute,
+    value,
+    unit,
+    stance: frame.stance,
+    time: frame.time,
+    circumstance,
+    zone: around.zone,
+    rule: tokens.length > 0 ? slot.name : "",
+    repairs: repair ? [repair.id] : [],
+  };
+}
+
+/** Seconds at which a token has been spoken: the next token's start within its caption, else the caption's end. */
+function endOf(speech: Speech, token: number): number {
+  const here = speech.tokens[token]!;
+  const next = speech.tokens[token + 1];
+  const caption = speech.captions[here.caption]!;
+  return next && next.caption === here.caption ? Math.max(next.at, here.at) : Math.max(caption.end, here.at);
+}
+
+/** Words of a quote before and after the number that show what it is about; never another caption's, unless the number itself runs over. */
+const quoteWordsBefore = 5;
+const quoteWordsAfter = 4;
+
+function quoteRange({ map, around, notBefore, notAfter }: BuildContext, candidate: Candidate): { first: number; end: number } {
+  const { tokens } = map.speech;
+  const { number, clause } = around;
+  let first = Math.max(clause.first, notBefore, number.first - quoteWordsBefore);
+  let end = Math.min(clause.end, notAfter, number.end + quoteWordsAfter);
+  const mention = candidate.topic?.mention;
+  if (mention && mention.first < first && mention.first >= Math.max(around.sentence.first, notBefore) && number.first - mention.first <= 9)
+    first = mention.first;
+  if (mention && mention.end > end && mention.end <= Math.min(around.sentence.end, notAfter) && mention.end - number.end <= 8)
+    end = mention.end;
+  const firstCaption = tokens[number.first]!.caption;
+  const lastCaption = tokens[number.end - 1]!.caption;
+  while (first < number.first && tokens[first]!.caption < firstCaption) first++;
+  while (end > number.end && tokens[end - 1]!.caption > lastCaption) end--;
+  return { first: Math.min(first, number.first), end: Math.max(end, number.end) };
+}
+
+function repairOf(speech: Speech, number: SpokenNumber, candidate: Candidate, made: number): Repair {
+  const spans = spansOfTokens(speech.tokens, number.first, number.end);
+  const [first, second] = number.readings;
+  return {
+    id: `q${made + 1}`,
+    caption: spans[0]!.caption,
+    spans,
+    heard: spans.map((span) => speech.captions[span.caption]!.text.slice(span.start, span.end)).join(" "),
+    meant: writtenMeaning(candidate, candidate.value),
+    rule: candidate.reading.rule,
+    sure:
+      !second || candidate.reading === first
+        ? (first?.likelihood ?? 0) - (second?.likelihood ?? 0) > 0.05 || candidate.score > 0.9
+        : candidate.score > 0.9,
+  };
+}

@@ -1,0 +1,187 @@
+import type { ComponentName } from "../../../../../shared-types/index.ts";
+import type { Slot } from "../slot.ts";
+
+/** Counts whose noun is no part of the vehicle, or needs more than the noun. */
+export const countSlots = [
+  {
+    name: "doors",
+    component: "body",
+    part: "door",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 2, max: 6 },
+    cues: [
+      {
+        after: /^(?:door|dr)\b(?! (?:handle|lock|card|panel|skin|seal|mirror|hinge|pocket|window|glass|speaker|check))/,
+        unless: /\bevery one of\b/,
+        score: 1.2,
+      },
+    ],
+    example: { heard: "a two door hardtop", value: 2 },
+  },
+  {
+    name: "owners",
+    component: "vehicle",
+    part: "owner",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 1, max: 20 },
+    cues: [
+      { after: /^(?:\w+ )?(?:owners?|keepers?)\b/, unless: /\bowners? club|\bowners? manual/, score: 1.2 },
+      { before: /\b(?:owners|keepers)\b[^.]{0,25}\b(?:been|had|has had|there's)$/, score: 1.2 },
+    ],
+    example: { heard: "it's a two owner car", value: 2 },
+  },
+  {
+    name: "owners, counted up before",
+    component: "vehicle",
+    part: "owner",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["ordinal"], units: [null], min: 1, max: 20 },
+    cues: [{ after: /^(?:owner|keeper)\b/, score: 1.0 }],
+    example: { heard: "I'm the third owner", value: 3 },
+  },
+  {
+    name: "keys",
+    component: "vehicle",
+    part: "key",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 1, max: 8 },
+    cues: [
+      {
+        after: /^(?:\w+ ){0,2}?(?:keys|fobs|key fobs|key|fob)\b(?! (?:ring|cover|chain|hole|pocket))/,
+        unless: /\bkey off\b|\bthird\b/,
+        score: 1.2,
+      },
+      { before: /\bkeys\b[^.]{0,40}\b(?:calling it|there's|got|have|are)$/, score: 1.0 },
+    ],
+    example: { heard: "two keys, both of them work", value: 2 },
+  },
+  {
+    name: "service stamps",
+    component: "title",
+    part: "service stamp",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 1, max: 60 },
+    cues: [{ after: /^(?:\w+ ){0,2}?(?:stamps|oil changes|services|service stamps|main dealer stamps)\b/, score: 1.15 }],
+    example: { heard: "nine oil changes on there", value: 9 },
+  },
+  {
+    name: "coats or kinds of paint",
+    component: "paint",
+    part: "coats",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 1, max: 30 },
+    cues: [{ after: /^(?:coats|layers|kinds of (?:paint|primer)|stages?)\b/, unless: /\btwo stage\b/, score: 1.1 }],
+    example: { heard: "it got four coats of clear", value: 4 },
+  },
+  {
+    name: "seats in all",
+    component: "seats",
+    part: null,
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 2, max: 17 },
+    cues: [{ after: /^(?:seats|seater|passenger)\b(?! (?:side|door|front|rear))/, score: 1.1 }],
+    example: { heard: "it's a seven seater", value: 7 },
+  },
+  {
+    name: "belts in all",
+    component: "belts",
+    part: null,
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 1, max: 17 },
+    cues: [
+      {
+        after:
+          /^(?:\w+ ){0,1}?(?:seat ?belts?|belts|lap belts|lap and shoulder|lap and shoulders)\b(?! (?:on the (?:engine|front of)|and pulley|for the))/,
+        unless: /\bserpentine|\bfan belt|\bdrive belt|\bone belt\b|\btiming\b/,
+        score: 1.2,
+      },
+      { before: /\bbelts(?:,)?[^.]{0,35}\b(?:there's|got|are|me)$/, score: 1.15 },
+    ],
+    example: { heard: "four seat belts in it", value: 4 },
+  },
+  {
+    name: "engines it has had",
+    component: "engine",
+    part: "engine of this vehicle",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 2, max: 6 },
+    cues: [{ before: /\b(?:motor|engine) number$/, score: 1.2 }],
+    example: { heard: "so this is motor number three", value: 3 },
+  },
+  {
+    name: "bars of a link suspension",
+    component: "suspension",
+    part: "link",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 1, max: 8 },
+    cues: [{ about: ["suspension/link"], reach: "recent", after: /^(?:bars? )?(?:on the (?:top|bottom))\b/, score: 1.1 }],
+    carries: true,
+    example: { heard: "there's your four link two bars on the top", value: 2 },
+  },
+  {
+    name: "cells or modules",
+    component: "electrical",
+    part: "battery cell",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 2, max: 400 },
+    cues: [{ after: /^(?:\w+ ){0,1}?(?:cells|modules)\b/, score: 1.0 }],
+    example: { heard: "all 96 cells are even", value: 96 },
+  },
+] satisfies readonly Slot[];
+
+/** Parts that may be counted by naming them after the number ("four headlights", "six speakers"), and the largest believable count. */
+export const countedParts: Readonly<Partial<Record<ComponentName, number>>> = {
+  lights: 12,
+  exhaust: 8,
+  "fuel-system": 8,
+  electrical: 4,
+  audio: 24,
+  dash: 12,
+  seats: 8,
+  glass: 10,
+  bumper: 12,
+  trim: 30,
+  vehicle: 12,
+  body: 8,
+  brakes: 8,
+  suspension: 30,
+  engine: 8,
+  cooling: 4,
+  "fuel-tank": 3,
+  floors: 8,
+  spare: 2,
+};
+
+/** Parts of which "one" is worth a claim; elsewhere "one" mostly points. */
+export const countedByOne: ReadonlySet<string> = new Set([
+  "key",
+  "owner",
+  "tailpipe tip",
+  "muffler",
+  "exhaust",
+  "ding",
+  "mirror",
+  "drive belt",
+  "battery",
+  "fuel-tank",
+  "leaf spring",
+]);
+
+/** Between a number and the counted part: any adjectives, but no word that begins another phrase. */
+export const notBetween =
+  /\b(?:the|a|an|on|in|of|to|at|and|or|is|are|was|with|for|from|this|that|it|it's|inch|inches|foot|mile|miles|year|hundred|thousand|by|side|wheel|percent|degrees|speed|barrel|cylinder|door|owner|row|ply|wire|way|piece|stage|point|point|volt|bolt|lug|spoke|quarter|half|dollar|dollars|pound|pounds|up|out|over)\b/;
+
+/** Adjectives that do not set one count apart from another; any other one does ("two American owners"). */
+export const plainAdjective =
+  /^(?:good|nice|big|little|small|tiny|great|working|new|nearly|original|factory|separate|whole|chrome|chromed|shiny|front|rear|back|more|other|lovely|proper|real|different|round|square|full|own)$/;

@@ -1,0 +1,259 @@
+import type { Slot } from "../slot.ts";
+
+const notYear = /\bdollars?\b|\bbucks\b|\bmiles\b|\bpsi\b|\brpm\b|\bcubic\b/;
+const names = "january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|fall|autumn|winter";
+/** What was done to a part, as the trade says it. */
+const work =
+  "painted|repainted|resprayed|sprayed|skinned|rechromed|re chromed|chromed|plated|redone|done|rebuilt|re built|restored|replaced|changed|renewed|overhauled|reupholstered|retrimmed|recovered|re covered|trimmed|fitted|installed|put in|put on|swapped|serviced|refurbished|recored|welded|patch|patched|let in|off of it|opened up|regrind|reground|machined|bored|new in|went in|changed over|converted|conversion|wired|rewired|inspected|undersealed|waxoyled|replated";
+
+/** Years and dates: of the vehicle, of parts, of papers, of work. A month beside the year is added by the reader. */
+export const dateSlots = [
+  {
+    name: "year of the vehicle a part came from",
+    component: "topic",
+    part: "donor",
+    attribute: "year",
+    unit: null,
+    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    cues: [
+      {
+        before: /\b(?:out of|off of|off|from|donor was|came from|robbed from)(?: an?| the)$/,
+        after: /^(?!when\b|and\b|model year)\w+/,
+        unless: /\baway from\b|\bfrom the [^.]* years\b/,
+        score: 1.25,
+      },
+    ],
+    circumstance: "donor vehicle",
+    example: { heard: "the steering column's out of a 1979 van", value: 1979 },
+  },
+  {
+    name: "year of the engine, beside its size",
+    component: "engine",
+    part: null,
+    attribute: "year",
+    unit: null,
+    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    cues: [
+      {
+        before: /\b(?:a|an|the|it's|got|with)$/,
+        after:
+          /^(?:\d{3}\b|(?:two|three|four|five) (?:\d+|oh|ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|\w+teen)\b|(?:big|small) block|motor|engine|block|flathead)/,
+        unless: /\bdollars|\bspeed\b|\bdoor\b/,
+        score: 1.2,
+      },
+      {
+        before: /\b(?:motor|engine|block|heads?)(?:'s| is| was| down)?(?: as| from| cast in| dated| a| an| out of)+(?: an?)?$/,
+        score: 1.25,
+      },
+    ],
+    example: { heard: "it's got a 1969 350 in it", value: 1969 },
+  },
+  {
+    name: "year of a part",
+    component: "topic",
+    part: null,
+    attribute: "year",
+    unit: null,
+    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    cues: [
+      {
+        before:
+          /\b(?:lights|lamps|bumper|engine|motor|transmission|seats?|wheels|axle|frame|rails|box)(?: is| are| was|'s)(?: a| an| the| original| off a)*$/,
+        score: 1.0,
+      },
+      { before: /\b(?:the original|original)$/, after: /^(?:rails|frame|motor|engine|block|chassis|body|seats|wheels)\b/, score: 1.1 },
+    ],
+    circumstance: "year of the part",
+    example: { heard: "the tail lights are 1950", value: 1950 },
+  },
+  {
+    name: "model year of the vehicle",
+    component: "vehicle",
+    part: null,
+    attribute: "year",
+    unit: null,
+    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    cues: [
+      { after: /^(?:by |is the |for a )?model(?: year)?\b/, score: 1.3 },
+      {
+        before:
+          /\b(?:it's|it is|this is|that's|is|we've got|we got|you got here is|have here is|have got is|looking at|here's|have|got|so that's her|today is|today's|wrap her up|mean it's|on)(?: a| an| the| your| our| this| another| just| one)*$/,
+        after: /^(?!of\b|miles\b|when\b|and a half|psi\b|pounds\b|plate\b|pounds|horse|to\b|percent)(?:\S+)/,
+        unless: notYear,
+        zones: ["opening", "closing", "front", "documents"],
+        score: 1.0,
+      },
+      {
+        before: /\b(?:it's|this is|it is|that's)(?: a| an| the)$/,
+        after: /^(?:car|truck|model|van|so|they|\w+)?/,
+        unless: notYear,
+        score: 0.75,
+      },
+      {
+        zones: ["opening"],
+        unless: new RegExp(`${notYear.source}|\\bsince\\b|\\b(?:${work})\\b|\\bowned\\b|\\bbought\\b|\\bhad it\\b`),
+        score: 0.7,
+      },
+      {
+        zones: ["closing"],
+        unless: new RegExp(`${notYear.source}|\\bsince\\b|\\b(?:${work})\\b|\\bbought\\b|\\bcall\\b|\\bphone\\b`),
+        score: 0.5,
+      },
+    ],
+    example: { heard: "what we have here is a 1969 coupe", value: 1969 },
+  },
+  {
+    name: "title year",
+    component: "title",
+    part: "title",
+    attribute: "year",
+    unit: null,
+    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    cues: [
+      { before: /\b(?:titled|title says|title's|title is|title reads)(?: as| it as| it's| to be)?(?: an?)?$/, score: 1.35 },
+      { after: /^plate\b/, score: 1.3 },
+    ],
+    example: { heard: "it's titled a 1985", value: 1985 },
+  },
+  {
+    name: "date of registration",
+    component: "title",
+    part: "registered",
+    attribute: "date",
+    unit: null,
+    need: { kinds: ["year", "integer", "date-code"], units: [null] },
+    cues: [{ before: /\b(?:registered|first registered|registration|licensed)\b[^.]{0,50}$/, score: 1.3 }],
+    circumstance: "registered",
+    example: { heard: "it's first registered in 1965", value: 1965 },
+  },
+  {
+    name: "date the vehicle was built",
+    component: "vehicle",
+    part: "built",
+    attribute: "date",
+    unit: null,
+    need: { kinds: ["year", "integer", "date-code", "fraction", "dimensions"], units: [null] },
+    cues: [
+      {
+        before: /\b(?:built|made|assembled|came off the line|build date|date of manufacture|finished up|completed)\b[^.]{0,40}$/,
+        unless: /\btires?\b|\bmotor\b|\bengine\b|\bfor\b/,
+        score: 1.2,
+      },
+    ],
+    circumstance: "built",
+    example: { heard: "plate says it was built november of 1984", value: "1984-11" },
+  },
+  {
+    name: "date of a sale",
+    component: "title",
+    part: "sale",
+    attribute: "date",
+    unit: null,
+    need: { kinds: ["year", "integer", "date-code"], units: [null] },
+    cues: [
+      {
+        before: /\b(?:bought|sold|bill of sale|purchased|imported|came in|came over|shipped|landed|boat)\b[^.]{0,70}$/,
+        unless: notYear,
+        score: 1.15,
+      },
+    ],
+    circumstance: "sale",
+    example: { heard: "she bought it new in april of 1969", value: "1969-04" },
+  },
+  {
+    name: "date of ownership",
+    component: "vehicle",
+    part: "owned since",
+    attribute: "date",
+    unit: null,
+    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    cues: [
+      {
+        before: /\b(?:had it|owned it|owned|had the car|with him|with us|in the family|same owner)\b[^.]{0,30}\bsince\b[^.]{0,25}$/,
+        score: 1.35,
+      },
+    ],
+    circumstance: "owned since",
+    example: { heard: "he's had it since 1984", value: 1984 },
+  },
+  {
+    name: "date of work",
+    component: "topic",
+    part: "work",
+    attribute: "date",
+    unit: null,
+    need: { kinds: ["year", "integer", "date-code"], units: [null] },
+    cues: [
+      {
+        before: new RegExp(`\\b(?:${work})\\b[^.]{0,60}$`),
+        unless: /\bdollars|\bbucks|\bmiles?\b$|\bout of a\b|\boff of? an?\b/,
+        score: 1.05,
+      },
+      { after: new RegExp(`^[^.]{0,40}\\b(?:${work})\\b`), unless: /\bdollars|\bbucks|\bout of a\b|\boff of? an?\b/, score: 0.95 },
+      {
+        before: /\b(?:new in|from|that was|dated|receipt from|stainless from here back|invoice|since)(?: about| around)?$/,
+        unless: notYear,
+        about: [
+          "engine",
+          "paint",
+          "body",
+          "exhaust",
+          "seats",
+          "brakes",
+          "suspension",
+          "transmission",
+          "top",
+          "air-conditioning",
+          "electrical",
+          "cooling",
+          "tire",
+          "carpet",
+          "headliner",
+          "glass",
+          "fuel-tank",
+          "bumper",
+        ],
+        score: 0.85,
+      },
+    ],
+    circumstance: "work",
+    example: { heard: "the seats were redone in 2012", value: 2012 },
+  },
+  {
+    name: "date in the papers",
+    component: "title",
+    part: "history",
+    attribute: "date",
+    unit: null,
+    need: { kinds: ["year", "date-code"], units: [null] },
+    cues: [
+      { zones: ["documents"], unless: notYear, score: 0.7 },
+      {
+        before: /\b(?:back to|report|mots?|stamp|stamps|receipt|bill|invoice|history|paper|dated)\b[^.]{0,50}$/,
+        unless: notYear,
+        score: 0.8,
+      },
+      { before: new RegExp(`\\b(?:${names})(?: of)?$`), unless: notYear, score: 0.75 },
+    ],
+    circumstance: "history",
+    example: { heard: "there's MOTs going back to 1978", value: 1978 },
+  },
+  {
+    name: "date of the exhaust or another part, in passing",
+    component: "topic",
+    part: "work",
+    attribute: "date",
+    unit: null,
+    need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
+    cues: [
+      {
+        about: ["exhaust", "seats", "engine", "paint", "top", "carpet", "body", "electrical", "transmission", "air-conditioning"],
+        reach: "sentence",
+        unless: /\bdollars|\bout of a\b|\boff of? an?\b|\bmiles\b/,
+        score: 0.6,
+      },
+    ],
+    circumstance: "work",
+    example: { heard: "the exhaust is stainless, 2012", value: 2012 },
+  },
+] satisfies readonly Slot[];

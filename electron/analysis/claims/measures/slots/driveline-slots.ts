@@ -1,0 +1,296 @@
+import type { Slot } from "../slot.ts";
+
+const notRatio = /\bvolts?\b|\bliters?\b|\bcubic\b|\bcarb\b|\bpsi\b|\bmils?\b|\bhorse/;
+/** "410", "373", "411": an axle ratio said without its point. */
+const ratioOf = (value: number | string): number | undefined => {
+  if (typeof value !== "number") return undefined;
+  const ratio = Number.isInteger(value) && value >= 220 && value <= 760 ? value / 100 : value;
+  return ratio >= 2 && ratio <= 7.6 ? ratio : undefined;
+};
+
+/** Transmission, final drive, exhaust, cooling and electrics. */
+export const drivelineSlots = [
+  {
+    name: "gears",
+    component: "transmission",
+    part: "gears",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 1, max: 18 },
+    cues: [
+      {
+        after:
+          /^(?:speeds?|on the floor|on the tree|on the column|forward(?: gears?)?)\b(?! (?:limit|bumps?|blower|fan|wiper|bike|heater))/,
+        score: 1.2,
+      },
+      { after: /^gears\b/, unless: /\b(?:three|four) (?:fifty|seventy|ten|eleven)|\bpretend/, about: ["transmission"], score: 1.1 },
+      { before: /\ball$/, after: /^(?:of the )?gears\b/, score: 1.1 },
+      { before: /\bthat's all there is$/, after: /^and (?:done|that's it)\b/, score: 1.0 },
+      { before: /\b(?:is|that's|makes)$/, after: /^(?:and done|gears)\b/, score: 0.9 },
+    ],
+    example: { heard: "it's a four speed car", value: 4 },
+  },
+  {
+    name: "splines",
+    component: "transmission",
+    part: "spline",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 8, max: 50 },
+    cues: [
+      { after: /^splines?\b/, about: ["transmission", "final-drive"], score: 1.2 },
+      { after: /^splines?\b/, score: 0.8 },
+    ],
+    example: { heard: "a top loader with the twenty eight spline output", value: 28 },
+  },
+  {
+    name: "axle ratio, by name",
+    component: "final-drive",
+    part: null,
+    attribute: "ratio",
+    unit: null,
+    need: { units: [null], min: 2, max: 760 },
+    cues: [
+      {
+        after:
+          /^(?:to (?:one|1) )?(?:rear )?(?:gears?|gearing|gear set|ratio|rear end|rear axle|axle|diff|posi|limited slip|final drive|pumpkin|ring and pinion|highway gear|locker)\b/,
+        unless: notRatio,
+        score: 1.3,
+      },
+      { after: /^(?:in the (?:back|rear end|rear|diff|pumpkin)|out back)\b/, about: ["final-drive"], unless: notRatio, score: 1.1 },
+    ],
+    value: (reading) => ratioOf(reading.value),
+    example: { heard: "and it has 3.50 gears", value: 3.5 },
+  },
+  {
+    name: "axle ratio",
+    component: "final-drive",
+    part: null,
+    attribute: "ratio",
+    unit: null,
+    need: { kinds: ["ratio", "decimal", "fraction", "integer", "dimensions"], units: [null], min: 2, max: 760 },
+    cues: [
+      {
+        about: ["final-drive"],
+        unless:
+          /\binch\b(?! and)|\bspline|\bbolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b/,
+        score: 1.05,
+      },
+    ],
+    value: (reading) => ratioOf(reading.value),
+    carries: true,
+    example: { heard: "the rear end tag says 3.00", value: 3 },
+  },
+  {
+    name: "axle ratio from tooth counts",
+    component: "final-drive",
+    part: null,
+    attribute: "ratio",
+    unit: null,
+    need: { kinds: ["dimensions", "fraction", "ratio"], units: [null] },
+    cues: [{ about: ["final-drive"], score: 1.2 }],
+    value: (reading) => {
+      const [ring, pinion] = reading.parts ?? [];
+      if (ring === undefined || pinion === undefined || pinion < 5 || pinion > 20 || ring < 28 || ring > 60) return undefined;
+      const ratio = Math.round((ring / pinion) * 100) / 100;
+      return ratioOf(ratio);
+    },
+    example: { heard: "the axle tag says 37 over 10", value: 3.7 },
+  },
+  {
+    name: "ring gear diameter",
+    component: "final-drive",
+    part: "ring gear",
+    attribute: "diameter",
+    unit: "in",
+    need: { units: ["in"], min: 5, max: 16 },
+    cues: [
+      { about: ["final-drive"], unless: /\bnarrowed|\bskinnier|\bshortened|\bwider/, score: 1.05 },
+      { before: /\b(?:a|the)$/, after: /^(?:inch )?(?:rear end|rear|axle|diff|with (?:the )?(?:three|four|two|\d))/, score: 1.0 },
+    ],
+    value: (reading) =>
+      [
+        5.5, 6.5, 7, 7.25, 7.5, 7.625, 8, 8.2, 8.25, 8.5, 8.6, 8.75, 8.8, 8.875, 9, 9.25, 9.375, 9.5, 9.75, 10, 10.25, 10.5, 11, 11.5, 12,
+        14,
+      ].includes(reading.value as number)
+        ? reading.value
+        : undefined,
+    example: { heard: "rear end is the nine inch", value: 9 },
+  },
+  {
+    name: "axle narrowed by",
+    component: "final-drive",
+    part: "narrowing",
+    attribute: "width",
+    unit: "in",
+    need: { units: ["in", null], min: 0.5, max: 14 },
+    cues: [
+      {
+        about: ["final-drive"],
+        before: /\b(?:narrowed|shortened)\b[^.]{0,40}$/,
+        after: /^(?:inches |inch )?(?:a|each|per) side\b/,
+        score: 1.5,
+      },
+      { about: ["final-drive"], after: /^(?:inches )?(?:skinnier|narrower|shorter)\b/, score: 1.4 },
+    ],
+    example: { heard: "they narrowed the rear end two and a half a side", value: 2.5 },
+  },
+  {
+    name: "axle bolts",
+    component: "final-drive",
+    part: "cover bolts",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 10, max: 14 },
+    cues: [{ after: /^bolt\b/, unless: /\bmain|\bblock/, score: 1.15 }],
+    example: { heard: "it has the twelve bolt rear end", value: 12 },
+  },
+  {
+    name: "exhaust pipe diameter",
+    component: "exhaust",
+    part: "pipe",
+    attribute: "diameter",
+    unit: "in",
+    need: { units: ["in"], min: 1, max: 9 },
+    cues: [
+      { about: ["exhaust"], unless: /\bhole\b/, score: 1.0 },
+      {
+        after: /^(?:inch )?(?:\w+ ){0,1}?(?:exhaust|pipes?|duals?|stacks?|tailpipes?|downpipe|system|primaries|tubes?|collectors?)\b/,
+        score: 1.2,
+      },
+    ],
+    carries: true,
+    example: { heard: "exhaust is two and a half inch all the way back", value: 2.5 },
+  },
+  {
+    name: "exhaust pipe diameter in millimetres",
+    component: "exhaust",
+    part: "pipe",
+    attribute: "diameter",
+    unit: "mm",
+    need: { units: ["mm"], min: 25, max: 200 },
+    cues: [{ about: ["exhaust"], score: 0.95 }],
+    example: { heard: "the exhaust is 63 mm", value: 63 },
+  },
+  {
+    name: "radiator rows",
+    component: "cooling",
+    part: "radiator rows",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 1, max: 6 },
+    cues: [{ after: /^(?:row|rows|core|cores)\b/, unless: /\brow seat|\brows? of (?:seat|belt)|\brow of/, score: 1.15 }],
+    example: { heard: "radiator's a four row", value: 4 },
+  },
+  {
+    name: "fan diameter",
+    component: "cooling",
+    part: "fan",
+    attribute: "diameter",
+    unit: "in",
+    need: { units: ["in"], min: 8, max: 24 },
+    cues: [{ about: ["cooling/fan"], score: 1.2 }],
+    example: { heard: "a 16 inch electric fan", value: 16 },
+  },
+  {
+    name: "radiator cap pressure",
+    component: "cooling",
+    part: "radiator cap",
+    attribute: "pressure",
+    unit: "psi",
+    need: { units: ["psi", "lb"], min: 3, max: 30 },
+    cues: [{ after: /^(?:pounds? |psi )?(?:radiator )?cap\b/, score: 1.3 }],
+    example: { heard: "it's got the 13 psi cap", value: 13 },
+  },
+  {
+    name: "voltage",
+    component: "electrical",
+    part: "battery",
+    attribute: "voltage",
+    unit: "V",
+    need: { units: ["V"], min: 1, max: 1000 },
+    cues: [{ score: 1.2 }],
+    carries: true,
+    example: { heard: "a twelve volt battery", value: 12 },
+  },
+  {
+    name: "voltage, unit left out",
+    component: "electrical",
+    part: "battery",
+    attribute: "voltage",
+    unit: "V",
+    need: { kinds: ["decimal", "measure", "integer"], units: [null], min: 5, max: 56 },
+    cues: [
+      {
+        about: ["electrical/battery", "electrical/alternator", "electrical/generator"],
+        unless: /\bgroup\b|\bmiles?\b|\bmonths?\b|\byears?\b|\bdollars?\b/,
+        score: 1.0,
+      },
+      {
+        before: /\b(?:voltage|volts|voltmeter|tester on it|charging at|meter on it)\b[^.]{0,50}$/,
+        unless: /\bmicron|\bmils?\b|\bpaint\b/,
+        score: 1.1,
+      },
+      { before: /\bsix volt\b[^.]{0,40}\b(?:it's|and)$/, after: /^(?:now|volt)/, score: 1.2 },
+    ],
+    value: (reading) =>
+      typeof reading.value === "number" &&
+      (!Number.isInteger(reading.value) || [6, 12, 24, 48].includes(reading.value)) &&
+      (reading.value <= 16 || [24, 28, 48].includes(Math.round(reading.value)))
+        ? reading.value
+        : undefined,
+    carries: true,
+    example: { heard: "put the tester on the battery and it said twelve point six", value: 12.6 },
+  },
+  {
+    name: "voltage, point left out",
+    component: "electrical",
+    part: "battery",
+    attribute: "voltage",
+    unit: "V",
+    need: { units: [null], min: 10, max: 1600 },
+    cues: [{ before: /\b(?:voltage|volts|voltmeter)\b[^.]{0,40}$/, score: 1.15 }],
+    value: (reading, said) => {
+      const words = said.split(" ");
+      const whole = { eleven: 11, twelve: 12, thirteen: 13, fourteen: 14 }[words[0] ?? ""];
+      const tenth = { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9 }[words[1] ?? ""];
+      if (whole !== undefined && tenth !== undefined && words.length === 2) return Math.round(whole * 10 + tenth) / 10;
+      return typeof reading.value === "number" && reading.value >= 110 && reading.value <= 149 ? reading.value / 10 : undefined;
+    },
+    example: { heard: "the voltage with it running is fourteen two", value: 14.2 },
+  },
+  {
+    name: "battery group size",
+    component: "electrical",
+    part: "battery",
+    attribute: "size",
+    unit: null,
+    need: { units: [null], min: 21, max: 99 },
+    cues: [{ before: /\bgroup(?: size)?$/, score: 1.3 }],
+    value: (reading) => (typeof reading.value === "number" && Number.isInteger(reading.value) ? `group ${reading.value}` : undefined),
+    example: { heard: "a group 24 battery", value: "group 24" },
+  },
+  {
+    name: "battery energy",
+    component: "electrical",
+    part: "traction battery",
+    attribute: "size",
+    unit: "kWh",
+    need: { units: ["kWh"], min: 1, max: 250 },
+    cues: [{ score: 1.2 }],
+    example: { heard: "it's the 62 kWh battery", value: 62 },
+  },
+  {
+    name: "charging power",
+    component: "electrical",
+    part: "charger",
+    attribute: "power",
+    unit: "kW",
+    need: { units: ["kW"], min: 1, max: 400 },
+    cues: [
+      { before: /\bcharg(?:e|er|es|ing|ed)\b[^.]{0,60}$|\bwall box\b[^.]{0,40}$/, score: 1.35 },
+      { after: /^[^.]{0,40}\bcharg(?:e|er|es|ing)\b/, score: 1.35 },
+    ],
+    example: { heard: "it charges at 50 kW on a fast charger", value: 50 },
+  },
+] satisfies readonly Slot[];

@@ -1,0 +1,332 @@
+import type { Slot } from "../slot.ts";
+
+const notMiles = /\bdollars?\b|\bbucks\b|\bquid\b|\bpounds?\b|\basking\b|\bprice\b|\bpsi\b|\bhorse/;
+
+/** Odometer, price, and identity. */
+export const paperSlots = [
+  {
+    name: "electric range",
+    component: "vehicle",
+    part: "range",
+    attribute: "mileage",
+    unit: "said",
+    need: { units: ["mi", "km"], min: 20, max: 600 },
+    cues: [
+      { before: /\b(?:range|guess o meter|guessometer|full charge|charged up|charge it|hundred percent)\b[^.]{0,80}$/, score: 1.3 },
+      { after: /^(?:miles? |kilometers? )?(?:of range|range|on a (?:full )?charge|to a charge|a charge|per charge)\b/, score: 1.4 },
+    ],
+    circumstance: "range",
+    example: { heard: "on a full charge it'll do 210 miles", value: 210 },
+  },
+  {
+    name: "electric range, unit left out",
+    component: "vehicle",
+    part: "range",
+    attribute: "mileage",
+    unit: "mi",
+    need: { kinds: ["integer"], units: [null], min: 40, max: 600 },
+    cues: [
+      { before: /\brange(?:'s| is| says| was| of| shows| reads)?\b[^.]{0,30}$/, unless: /\bpercent|\bvolts|\bkilowatt/, score: 1.0 },
+      { after: /^(?:of range|on a (?:full )?charge)\b/, score: 1.2 },
+    ],
+    circumstance: "range",
+    example: { heard: "it's showing a range of 195 today", value: 195 },
+  },
+  {
+    name: "mileage when a part was done",
+    component: "topic",
+    part: "work",
+    attribute: "mileage",
+    unit: "said",
+    need: { units: ["mi", "km", null], min: 500, max: 900000 },
+    cues: [
+      {
+        before:
+          /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.]{0,50}\b(?:at|about)(?: about| around)?$/,
+        unless: notMiles,
+        score: 1.3,
+      },
+      { after: /^(?:miles |kilometers )?(?:ago|back)\b/, score: 1.3 },
+      {
+        before: /\b(?:done|new|replaced|changed|clutch|rebuilt|since)(?: about| around| maybe)?$/,
+        after: /^miles (?:ago|back|since)/,
+        score: 1.2,
+      },
+    ],
+    circumstance: "when the work was done",
+    example: { heard: "the clutch was done about 3,000 miles ago", value: 3000 },
+  },
+  {
+    name: "distance since",
+    component: "vehicle",
+    part: "distance since work",
+    attribute: "mileage",
+    unit: "said",
+    need: { units: ["mi", "km"], min: 1, max: 100000 },
+    cues: [
+      {
+        after: /^(?:miles |kilometers )?(?:since|on (?:the|this|that|these) (?:build|rebuild|motor|engine|tires|brakes|clutch))\b/,
+        unless: /\bon the build\b/,
+        score: 1.2,
+      },
+    ],
+    circumstance: "since the work",
+    example: { heard: "it's been 400 km since the oil change", value: 400 },
+  },
+  {
+    name: "mileage in the papers",
+    component: "title",
+    part: "recorded mileage",
+    attribute: "mileage",
+    unit: "mi",
+    need: { units: ["mi", "km", null], min: 500, max: 900000 },
+    cues: [
+      {
+        before:
+          /\b(?:stamped (?:up )?(?:to|at)|service book|stamps? (?:stop )?(?:at|to)|last (?:mot|service|stamp)|mot (?:at|says))\b[^.]{0,50}$/,
+        unless: /\bdollars|pounds/,
+        score: 1.2,
+      },
+    ],
+    circumstance: "where the stamps stop",
+    example: { heard: "a service book stamped up to 31,000", value: 31000 },
+  },
+  {
+    name: "mileage",
+    component: "odometer",
+    part: null,
+    attribute: "mileage",
+    unit: "said",
+    need: { units: ["mi", "km"], min: 100, max: 999999 },
+    cues: [
+      {
+        unless:
+          /\ban hour\b|\bper hour\b|\bper gallon\b|\bto the gallon\b|\bdelivery\b|\bdeliver\b|\baway\b|\bevery\b|\bwarranty\b|\bgood for\b|\bgo another\b|\bup the road\b/,
+        score: 1.05,
+      },
+    ],
+    example: { heard: "it's showing 58,412 miles", value: 58412 },
+  },
+  {
+    name: "mileage, unit left out",
+    component: "odometer",
+    part: null,
+    attribute: "mileage",
+    unit: "mi",
+    need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
+    cues: [
+      {
+        before: /\b(?:odometer|odo|mileometer|milometer|mileage|clock|miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.]{0,45}$/,
+        unless: /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale/,
+        score: 1.15,
+      },
+      {
+        after:
+          /^(?:and (?:some )?change )?(?:on the (?:clock|clocks|odometer|odo|dash|dial|miles|speedo)|original|actual|genuine|from new|and some change on)\b/,
+        score: 1.25,
+      },
+      {
+        before: /\b(?:showing|shows|reads|reading|it's got|rolled over|done|covered|only)(?: only| just| about| around)?$/,
+        unless: /\bdollars|\basking|\bprice|\brpm|\bgauge|\bpsi|\btread|\bpressure|\bthirty seconds|\breceipts?\b/,
+        score: 0.8,
+      },
+      { after: /^[^.]{0,45}\b(?:actual|original|genuine) miles\b/, score: 1.0 },
+      {
+        about: ["odometer"],
+        reach: "recent",
+        before: /\b(?:says|showing|shows|reads|it's|at|is|was|had|to|there you are|there)(?: a| about| around| just)?$/,
+        unless: /\bdollars|\basking|\bprice|\brpm/,
+        score: 1.15,
+      },
+      { about: ["odometer"], reach: "sentence", score: 1.05 },
+    ],
+    value: (reading) => (typeof reading.value === "number" && reading.value >= 1000 ? reading.value : undefined),
+    example: { heard: "the odometer says 58,412", value: 58412 },
+  },
+  {
+    name: "mileage on another counter",
+    component: "odometer",
+    part: null,
+    attribute: "mileage",
+    unit: "mi",
+    need: { units: [null], min: 1000, max: 999999 },
+    cues: [
+      {
+        before: /\b(?:title application|application|paperwork|title|report)\b[^.]{0,50}\b(?:says|reads|shows)$/,
+        unless: /\bdollars|\b(?:19|20)\d\d\b/,
+        score: 0.9,
+      },
+    ],
+    example: { heard: "on the title application it says 92,157", value: 92157 },
+  },
+  {
+    name: "digits of the odometer",
+    component: "odometer",
+    part: "digits",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 5, max: 6 },
+    cues: [{ after: /^digits?\b/, score: 1.2 }],
+    example: { heard: "it's a five digit odometer", value: 5 },
+  },
+  {
+    name: "hours",
+    component: "odometer",
+    part: "hour meter",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 50, max: 60000 },
+    cues: [
+      {
+        after: /^hours?\b(?! (?:of )?(?:work|labor|labour|drive|away|later|ago|polishing))/,
+        before: /\b(?:engine|pto|hour meter|idle|shows|showing|reads|on it|with)\b[^.]{0,40}$/,
+        score: 1.1,
+      },
+    ],
+    example: { heard: "the hour meter reads 4,200 hours", value: 4200 },
+  },
+  {
+    name: "price when new",
+    component: "price",
+    part: null,
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR", null], min: 100, max: 2000000 },
+    cues: [
+      {
+        before:
+          /\b(?:original window sticker|window sticker|sticker (?:on it )?(?:when )?new|new it was|cost new|list price|when new)\b[^.]{0,50}$/,
+        score: 1.4,
+      },
+    ],
+    circumstance: "when new",
+    example: { heard: "the original window sticker $3,681", value: 3681 },
+  },
+  {
+    name: "price asked before",
+    component: "price",
+    part: null,
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR", null], min: 300, max: 2000000 },
+    cues: [
+      {
+        before:
+          /\b(?:he had it at|had it (?:up )?at|was asking|were asking|first put it out it was|started (?:out )?at|it was (?:up )?(?:at|for)|used to be|down from|came down from)(?: a)?$/,
+        score: 1.4,
+      },
+      { before: /\bwas(?: up)?(?: at| for)?$/, after: /^[^.]{0,70}\b(?:came down|dropped|reduced|now)\b/, score: 1.3 },
+    ],
+    circumstance: "asked before",
+    example: { heard: "he had it at $21,000 when he brought it to me", value: 21000 },
+  },
+  {
+    name: "receipts",
+    component: "price",
+    part: "receipts",
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR", null], min: 100, max: 2000000 },
+    cues: [
+      {
+        after:
+          /^(?:dollars |pounds |quid |bucks )?(?:in (?:parts|receipts|bills|it total|it all told|work)|worth of (?:parts|receipts|work|bills))\b/,
+        score: 1.4,
+      },
+      {
+        before: /\b(?:he's got|got over|he's in it|spent|invested)(?: over| about| around)?$/,
+        after: /^(?:dollars )?(?:in it|on it|on that)\b/,
+        score: 1.3,
+      },
+    ],
+    circumstance: "receipts",
+    example: { heard: "there's 31,000 in parts in that folder", value: 31000 },
+  },
+  {
+    name: "price of a part or of work",
+    component: "topic",
+    part: "cost",
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR"], min: 1, max: 60000 },
+    cues: [
+      {
+        before:
+          /\b(?:receipt|bill|invoice|cost|costs|charged|paid|set them back|set him back|supplying|quote|a new one|for like|for about|they're|they are|from the dealer's|another one|plus)\b[^.]{0,40}$/,
+        unless: /\basking|\bit's on|\bon the (?:web|site|glass)|\bprice\b/,
+        score: 1.1,
+      },
+      {
+        after: /^(?:dollars |bucks |quid |pounds )?(?:plus vat|a corner|each|apiece|a pop|on (?:the )?(?:tires|paint|engine|brakes))\b/,
+        score: 1.2,
+      },
+    ],
+    circumstance: "cost of a part or of work",
+    example: { heard: "bumper's been rechromed the receipt was $1,100", value: 1100 },
+  },
+  {
+    name: "asking price",
+    component: "price",
+    part: null,
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR"], min: 500, max: 3000000 },
+    cues: [
+      {
+        before: /\b(?:asking|price|priced|prices|it's|website|on the glass|on it|online|take|it at|up at|money|yours for|ask)\b[^.]{0,40}$/,
+        unless: /\boff\b|\bmeant?\b|\bparking\b/,
+        score: 1.25,
+      },
+      {
+        after:
+          /^(?:dollars |pounds |quid )?(?:on it|asking|firm|obo|or best offer|or near|no vat|drive away|on the road|ono|near enough|to be exact)\b/,
+        score: 1.25,
+      },
+      { zones: ["opening", "closing"], score: 0.9 },
+      { about: ["price"], score: 1.0 },
+    ],
+    carries: true,
+    example: { heard: "we're asking $38,900 on it", value: 38900 },
+  },
+  {
+    name: "asking price, unit left out",
+    component: "price",
+    part: null,
+    attribute: "price",
+    unit: "said",
+    need: { kinds: ["money", "integer", "measure", "decimal"], units: [null], min: 1000, max: 2000000 },
+    cues: [
+      {
+        before:
+          /\b(?:asking|price(?:'s| is)?(?: on it)?(?: is|'s)?|priced|yours for|on the glass|take|ask|website at|it's up at|we're at|we want|wants|listed at|up for)(?: about| around| just| only| is|'s| it's| at)*$/,
+        unless: /\bmiles|\brpm|\bpsi/,
+        score: 1.2,
+      },
+      {
+        after:
+          /^(?:on it|asking|firm|obo|or best offer|ono|or near(?:est)? offer|plus tax|drive away|takes it|buys it|near enough|to be exact)\b/,
+        unless: /\bmiles|\b(?:speakers|clock|tires)\b/,
+        score: 1.1,
+      },
+      { about: ["price"], reach: "recent", unless: /\bmiles?\b|\b(?:19|20)\d\d$/, score: 0.9 },
+      {
+        before: /\b(?:so|it's|part of the)(?: \w+)?$/,
+        zones: ["closing", "opening"],
+        unless: /\bmiles|\bclock|\bmodel\b|\bis a\b/,
+        score: 0.75,
+      },
+    ],
+    value: (reading) => (typeof reading.value === "number" && reading.value >= 1000 ? reading.value : undefined),
+    example: { heard: "we're asking 38,900 on it", value: 38900 },
+  },
+  {
+    name: "vehicle identification number",
+    component: "vin",
+    part: null,
+    attribute: "type",
+    unit: null,
+    need: { kinds: ["vin"], units: [null] },
+    cues: [{ score: 1.3 }],
+    example: { heard: "the VIN is 1M8GDM9AXKP042788", value: "1M8GDM9AXKP042788" },
+  },
+] satisfies readonly Slot[];

@@ -1,0 +1,184 @@
+import type { ZoneName, ZoneProposal } from "../../../../shared-types/index.ts";
+import type { Speech, SpokenNumber, Token } from "../../model.ts";
+import type { PartMention } from "../lexicon/find-mentions.ts";
+
+/** What the talk may be about where a number is spoken; a lower cost is nearer. */
+export interface Topic {
+  readonly mention: PartMention;
+  readonly cost: number;
+  readonly reach: "clause" | "sentence" | "recent";
+}
+
+export interface NumberSurroundings {
+  readonly number: SpokenNumber;
+  /** Up to 14 words before and 12 after, lower case, one blank between, American spelling; " . " where a sentence was closed by punctuation. */
+  readonly before: string;
+  readonly after: string;
+  readonly said: string;
+  /** Nearest first. */
+  readonly topics: readonly Topic[];
+  readonly zone: ZoneName;
+  /** Token ranges, end exclusive. */
+  readonly clause: { readonly first: number; readonly end: number };
+  readonly sentence: { readonly first: number; readonly end: number };
+}
+
+/** Spellings brought to one form, so that a cue is written once. */
+const oneForm: Readonly<Record<string, string>> = {
+  tyre: "tire",
+  tyres: "tires",
+  its: "it's",
+  thats: "that's",
+  theres: "there's",
+  heres: "here's",
+  theyre: "they're",
+  breaks: "brakes",
+  litre: "liter",
+  litres: "liters",
+  carburettor: "carburetor",
+  carburettors: "carburetors",
+  colour: "color",
+  millimetre: "millimeter",
+  millimetres: "millimeters",
+  gray: "gray",
+  grey: "gray",
+  em: "them",
+};
+
+const wordsBefore = 14;
+const wordsAfter = 12;
+
+export function phraseOf(tokens: readonly Token[], first: number, end: number): string {
+  const words: string[] = [];
+  for (let at = Math.max(0, first); at < Math.min(end, tokens.length); at++) {
+    const token = tokens[at]!;
+    words.push(Object.hasOwn(oneForm, token.word) ? oneForm[token.word]! : token.word);
+    if (/[.?!]/.test(token.after) && at < end - 1) words.push(".");
+  }
+  return words.join(" ");
+}
+
+/** Joints inside a sentence: what is said on the other side is another clause. */
+const joint = /^(?:and|but|so|because|cause|'cause|then|while|where|whereas|though|although|or|plus)$/;
+/** A pair joined by "and" stays one clause ("front and back", "two and a half"). */
+const pairWord =
+  /^(?:a|an|front|back|rear|ring|pinion|rack|half|quarter|three|some|change|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|one|two|four|five|six|seven|eight|nine|behind|both)$/;
+
+/** For each token the first token of its clause; clauses end at punctuation, at sentence ends and before joints. */
+function clauseStarts(speech: Speech): number[] {
+  const starts: number[] = [];
+  const sentenceStarts = new Set(speech.sentences.map((sentence) => sentence.first));
+  let start = 0;
+  speech.tokens.forEach((token, at) => {
+    const last = speech.tokens[at - 1];
+    const next = speech.tokens[at + 1];
+    if (
+      sentenceStarts.has(at) ||
+      (last !== undefined && /[,;:.?!–—]/.test(last.after)) ||
+      (joint.test(token.word) && !(token.word === "and" && next !== undefined && pairWord.test(next.word)))
+    )
+      start = at;
+    starts.push(start);
+  });
+  return starts;
+}
+
+interface Range {
+  readonly first: number;
+  readonly end: number;
+}
+
+/** Everything about where numbers stand that does not depend on one number; made once for a speech. */
+export interface SpeechMap {
+  readonly speech: Speech;
+  readonly mentions: readonly PartMention[];
+  readonly zones: readonly ZoneProposal[];
+  readonly clauseStart: readonly number[];
+  readonly clauseEnd: readonly number[];
+  readonly sentenceOf: readonly number[];
+}
+
+export function mapSpeech(speech: Speech, mentions: readonly PartMention[], zones: readonly ZoneProposal[]): SpeechMap {
+  const clauseStart = clauseStarts(speech);
+  const clauseEnd: number[] = new Array(clauseStart.length).fill(clauseStart.length);
+  for (let at = clauseStart.length - 2; at >= 0; at--) clauseEnd[at] = clauseStart[at + 1] === at + 1 ? at + 1 : clauseEnd[at + 1]!;
+  const sentenceOf: number[] = new Array(speech.tokens.length).fill(0);
+  for (const sentence of speech.sentences) for (let at = sentence.first; at < sentence.end; at++) sentenceOf[at] = sentence.index;
+  return { speech, mentions, zones, clauseStart, clauseEnd, sentenceOf };
+}
+
+/** Sentences and tokens back that a pronoun or a bare number may reach for what it is about. */
+const sentencesBack = 4;
+const tokensBack = 70;
+
+/** Index of the first mention that ends after the token. */
+function firstMentionAfter(mentions: readonly PartMention[], token: number): number {
+  let low = 0;
+  let high = mentions.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (mentions[middle]!.end <= token) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+const linkWords =
+  /^(?:(?:on|in|of|for|to|at|from|with|the|a|an|this|that|these|those|its|his|her|all|both|your|my|each|every|inch|wide|big|new|front|rear|back) )*$/;
+
+function topicsAround(map: SpeechMap, number: Range, clause: Range, sentence: Range): Topic[] {
+  const { mentions, speech, sentenceOf } = map;
+  const topics: Topic[] = [];
+  const here = sentenceOf[number.first]!;
+  const start = firstMentionAfter(mentions, number.first);
+  for (let at = start; at < mentions.length; at++) {
+    const mention = mentions[at]!;
+    if (mention.first >= sentence.end) break;
+    const gap = mention.first - number.end;
+    if (gap < 0) topics.push({ mention, cost: 0, reach: "clause" });
+    else if (mention.first < clause.end) {
+      const between = `${phraseOf(speech.tokens, number.end, mention.first)} `;
+      topics.push({ mention, cost: gap === 0 || linkWords.test(between) ? 0.02 * gap : 0.15 + 0.04 * gap, reach: "clause" });
+    } else topics.push({ mention, cost: 0.5 + 0.02 * gap, reach: "sentence" });
+  }
+  for (let at = start - 1; at >= 0; at--) {
+    const mention = mentions[at]!;
+    const gap = number.first - mention.end;
+    const back = here - sentenceOf[mention.first]!;
+    if (back > sentencesBack || gap > tokensBack) break;
+    if (mention.first >= clause.first) topics.push({ mention, cost: 0.04 + 0.015 * gap, reach: "clause" });
+    else if (back === 0) topics.push({ mention, cost: 0.15 + 0.012 * gap, reach: "sentence" });
+    else topics.push({ mention, cost: 0.22 + 0.07 * back + 0.006 * gap, reach: "recent" });
+  }
+  return topics.sort((a, b) => a.cost - b.cost);
+}
+
+export function zoneAt(zones: readonly ZoneProposal[], seconds: number): ZoneName {
+  let low = 0;
+  let high = zones.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (zones[middle]!.start <= seconds) low = middle;
+    else high = middle - 1;
+  }
+  return zones[low]?.zone ?? "opening";
+}
+
+export function surroundingsOf(map: SpeechMap, number: SpokenNumber): NumberSurroundings {
+  const { speech } = map;
+  const sentence = speech.sentences[map.sentenceOf[number.first]!] ?? { first: 0, end: speech.tokens.length };
+  const last = speech.tokens[number.end - 1]!;
+  const clause = { first: map.clauseStart[number.first]!, end: map.clauseEnd[number.end - 1]! };
+  return {
+    number,
+    before:
+      phraseOf(speech.tokens, number.first - wordsBefore, number.first) +
+      (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : ""),
+    said: phraseOf(speech.tokens, number.first, number.end),
+    after: (/[.?!]/.test(last.after) ? ". " : "") + phraseOf(speech.tokens, number.end, number.end + wordsAfter),
+    topics: topicsAround(map, number, clause, sentence),
+    zone: zoneAt(map.zones, speech.tokens[number.first]!.at),
+    clause,
+    sentence: { first: sentence.first, end: sentence.end },
+  };
+}

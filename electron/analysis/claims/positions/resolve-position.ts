@@ -1,0 +1,150 @@
+import type { ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
+import type { Speech } from "../../model.ts";
+import type { PartMention } from "../lexicon/find-mentions.ts";
+import { phraseOf } from "../measures/surroundings.ts";
+import {
+  type EndOfVehicle,
+  endPhrases,
+  everyCorner,
+  handPhrases,
+  hereSide,
+  joinPlace,
+  otherSide,
+  panelsBySide,
+  placedComponents,
+  pointingPhrases,
+  type SideOfVehicle,
+  sidePhrases,
+} from "./position-words.ts";
+
+/** Where the steering wheel is. */
+export type WheelSide = "left" | "right";
+
+const britishWords = /^(?:near ?side|off ?side|nearside|offside|bonnet|boot|tyres?|windscreen|mot|saloon|quid|gearbox|motorway|petrol)$/;
+const americanWords = /^(?:hood|trunk|tires?|windshield|fender|fenders|rocker|y'all|bucks|dollars|gas|freeway|interstate)$/;
+
+/** The hand the vehicle drives on: as said, else as the narrator's English suggests. */
+export function wheelSideOf(speech: Speech): WheelSide {
+  let balance = 0;
+  for (const [at, token] of speech.tokens.entries()) {
+    const next = speech.tokens[at + 1]?.word ?? "";
+    if ((token.word === "right" || token.word === "left") && next === "hand" && /^drive/.test(speech.tokens[at + 2]?.word ?? ""))
+      return token.word;
+    if (token.word === "rhd") return "right";
+    if (token.word === "lhd") return "left";
+    if (britishWords.test(token.word)) balance++;
+    else if (americanWords.test(token.word)) balance--;
+  }
+  return balance > 0 ? "right" : "left";
+}
+
+/** The near side is the kerb's: with the wheel on the right, traffic keeps left and the kerb is on the passenger's left. */
+function sideOfHand(hand: "near" | "off" | "left" | "right", wheel: WheelSide): SideOfVehicle {
+  if (hand === "near") return "passenger";
+  if (hand === "off") return "driver";
+  return hand === wheel ? "driver" : "passenger";
+}
+
+interface Found<Meaning> {
+  readonly meaning: Meaning;
+  /** Characters between the phrase and the number. */
+  readonly gap: number;
+}
+
+/** The phrase nearest before (its last occurrence) or after (its first) the number. */
+function nearest<Meaning>(
+  phrases: readonly { readonly words: RegExp; readonly meaning: Meaning }[],
+  text: string,
+  side: "before" | "after",
+): Found<Meaning> | null {
+  let best: (Found<Meaning> & { length: number }) | null = null;
+  for (const { words, meaning } of phrases) {
+    for (const match of text.matchAll(new RegExp(words.source, "g"))) {
+      const gap = side === "before" ? text.length - (match.index + match[0].length) : match.index;
+      if (best === null || gap < best.gap || (gap === best.gap && match[0].length > best.length))
+        best = { meaning, gap, length: match[0].length };
+    }
+  }
+  return best;
+}
+
+export interface PlaceOfClaim {
+  readonly component: ComponentName;
+  readonly mention: PartMention | null;
+  /** Position the slot itself fixes. */
+  readonly fixed: PositionName | null;
+  /** Token ranges, end exclusive. */
+  readonly number: { readonly first: number; readonly end: number };
+  readonly clause: { readonly first: number; readonly end: number };
+  readonly sentence: { readonly first: number; readonly end: number };
+  /** Start of the words that cannot belong to this number, because another number was said in between. */
+  readonly notBefore: number;
+  /** End of the words that belong to this number, because another number follows. */
+  readonly notAfter: number;
+  readonly zone: ZoneName;
+  readonly wheel: WheelSide;
+  /** Position of the part that the talk was about, when this number only continues it. */
+  readonly carried: PositionName | null;
+}
+
+function endOfPosition(position: PositionName | null): EndOfVehicle | null {
+  if (position === "all") return "both";
+  return position?.endsWith("front") ? "front" : position?.endsWith("rear") ? "rear" : null;
+}
+
+function sideOfPosition(position: PositionName | null): SideOfVehicle | null {
+  return position?.startsWith("driver") ? "driver" : position?.startsWith("passenger") ? "passenger" : null;
+}
+
+/** Words that hang a place on what came just before ("…on the fronts", "… up front", "… ahead"). */
+const hangsOn =
+  /^(?:(?:psi|pounds?|inch|inches|mm|millimeters?|thirty seconds|wide|left|of tread|tread|all|is what|there|easy|or so|on them|in them|in it) )*(?:and |but )?(?:on|in|at|to|for|up|out|down|ahead|behind|front|all|back|rear|fore|aft|around|round)\b/;
+
+/**
+ * Where on the vehicle a claim's part is, from the sentence: a place hung on right after the number, else one named before it, else the part's
+ * own place, else the place the talk was at. Null where nothing says.
+ */
+export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionName | null {
+  if (claim.fixed) return claim.fixed;
+  if (!placedComponents.has(claim.component)) return claim.mention?.component === claim.component ? claim.mention.position : null;
+  const { tokens } = speech;
+  const beforeFrom = Math.max(claim.clause.first, claim.notBefore);
+  const before = phraseOf(tokens, beforeFrom, claim.number.first);
+  const after = phraseOf(tokens, claim.number.end, Math.min(claim.clause.end, claim.notAfter));
+  const widerFrom = Math.max(claim.sentence.first, claim.notBefore, claim.number.first - 25);
+  const wider = phraseOf(tokens, widerFrom, claim.number.first);
+
+  const named = (phrases: typeof endPhrases | typeof pointingPhrases): EndOfVehicle | null => {
+    const later = nearest<EndOfVehicle>(phrases, after, "after");
+    if (later && hangsOn.test(after) && later.gap < 28) return later.meaning;
+    const earlier = nearest<EndOfVehicle>(phrases, before, "before");
+    if (earlier) return earlier.meaning;
+    if (later && later.gap < 40) return later.meaning;
+    return nearest<EndOfVehicle>(phrases, wider, "before")?.meaning ?? null;
+  };
+  const mentionEnd = claim.mention && claim.mention.component === claim.component ? endOfPosition(claim.mention.position) : null;
+  const end = named(endPhrases) ?? mentionEnd ?? named(pointingPhrases) ?? endOfPosition(claim.carried);
+
+  const around = `${wider} ${phraseOf(tokens, claim.number.first, Math.min(claim.sentence.end, claim.number.end + 14))}`;
+  const side = sideOf(claim, around, end);
+  const place = joinPlace(end, side);
+  if (
+    place === null &&
+    everyCorner.has(claim.component) &&
+    /\b(?:they're|they are|tires|wheels|rims|alloys|these|those|radials|set of)\b/.test(around)
+  )
+    return "all";
+  return place;
+}
+
+function sideOf(claim: PlaceOfClaim, around: string, end: EndOfVehicle | null): SideOfVehicle | null {
+  const camera: SideOfVehicle | null = claim.zone === "driver-side" ? "driver" : claim.zone === "passenger-side" ? "passenger" : null;
+  const said = nearest(sidePhrases, around, "before")?.meaning;
+  if (said) return said;
+  const hand = nearest(handPhrases, around, "before")?.meaning;
+  if (hand) return sideOfHand(hand, claim.wheel);
+  if (camera && otherSide.test(around)) return camera === "driver" ? "passenger" : "driver";
+  if (camera && hereSide.test(around)) return camera;
+  if (camera && panelsBySide.has(claim.component) && end !== "both") return camera;
+  return sideOfPosition(claim.carried);
+}
