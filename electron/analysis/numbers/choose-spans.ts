@@ -14,7 +14,7 @@ export function chooseSpans(line: Line, spans: readonly WeighedSpan[]): WeighedS
   for (let at = length - 1; at >= 0; at -= 1) {
     best[at] = best[at + 1]!;
     for (const span of byStart.get(at) ?? []) {
-      const worth = worthOf(line, span) + best[span.end]!;
+      const worth = worthOf(line, span) + best[span.end]! - (touches(line, span, taken[span.end]) ? touchingCost : 0);
       if (worth > best[at]! + 1e-9) {
         best[at] = worth;
         taken[at] = span;
@@ -32,9 +32,24 @@ export function chooseSpans(line: Line, spans: readonly WeighedSpan[]): WeighedS
   return chosen;
 }
 
+/** Two numbers right after one another with nothing said between are rarely two: a separator was lost. */
+const touchingCost = 0.35;
+
+function touches(line: Line, span: WeighedSpan, next: WeighedSpan | undefined): boolean {
+  if (!next || next.first !== span.end) return false;
+  const [last, first] = [line.pieces[span.end - 1]!, line.pieces[next.first]!];
+  // "a 69 350" and "three ninety four speed" are two numbers by what they are.
+  return last.written !== "none" && first.written !== "none" && span.drafts[0]!.kind === "integer" && next.drafts[0]!.kind === "integer";
+}
+
+const partWords: ReadonlySet<string> = new Set(["half", "quarter", "quarters"]);
+
 function worthOf(line: Line, span: WeighedSpan): number {
   let numbers = 0;
-  for (let at = span.first; at < span.end; at += 1) if (line.pieces[at]!.written !== "none") numbers += 1;
+  for (let at = span.first; at < span.end; at += 1) {
+    const piece = line.pieces[at]!;
+    if (piece.written !== "none" || partWords.has(piece.text)) numbers += 1;
+  }
   const words = span.end - span.first - numbers;
   return span.drafts[0]!.weight * (Math.max(1, numbers) ** 1.35 + Math.min(words, 3) * 0.2);
 }

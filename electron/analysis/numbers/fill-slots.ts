@@ -88,8 +88,7 @@ export function fillSlots(line: Line, at: number, sizes: readonly number[], lead
   }
   const firstDigits = position;
   const total = sizes.reduce((sum, size) => sum + size, 0);
-  const borders = new Set<number>();
-  for (let index = 0, sum = 0; index < sizes.length; index += 1) borders.add((sum += sizes[index]!));
+  const borders = new Set(sizes.map((_, index) => sizes.slice(0, index + 1).reduce((sum, size) => sum + size, 0)));
   const state = {
     digits: "",
     letters: [] as string[],

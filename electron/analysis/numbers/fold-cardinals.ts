@@ -85,7 +85,7 @@ function belowThousand(raw: readonly RawPiece[], at: number): (Part & { readonly
   const afterHundred = head.next + 1;
   const tailAt = raw[afterHundred]?.text === "and" ? afterHundred + 1 : afterHundred;
   const tail = smallCardinal(raw, tailAt);
-  if (!tail || tail.value >= 100 || raw[tail.next]?.role === "hundred" || (raw[tail.next]?.role === "thousand" && tailAt !== afterHundred))
+  if (!tail || tail.value >= 100 || raw[tail.next]?.role === "hundred")
     return { value: hundreds, next: afterHundred, plural: false, scaled: true };
   // "a hundred and three quarter ton" would be rare; "two hundred and 5 owners" rarer. A fraction after "and" is left to its rule.
   if (tailAt !== afterHundred && raw[tail.next]?.role === "ordinal" && raw[tail.next]?.plural)
@@ -106,7 +106,10 @@ function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
     const tail = remainder(raw, tailAt);
     if (!tail || tail.value >= 1000 || (tailAt !== afterThousand && !tail.closed))
       return pieceFrom(raw, at, afterThousand, `${thousands}`, "scaled");
-    return pieceFrom(raw, at, tail.next, `${thousands + tail.value}${tail.plural ? "s" : ""}`, "scaled");
+    const figures = raw.slice(at, tail.next).filter((piece) => piece.role === "digits").length;
+    const words = raw.slice(at, tail.next).filter((piece) => piece.value !== undefined && piece.role !== "digits").length;
+    const written = figures > 0 && words > 0 ? "mixed" : "scaled";
+    return pieceFrom(raw, at, tail.next, `${thousands + tail.value}${tail.plural ? "s" : ""}`, written);
   }
   if (!head.scaled) return undefined;
   return pieceFrom(raw, at, head.next, `${head.value}${head.plural ? "s" : ""}`, "scaled");

@@ -55,9 +55,39 @@ function addFind(line: Line, rule: NumberRule, found: Find, candidates: Candidat
   for (const spoken of units) {
     const end = spoken.endAt(line, found.end);
     if (end === undefined) continue;
+    addHomophoneHundreds(line, rule, found, spoken, end, candidates);
     const drafts = found.drafts.flatMap((draft) => measure(draft, spoken, line) ?? []);
     if (drafts.length > 0) candidates.push({ first: found.first, end, drafts: drafts.map((draft) => ({ ...draft, rule: rule.name })) });
   }
+}
+
+/**
+ * "to 10 microns": a leading two heard as "to". Taken only where the number as it stands would be an unlikely figure for its unit and
+ * two hundred more a likely one; "goes to 30 pounds" stays thirty.
+ */
+function addHomophoneHundreds(line: Line, rule: NumberRule, found: Find, spoken: UnitMatcher, end: number, candidates: Candidate[]): void {
+  const lead = line.pieces[found.first - 1]?.text;
+  if ((lead !== "to" && lead !== "too") || end === found.end || rule.name !== "plain-integer") return;
+  const stated = found.drafts[0]!.value;
+  if (typeof stated !== "number" || stated < 10 || stated > 99) return;
+  const meant = 200 + stated;
+  const typical = (value: number) => value >= spoken.typical[0] && value <= spoken.typical[1];
+  if (typical(stated) || !typical(meant) || spoken.factor !== 1) return;
+  candidates.push({
+    first: found.first - 1,
+    end,
+    drafts: [
+      {
+        kind: "measure",
+        value: meant,
+        unit: spoken.unit,
+        weight: 0.7,
+        repaired: true,
+        topic: unitTopic(spoken.unit),
+        rule: "two-heard-as-to-before-unit",
+      },
+    ],
+  });
 }
 
 interface UnitMatcher {

@@ -11,8 +11,8 @@ export interface Piece {
   readonly end: number;
   /** True where nothing but its own characters parts it from the piece before ("60" and "r" in "60R15"). */
   readonly glued: boolean;
-  /** How a number came: in digits, as number words, as words with "hundred" or "thousand"; "none" for other words. */
-  readonly written: "digits" | "words" | "scaled" | "none";
+  /** How a number came: in digits, as number words, as words with "hundred" or "thousand", as such words with figures among them ("two thousand 597"); "none" for other words. */
+  readonly written: "digits" | "words" | "scaled" | "mixed" | "none";
 }
 
 /** Pieces joined by single spaces, so that a rule can be a regular expression over them, and the way back to the pieces. */

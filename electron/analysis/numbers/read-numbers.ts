@@ -6,7 +6,7 @@ import { matchRules } from "./match-rules.ts";
 import { type Line, lineOf } from "./pieces.ts";
 import { isPronounOne } from "./pronoun-one.ts";
 import { readVins } from "./read-vins.ts";
-import { type WeighedSpan, weighSpans } from "./weigh-spans.ts";
+import { anchorsOf, type WeighedSpan, weighSpans } from "./weigh-spans.ts";
 
 const asideKinds: ReadonlySet<NumberKind> = new Set([
   "percent",
@@ -30,7 +30,11 @@ export function isAside(kind: NumberKind): kind is AsideKind {
  */
 export function readNumbers(speech: Speech): SpokenNumber[] {
   const line = lineOf(foldCardinals(cutPieces(speech.tokens, speech.captions)), speech.tokens);
-  const spans = [...weighSpans(line, matchRules(line)), ...vinSpans(line, speech)];
+  const candidates = matchRules(line);
+  const vins = vinSpans(line, speech);
+  const firstChoice = chooseSpans(line, [...weighSpans(line, candidates), ...vins]);
+  // What is sure by itself tells what its neighbours are about; then all are weighed again.
+  const spans = [...weighSpans(line, candidates, anchorsOf(firstChoice)), ...vins];
   const chosen = chooseSpans(line, spans).filter((span) => !isPronounOne(line, span.first, span.end));
   return chosen.map((span, index) => spokenNumber(line, span, index));
 }

@@ -2,7 +2,7 @@ import type { Topic } from "../vocabulary/topic-cues.ts";
 import type { Candidate } from "./match-rules.ts";
 import type { Line } from "./pieces.ts";
 import type { Draft } from "./rule.ts";
-import { findCues, topicStrengths } from "./topic-strength.ts";
+import { type Anchor, addAnchorStrengths, findCues, topicStrengths } from "./topic-strength.ts";
 
 /** A stretch of pieces with its drafts weighed by the words around, likeliest first. */
 export interface WeighedSpan {
@@ -15,7 +15,7 @@ export interface WeighedSpan {
 const leastTopic = 0.18;
 
 /** Puts together what several rules say of one stretch, weighs each reading by its topic, and drops what lacks a needed one. */
-export function weighSpans(line: Line, candidates: readonly Candidate[]): WeighedSpan[] {
+export function weighSpans(line: Line, candidates: readonly Candidate[], anchors: readonly Anchor[] = []): WeighedSpan[] {
   const cues = findCues(line);
   const byStretch = new Map<string, Candidate[]>();
   for (const candidate of candidates) {
@@ -28,15 +28,24 @@ export function weighSpans(line: Line, candidates: readonly Candidate[]): Weighe
   for (const same of byStretch.values()) {
     const { first, end } = same[0]!;
     const strengths = topicStrengths(line, cues, first, end);
+    addAnchorStrengths(strengths, anchors, first, end);
     const strongest = Math.max(0, ...strengths.values());
-    const drafts = mergeAlike(same.flatMap((candidate) => candidate.drafts.flatMap((draft) => weigh(draft, strengths, strongest) ?? [])));
+    const told = Math.max(
+      0,
+      ...same.flatMap(({ drafts }) => drafts.map(({ topic }) => (topic === undefined ? 0 : (strengths.get(topic) ?? 0)))),
+    );
+    const drafts = mergeAlike(
+      same.flatMap((candidate) => candidate.drafts.flatMap((draft) => weigh(draft, strengths, strongest, told) ?? [])),
+    );
     if (drafts.length > 0) spans.push({ first, end, drafts });
   }
   return spans;
 }
 
-function weigh<T extends Draft>(draft: T, strengths: ReadonlyMap<Topic, number>, strongest: number): T | undefined {
-  if (draft.topic === undefined) return draft;
+function weigh<T extends Draft>(draft: T, strengths: ReadonlyMap<Topic, number>, strongest: number, told: number): T | undefined {
+  // A bare number loses where the words ask for something it could also be.
+  if (draft.topic === undefined)
+    return draft.kind === "integer" && draft.unit === undefined ? { ...draft, weight: draft.weight * (1 - told * 0.3) } : draft;
   const strength = strengths.get(draft.topic) ?? 0;
   if (draft.needsTopic && strength < leastTopic) return undefined;
   const gained = draft.weight + (1 - draft.weight) * strength * 0.8;
@@ -44,6 +53,21 @@ function weigh<T extends Draft>(draft: T, strengths: ReadonlyMap<Topic, number>,
   const lost = 1 - Math.max(0, strongest - strength) * 0.35;
   return { ...draft, weight: Math.min(0.99, gained * lost) };
 }
+
+/** Kinds that tell a topic by themselves when they come first and likely. */
+const anchoringKinds: ReadonlySet<string> = new Set(["ratio", "money", "measure", "tire-size", "date-code", "integer"]);
+const leastAnchorWeight = 0.62;
+
+export function anchorsOf(spans: readonly WeighedSpan[]): Anchor[] {
+  return spans.flatMap((span) => {
+    const [best] = span.drafts;
+    if (!best?.topic || best.weight < leastAnchorWeight || !anchoringKinds.has(best.kind)) return [];
+    return anchoringTopics.has(best.topic) ? [{ at: span.first, topic: best.topic }] : [];
+  });
+}
+
+/** Topics worth carrying on: those whose numbers come in shorthand several times in a row. */
+const anchoringTopics: ReadonlySet<Topic> = new Set(["ratio", "price", "mileage", "thickness", "pressure", "tire"]);
 
 /** One reading for each kind, value and unit; the likelier rule names it. A plain reading beats a repaired one of the same value. */
 function mergeAlike<T extends Draft>(drafts: readonly T[]): T[] {

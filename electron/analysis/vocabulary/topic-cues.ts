@@ -53,7 +53,7 @@ export const topicCues: readonly TopicCue[] = [
   {
     topic: "ratio",
     words: phrases(
-      "gear|gears|geared|ratio|ratios|rear end|axle|axles|rear axle|final drive|diff|differential|ring and pinion|posi|limited slip|locker|to one|to 1|highway gear|pinion|third member|pumpkin|rear gear|rear gears|rear is",
+      "gear|gears|geared|ratio|ratios|rear end|axle|axles|rear axle|final drive|diff|differential|ring and pinion|posi|limited slip|locker|to one|to 1|highway gear|pinion|third member|pumpkin|rear gear|rear gears|rear is|nine inch|9 inch|12 bolt|10 bolt|the tag|tag says|tag's|diff gear|crown wheel",
     ),
     before: 0.75,
     after: 0.9,
@@ -78,7 +78,7 @@ export const topicCues: readonly TopicCue[] = [
   {
     topic: "price",
     words: phrases(
-      "asking|price|priced|money|dollars|dollar|bucks|sticker|quid|sterling|cash|out the door|list price|listed|paid|cost|costs|worth|bid|reserve|offer|invoice|receipt|firm|spent|buy it|take it home|grand|obo|yours for|we want|i want|ono|plus tax|windscreen price|euro|euros|part of the",
+      "asking|in it total|in parts|in labor|in receipts|a folder|price|priced|money|dollars|dollar|bucks|sticker|quid|sterling|cash|out the door|list price|listed|paid|cost|costs|worth|bid|reserve|offer|invoice|receipt|firm|spent|buy it|take it home|grand|obo|yours for|we want|i want|ono|plus tax|windscreen price|euro|euros|part of the",
     ),
     before: 0.75,
     after: 0.55,

@@ -41,7 +41,7 @@ export const unitTable = {
   hp: { dimension: "power", factor: 0.7456998715822702 },
   PS: { dimension: "power", factor: 0.73549875 },
   N·m: { dimension: "torque", factor: 1 },
-  "lb-ft": { dimension: "torque", factor: 1.3558179483314004 },
+  "lb-ft": { dimension: "torque", factor: 1.3558179483314003 },
   psi: { dimension: "pressure", factor: 6.894757293168361 },
   bar: { dimension: "pressure", factor: 100 },
   lb: { dimension: "mass", factor: 0.45359237 },

@@ -107,10 +107,7 @@ export const amountRules: readonly NumberRule[] = [
       pattern: "group (?<group>\\d\\d)(?: (?<letter>[a-z]))?(?= |$)",
     },
     ({ group = "", letter = "" }) => [
-      { kind: "integer", value: `group ${group}`, weight: 0.75, parts: [Number(group)] },
-      ...(letter && letter !== "a"
-        ? [{ kind: "integer" as const, value: `${group}${letter.toUpperCase()}`, weight: 0.8, parts: [Number(group)] }]
-        : []),
+      { kind: "integer", value: `group ${group}${letter === "a" ? "" : letter.toUpperCase()}`, parts: [Number(group)], weight: 0.8 },
     ],
   ),
   phraseRule(

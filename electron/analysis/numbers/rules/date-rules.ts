@@ -24,6 +24,12 @@ function weekDraft(week: number, said: string, weight: number, repaired = false)
     : [{ kind: "date-code", value: `${value}-W${twoDigits(week)}`, weight, repaired, topic: "date-code" }];
 }
 
+const articles: ReadonlySet<string> = new Set("a an his her their another original the".split(" "));
+const yearPrepositions: ReadonlySet<string> = new Set("in since from until till before after of back".split(" "));
+/** Words that make two digits before them a measure or a count. */
+const notAfterYear =
+  /^(?:\d.*|inch(?:es)?|miles?|pounds?|percent|%|degrees?|gallons?|volts?|amps?|series|profile|minutes?|seconds?|hours?|days?|years?|thousand|grand|k|mm|over|x|on|gauge|spline|tooth|feet|foot|horse|point|r|or|to|quid|bucks|dollars?|psi|bar|lit(?:er|re)s?|cc|mph|kilo\w*|pieces?|of|off|gallon|amp|plus|something|point|wide|page|millimet\w+)$/;
+
 export const dateRules: readonly NumberRule[] = [
   phraseRule(
     {
@@ -67,6 +73,24 @@ export const dateRules: readonly NumberRule[] = [
       if (value === undefined || ((month === "may" || month === "march") && !linked && digitsOf(said).length < 4)) return [];
       return [
         { kind: "date", value: `${value}-${twoDigits(monthNumber[month]!)}`, weight: digitsOf(said).length === 4 || linked ? 0.93 : 0.6 },
+      ];
+    },
+  ),
+  phraseRule(
+    {
+      name: "month-and-year-of-build",
+      example: { heard: "see where it says built ten fourteen", meant: "2014-10" },
+      pattern: "(?<month>1[0-2]|0?[1-9]|oh [1-9]) (?:(?:/|-|of) )?(?<year>[0-3]\\d|oh \\d)",
+    },
+    ({ month = "", year: said = "" }, line, first) => {
+      if (
+        !/(?:built|manufactured|build date|date of manufacture|made)(?: (?:in|on|is|says|of))? $/.test(
+          line.text.slice(Math.max(0, line.starts[first]! - 40), line.starts[first]),
+        )
+      )
+        return [];
+      return [
+        { kind: "date", value: `${fullYear(Number(digitsOf(said)))}-${twoDigits(Number(digitsOf(month)))}`, weight: 0.75, topic: "year" },
       ];
     },
   ),
@@ -119,6 +143,41 @@ export const dateRules: readonly NumberRule[] = [
       const before = line.pieces[first - 1]?.text ?? "";
       return /^(?:a|an|the|his|her|their|of)$/.test(before)
         ? [{ kind: "year", value: 1900 + Number(digits), weight: 0.75, topic: "year" }]
+        : [];
+    },
+  ),
+  phraseRule(
+    {
+      name: "short-year-after-article",
+      example: { heard: "off a 78 tolland", meant: 1978 },
+      pattern: "(?<digits>[2-9]\\d)(?= (?<next>[a-z]+))",
+    },
+    ({ digits = "", next = "" }, line, first) => {
+      const before = line.pieces[first - 1]?.text ?? "";
+      if (!articles.has(before) || notAfterYear.test(next)) return [];
+      const value = Number(digits);
+      const weight = before === "the" ? 0.35 : 0.66;
+      if (value >= 46) return [{ kind: "year", value: 1900 + value, weight, topic: "year" }];
+      // A pre-war car or part; the same digits of this century come second.
+      return [
+        { kind: "year", value: 1900 + value, weight: weight - 0.04, topic: "year" },
+        ...(value <= 35 ? [{ kind: "year" as const, value: 2000 + value, weight: weight - 0.2, topic: "year" as const }] : []),
+      ];
+    },
+  ),
+  phraseRule(
+    {
+      name: "short-year-after-preposition",
+      example: { heard: "let the fella next door have it in 77", meant: 1977 },
+      pattern: "(?<digits>[4-9]\\d)(?= (?<next>\\S+)|$)",
+    },
+    ({ digits = "", next = "" }, line, first) => {
+      const before = line.pieces[first - 1]?.text ?? "";
+      const hedged = /\b(?:in|since|back in|from) (?:\S+ ){0,3}(?:say|think|about|around|like|maybe|was|oh) $/.test(
+        line.text.slice(Math.max(0, line.starts[first]! - 48), line.starts[first]),
+      );
+      return Number(digits) >= 46 && (yearPrepositions.has(before) || hedged) && !notAfterYear.test(next)
+        ? [{ kind: "year", value: 1900 + Number(digits), weight: 0.66, topic: "year" }]
         : [];
     },
   ),

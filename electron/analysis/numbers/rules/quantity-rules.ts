@@ -11,10 +11,11 @@ const zero = "(?:0|oh)";
 /** A three-digit number said or split as such: an axle ratio without its point, a displacement, a plain count. */
 function threeDigitDrafts(digits: string, options: { plural: boolean; spelled: boolean; whole: number }): Draft[] {
   const value = Number(digits);
-  const drafts: Draft[] = [{ kind: "integer", value, weight: options.whole, repaired: false }];
+  // "308s" and "three seventies" name a set of gears far oftener than so many of anything.
+  const drafts: Draft[] = [{ kind: "integer", value, weight: options.plural ? options.whole * 0.7 : options.whole, repaired: false }];
   const ratio = value / 100;
   if (isPlausibleRatio(ratio)) {
-    const weight = (isSoldRatio(ratio) ? 0.42 : 0.2) + (options.plural ? 0.1 : 0);
+    const weight = (isSoldRatio(ratio) ? 0.42 : 0.2) + (options.plural && isSoldRatio(ratio) ? 0.22 : 0);
     drafts.push({ kind: "ratio", value: ratio, weight, repaired: true, topic: "ratio" });
   }
   if (isKnownDisplacement(value)) drafts.push({ kind: "measure", value, unit: "cu in", weight: 0.4, topic: "displacement" });
@@ -34,11 +35,12 @@ export const quantityRules: readonly NumberRule[] = [
       const value = Number(digits) * (minus ? -1 : 1);
       const piece = line.pieces[first]!;
       const { written } = piece;
-      const weight = written === "scaled" ? 0.85 : 0.6;
+      const scaled = written === "scaled" || written === "mixed";
+      const weight = scaled ? 0.85 : 0.6;
       const drafts: Draft[] = [];
-      if (digits.length === 3 && !digits.startsWith("0") && written !== "scaled")
+      if (digits.length === 3 && !digits.startsWith("0") && !scaled)
         drafts.push(...threeDigitDrafts(digits, { plural: plural !== "", spelled: false, whole: weight }));
-      else if (digits.length <= 7) drafts.push({ kind: "integer", value, weight });
+      else if (digits.length <= 7) drafts.push({ kind: "integer", value, weight, repaired: written === "mixed" });
       else return [];
       if (plural) drafts.push(...pluralDrafts(value));
       drafts.push(...yearDrafts(digits, { decade: plural !== "", written }));
@@ -97,6 +99,7 @@ export const quantityRules: readonly NumberRule[] = [
         spelled: /\d\d/.test(tail) && line.pieces[first]!.written === "digits",
         whole: homophone ? 0.15 : 0.6,
       });
+      if (engineLayouts.has(line.pieces[first - 1]?.text ?? "")) return [];
       // "for eleven" is a ratio or an hour's worth of anything: only a word about gears makes it a number.
       if (homophone) return drafts.filter((draft) => draft.kind === "ratio").map((draft) => ({ ...draft, needsTopic: true }));
       if (line.pieces[first]!.written === "digits" && line.pieces[first + 1]!.written === "digits")
@@ -206,9 +209,9 @@ export const quantityRules: readonly NumberRule[] = [
     ({ lead = "", tail = "" }) => {
       const thousands = Number(digitsOf(lead));
       return [
-        { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.34, repaired: true, topic: "mileage" },
-        { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.34, repaired: true, topic: "price" },
-        { kind: "decimal", value: Number(`${thousands}.${tail}`), weight: 0.3, repaired: true, topic: "voltage" },
+        { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.46, repaired: true, topic: "mileage" },
+        { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.46, repaired: true, topic: "price" },
+        { kind: "decimal", value: Number(`${thousands}.${tail}`), weight: 0.4, repaired: true, topic: "voltage" },
       ];
     },
   ),
@@ -286,6 +289,9 @@ export const quantityRules: readonly NumberRule[] = [
     ({ digits = "" }) => [{ kind: "integer", value: roundTo(Number(digits) * 1e6, 0), weight: 0.85 }],
   ),
 ];
+
+/** "flathead six eighty five horse": the six counts cylinders. */
+const engineLayouts: ReadonlySet<string> = new Set("straight inline flathead slant flat v vee boxer rotary big pushrod".split(" "));
 
 /** "seventeens", "thirty fives": wheels or off-road tires named by their inches. */
 function pluralDrafts(value: number): Draft[] {

@@ -27,6 +27,9 @@ interface TireForm {
 
 const constructionOf = (slots: Slots): string => slots.letters.find((letter) => /^(?:zr|r|d|b)$/.test(letter))?.toUpperCase() ?? "R";
 
+/** The numbers of a size in printed order: width, aspect, rim, or what the form has. */
+const partsOf = (slots: Slots): readonly number[] => slots.digits.map(Number);
+
 function metric(slots: Slots, rim: string, weight: number): Draft | undefined {
   const [width = "", aspect = ""] = slots.digits;
   if (!isMetricWidth(Number(width)) || !isAspect(Number(aspect))) return undefined;
@@ -34,6 +37,7 @@ function metric(slots: Slots, rim: string, weight: number): Draft | undefined {
   const construction = constructionOf(slots);
   return {
     kind: "tire-size",
+    parts: partsOf(slots),
     value: `${prefix}${width}/${aspect}${construction}${rim}`,
     weight,
     repaired: !slots.asWritten && !slots.worded,
@@ -65,7 +69,14 @@ const forms: readonly TireForm[] = [
       const [width = "", rim = ""] = slots.digits;
       const letters = slots.letters.join("");
       if (!isMetricWidth(Number(width)) || !metricRimsMm.includes(Number(rim)) || !/^[thsv]?r$/.test(letters)) return undefined;
-      return { kind: "tire-size", value: `${width}${letters.toUpperCase()}${rim}`, weight: 0.9, repaired: !slots.asWritten, topic: "tire" };
+      return {
+        kind: "tire-size",
+        parts: partsOf(slots),
+        value: `${width}${letters.toUpperCase()}${rim}`,
+        weight: 0.9,
+        repaired: !slots.asWritten,
+        topic: "tire",
+      };
     },
   },
   {
@@ -79,6 +90,7 @@ const forms: readonly TireForm[] = [
       if (!isMetricWidth(Number(width)) || Number(width) > 225 || !isInchRim(Number(rim)) || !/^[hsv]?r$/.test(letters)) return undefined;
       return {
         kind: "tire-size",
+        parts: partsOf(slots),
         value: `${width}${letters.toUpperCase()}${rim}`,
         weight: 0.85,
         repaired: !slots.asWritten,
@@ -117,7 +129,14 @@ const forms: readonly TireForm[] = [
       const letter = slots.prefix.toUpperCase();
       if (!loadLetters.has(letter) || !alphanumericAspects.has(Number(aspect)) || !isBiasRim(Number(rim))) return undefined;
       const radial = slots.letters.includes("r") ? "R" : "";
-      return { kind: "tire-size", value: `${letter}${radial}${aspect}-${rim}`, weight: 0.95, repaired: !slots.asWritten, topic: "tire" };
+      return {
+        kind: "tire-size",
+        parts: partsOf(slots),
+        value: `${letter}${radial}${aspect}-${rim}`,
+        weight: 0.95,
+        repaired: !slots.asWritten,
+        topic: "tire",
+      };
     },
   },
   {
@@ -133,6 +152,7 @@ const forms: readonly TireForm[] = [
       const told = slots.asWritten || slots.separators.some((word) => ["by", "x", "-", "dash"].includes(word)) || slots.pieceCount >= 3;
       return {
         kind: "tire-size",
+        parts: partsOf(slots),
         value: `${width[0]}.${width.slice(1)}-${rim}`,
         weight: told ? 0.8 : 0.3,
         repaired: !slots.asWritten,
@@ -170,7 +190,14 @@ function flotation(slots: Slots, widthOf: (digits: number) => number): Draft | u
   if (!(diameter >= flotationDiameterInches.least && diameter <= flotationDiameterInches.most)) return undefined;
   if (!(width >= flotationWidthInches.least && width <= flotationWidthInches.most) || Math.round(width * 100) % 25 !== 0) return undefined;
   if (!isInchRim(Number(rim)) || Number(rim) >= diameter - 5) return undefined;
-  return { kind: "tire-size", value: `${diameter}x${width.toFixed(2)}R${rim}`, weight: 0.93, repaired: !slots.asWritten, topic: "tire" };
+  return {
+    kind: "tire-size",
+    parts: partsOf(slots),
+    value: `${diameter}x${width.toFixed(2)}R${rim}`,
+    weight: 0.93,
+    repaired: !slots.asWritten,
+    topic: "tire",
+  };
 }
 
 export const tireRules: readonly NumberRule[] = forms.map(({ name, example, slots, lead, read }) => ({
