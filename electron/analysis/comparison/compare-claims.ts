@@ -1,0 +1,97 @@
+import type { Claim, Conflict, Remark, StockSheetDenial, StockSheetFields, ZoneProposal } from "../../../shared-types/index.ts";
+import type { ConflictDraft, RemarkDraft } from "./conflict-of.ts";
+import { disagreementsIn } from "./disagreements.ts";
+import { faultsAgainstPraise } from "./faults.ts";
+import { hedgesIn } from "./hedges.ts";
+import { impliedPresence } from "./implied-presence.ts";
+import { classedSlots } from "./slots/disputes.ts";
+import { type EngineNotes, facetsOf } from "./slots/facets-of.ts";
+import { standardRules } from "./standards/index.ts";
+import { claimIndex } from "./standards/rule.ts";
+import { deniedBySheet } from "./stock-sheet/deny-claims.ts";
+
+export interface ComparisonInput {
+  readonly claims: readonly Claim[];
+  readonly zones: readonly ZoneProposal[];
+  /** Seconds. */
+  readonly duration: number;
+  /** The dealer's own record, if there is one. */
+  readonly stockSheet: StockSheetFields | null;
+  /** ISO 8601 date of the recording, where it is known. */
+  readonly recordedOn: string | null;
+}
+
+export interface Comparison {
+  /** Gravest first. */
+  readonly conflicts: Conflict[];
+  readonly remarks: Remark[];
+  readonly denials: StockSheetDenial[];
+}
+
+/**
+ * Finds the claims that cannot all hold. Claims are gathered by slot and sorted into classes of equal value, so cost grows with their
+ * number and not with their pairs. The outcome does not depend on the order in which claims are given, only on what they say and when.
+ */
+export function compareClaims(input: ComparisonInput): Comparison {
+  const claims = [...input.claims].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+  const notes = engineNotes(claims);
+  const slots = classedSlots([...claims.flatMap((claim) => facetsOf(claim, notes)), ...impliedPresence(claims)]);
+  const disagreements = slots.flatMap(disagreementsIn);
+  const faults = faultsAgainstPraise(claims);
+  const index = claimIndex(claims, input.recordedOn);
+  const standards = standardRules.map((rule) => rule.find(index));
+
+  const conflicts = withoutRepeats([
+    ...disagreements.map(({ conflict }) => conflict),
+    ...slots.flatMap(hedgesIn),
+    ...faults.conflicts,
+    ...standards.flatMap((found) => found.conflicts),
+  ]);
+  const remarks: RemarkDraft[] = [...faults.remarks, ...standards.flatMap((found) => found.remarks)];
+  const denials = input.stockSheet ? deniedBySheet(claims, input.stockSheet, notes) : [];
+  return {
+    conflicts: conflicts.map((conflict, position) => ({ id: `k${position + 1}`, ...conflict })),
+    remarks: keyed(remarks).map((remark, position) => ({ id: `m${position + 1}`, ...remark })),
+    denials: keyed(denials).map((denial, position) => ({ id: `d${position + 1}`, ...denial })),
+  };
+}
+
+function engineNotes(claims: readonly Claim[]): EngineNotes {
+  return {
+    boredOver: claims.some(
+      (claim) =>
+        claim.component === "engine" &&
+        (claim.part === "overbore" ||
+          (claim.attribute === "size" &&
+            typeof claim.value === "number" &&
+            claim.value > 0 &&
+            claim.value < 0.2 &&
+            claim.unit === "in" &&
+            claim.part !== "gap")),
+    ),
+  };
+}
+
+/**
+ * One conflict for each topic, gravest first. Where two of one kind share a topic (two front seats), the one with more moments stays
+ * and takes the other's weight if that is greater.
+ */
+function withoutRepeats(drafts: readonly ConflictDraft[]): ConflictDraft[] {
+  const byTopic = new Map<string, ConflictDraft>();
+  for (const draft of drafts) {
+    const key = `${draft.kind} ${draft.topic}`;
+    const known = byTopic.get(key);
+    if (!known || moments(draft) > moments(known))
+      byTopic.set(key, known ? { ...draft, weight: Math.max(draft.weight, known.weight) } : draft);
+  }
+  return [...byTopic.values()].sort((a, b) => b.weight - a.weight || (a.key < b.key ? -1 : 1));
+}
+
+function moments(draft: ConflictDraft): number {
+  return draft.sides.reduce((sum, side) => sum + side.claims.length, 0);
+}
+
+/** One of each key, in the order of keys. */
+function keyed<Draft extends { readonly key: string }>(drafts: readonly Draft[]): Draft[] {
+  return [...new Map(drafts.map((draft) => [draft.key, draft])).values()].sort((a, b) => (a.key < b.key ? -1 : 1));
+}

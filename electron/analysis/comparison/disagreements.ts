@@ -1,0 +1,105 @@
+import type { Claim, ConflictKind, PositionName, StandardReference } from "../../../shared-types/index.ts";
+import { unitTable } from "../vocabulary/units.ts";
+import { type ConflictDraft, conflictOf, type Side } from "./conflict-of.ts";
+import { type ClassedSlot, type Dispute, disputesIn } from "./slots/disputes.ts";
+import type { Facet } from "./slots/facet.ts";
+import { saidApart, sameBreathSeconds } from "./slots/said-apart.ts";
+import { capitalised, claimWords, listed, moment } from "./wording.ts";
+
+const rules = {
+  measure: "two-figures-for-one-thing",
+  count: "two-counts-of-one-thing",
+  type: "two-types-of-one-part",
+  material: "two-materials-of-one-part",
+  color: "two-colors-of-one-part",
+  presence: "there-and-not-there",
+  originality: "original-and-replaced",
+} as const satisfies Partial<Record<ConflictKind, string>>;
+
+/** A found conflict with the claims it is made of, for later passes that must not say the same thing again. */
+export interface Disagreement {
+  readonly conflict: ConflictDraft;
+  readonly claims: readonly (readonly Claim[])[];
+  readonly subject: Facet["subject"];
+}
+
+/** Conflicts between values of one slot. */
+export function disagreementsIn(slot: ClassedSlot): Disagreement[] {
+  return disputesIn(slot).flatMap((dispute) => {
+    const first = dispute.sides[0]![0]!;
+    const claims = dispute.sides.map((side) => side.map((facet) => facet.claim));
+    if (!saidApart(claims, sameBreathSeconds[first.kind])) return [];
+    return [{ conflict: conflictIn(dispute, first), claims, subject: first.subject }];
+  });
+}
+
+/** "rear tire size": the position, then the topic. */
+export function placedTopic(topic: string, position: PositionName | null): string {
+  return position === null || position === "all" ? topic : `${position.replace("-", " ")} ${topic}`;
+}
+
+function conflictIn(dispute: Dispute, first: Facet): ConflictDraft {
+  const topic = placedTopic(first.subject.topic, dispute.position);
+  const sides = dispute.sides.map((side) => sideOf(side));
+  const standard = unitsAgainstEachOther(dispute.sides, first);
+  const kind: ConflictKind = standard ? "standard" : first.kind;
+  const doubtful = dispute.sides.some((side) => side.every((facet) => facet.claim.stance !== "stated"));
+  return conflictOf({
+    kind,
+    topic,
+    why: whyOf(topic, dispute.sides, first.kind),
+    rule: standard ? "displacement-in-two-units" : (rules[first.kind as keyof typeof rules] ?? "two-values-of-one-thing"),
+    ...(standard ? { standard } : {}),
+    // A side that nobody stated flatly costs the dealer less.
+    weight: first.subject.weight * (doubtful ? 0.8 : 1),
+    sides,
+  });
+}
+
+/** The side's value as it was first said flatly, else as first said; choices and counts as such ("disc", 6). */
+function sideOf(facets: readonly Facet[]): Side {
+  const spokesman = facets.find((facet) => facet.claim.stance === "stated") ?? facets[0]!;
+  const { reading, claim } = spokesman;
+  const claims = facets.map((facet) => facet.claim);
+  if (reading.by === "choice") return { value: reading.choice, unit: null, claims };
+  if (reading.by === "word" && spokesman.kind === "count") return { value: Number(reading.word), unit: null, claims };
+  if (reading.by === "word") return { value: reading.word, unit: null, claims };
+  return { value: claim.value, unit: claim.unit, claims };
+}
+
+function whyOf(topic: string, sides: readonly (readonly Facet[])[], kind: ConflictKind): string {
+  const said = sides.map((side) => {
+    const moments = [...new Set(side.map((facet) => moment(facet.claim.start)))].slice(0, 4);
+    return `${sideWords(side)} at ${listed(moments)}`;
+  });
+  const opening = kind === "presence" ? `the ${topic} is said to be` : `the ${topic} is given as`;
+  return capitalised(`${opening} ${said.join(" and as ").replaceAll(kind === "presence" ? " and as " : "\u0000", " and ")}.`);
+}
+
+function sideWords(facets: readonly Facet[]): string {
+  const { value, unit } = sideOf(facets);
+  const spokesman = facets.find((facet) => facet.claim.value === value);
+  return spokesman ? claimWords(spokesman.claim) : `${value}${unit === null ? "" : ` ${unit}`}`;
+}
+
+/** A displacement given in different units on the two sides rests on the conversion, which is shown. */
+function unitsAgainstEachOther(sides: readonly (readonly Facet[])[], first: Facet): StandardReference | undefined {
+  if (first.reading.by !== "figure" || first.reading.agreement.by !== "displacement" || sides.length !== 2) return undefined;
+  const [one, other] = sides.map(
+    (side) => new Set(side.map((facet) => (facet.reading.by === "figure" ? facet.reading.figure.unit : null))),
+  );
+  if ([...one!].some((unit) => other!.has(unit))) return undefined;
+  const working = sides.map((side) => {
+    const { reading } = side[0]!;
+    const figure = reading.by === "figure" ? reading.figure : undefined;
+    if (!figure?.unit) return "";
+    const litres = figure.amount.toFixed(2);
+    const factor = unitTable[figure.unit].factor;
+    return figure.unit === "L" ? `${figure.spoken} L` : `${figure.spoken} ${figure.unit} × ${factor} L = ${litres} L`;
+  });
+  return {
+    name: "Displacement in metric and inch units",
+    source: "1 in = 25.4 mm exactly, so 1 cu in = 16.387064 mL (NIST SP 811, Appendix B.8)",
+    working: `${working.join("; ")}. They differ by more than 0.1 L of rounding.`,
+  };
+}

@@ -1,0 +1,172 @@
+import type { Claim, ComponentName, PositionName } from "../../../shared-types/index.ts";
+import { type ConflictDraft, conflictOf, type RemarkDraft, remarkOf } from "./conflict-of.ts";
+import { placedTopic } from "./disagreements.ts";
+import { slotPart } from "./slots/parts.ts";
+import { narrower, positionsMeet, unplacedMeaning } from "./slots/positions.ts";
+import { saidApart, sameBreathSeconds } from "./slots/said-apart.ts";
+import { damageSpokenOf, faultlessnessOf, rulesOutAny } from "./values/conditions.ts";
+import { capitalised, moment } from "./wording.ts";
+
+/** Components small enough to be seen at a glance: "not a mark in the glass" is about every pane. */
+const seenAtAGlance: ReadonlySet<ComponentName> = new Set([
+  "glass",
+  "dash",
+  "headliner",
+  "carpet",
+  "top",
+  "cargo-floor",
+  "seats",
+  "floors",
+]);
+
+const totality = /\b(all|every|everything|whole|any|anywhere|entire|throughout|nowhere|none of|both sides|all (the way )?(a)?round)\b/i;
+
+const zonePositions: Partial<Record<Claim["zone"], PositionName>> = {
+  front: "front",
+  rear: "rear",
+  "driver-side": "driver",
+  "passenger-side": "passenger",
+};
+
+/** What a buyer loses where damage was denied. */
+const weights: Partial<Record<ComponentName, number>> = {
+  frame: 85,
+  floors: 75,
+  "cargo-floor": 65,
+  body: 65,
+  engine: 70,
+  transmission: 65,
+  paint: 50,
+  glass: 45,
+};
+
+/** Where a condition claim looks: a position, everywhere, or only the zone it was said in. */
+type View = PositionName | "everywhere" | `zone ${string}`;
+
+function viewOf(claim: Claim): View {
+  if (unplacedMeaning[claim.component] === "single") return "everywhere";
+  if (claim.position !== null) return claim.position;
+  if (totality.test(claim.quote) || seenAtAGlance.has(claim.component)) return "everywhere";
+  return zonePositions[claim.zone] ?? `zone ${claim.zone}`;
+}
+
+function viewsMeet(first: View, second: View): boolean {
+  if (first === "everywhere" || second === "everywhere") return true;
+  if (first.startsWith("zone") || second.startsWith("zone")) return first === second;
+  return positionsMeet(first as PositionName, second as PositionName);
+}
+
+interface Buckets {
+  readonly good: Map<View, Claim[]>;
+  readonly flawed: Map<View, Claim[]>;
+}
+
+/**
+ * Good and flawed claims about one part. A claim that rules the damage out ("not a mark", "never been patched") makes a conflict; praise
+ * ("in nice shape") beside a fault makes a remark. A faultless claim about the component covers its parts; one about a part only that part.
+ */
+export function faultsAgainstPraise(claims: readonly Claim[]): { conflicts: ConflictDraft[]; remarks: RemarkDraft[] } {
+  const byPart = new Map<string, Buckets>();
+  for (const claim of claims) {
+    if (claim.attribute !== "condition" || claim.time === "former") continue;
+    if (claim.value !== "good" && claim.value !== "flawed") continue;
+    const key = `${claim.component}|${slotPart(claim) ?? ""}`;
+    let buckets = byPart.get(key);
+    if (!buckets) {
+      buckets = { good: new Map(), flawed: new Map() };
+      byPart.set(key, buckets);
+    }
+    const bucket = buckets[claim.value];
+    const view = viewOf(claim);
+    const here = bucket.get(view);
+    if (here) here.push(claim);
+    else bucket.set(view, [claim]);
+  }
+
+  const conflicts: ConflictDraft[] = [];
+  const remarks: RemarkDraft[] = [];
+  for (const [key, { good, flawed }] of [...byPart].sort(([a], [b]) => (a < b ? -1 : 1))) {
+    const component = key.split("|")[0] as ComponentName;
+    const whole = byPart.get(`${component}|`);
+    const covering = key.endsWith("|") || !whole ? [...good] : [...good, ...coveringClaims(whole.good)];
+    for (const [flawView, flaws] of flawed) {
+      const praise = covering.filter(([view]) => viewsMeet(view, flawView)).flatMap(([, said]) => said);
+      if (praise.length === 0) continue;
+      const found = conflictBetween(praise, flaws, flawView);
+      if (found) conflicts.push(found);
+      else remarks.push(...remarkBetween(praise, flaws, flawView));
+    }
+  }
+  return { conflicts, remarks };
+}
+
+/** Faultless claims about the whole component that reach down to its parts. */
+function coveringClaims(good: Map<View, Claim[]>): [View, Claim[]][] {
+  return [...good].flatMap(([view, said]) => {
+    const faultless = said.filter((claim) => faultlessnessOf(claim.quote).strength === "faultless" || totality.test(claim.quote));
+    return faultless.length > 0 ? [[view, faultless] as [View, Claim[]]] : [];
+  });
+}
+
+function conflictBetween(praise: readonly Claim[], flaws: readonly Claim[], view: View): ConflictDraft | undefined {
+  const goods = praise.map((claim) => ({ claim, said: faultlessnessOf(claim.quote) }));
+  const faults = flaws.map((claim) => ({ claim, kinds: damageSpokenOf(claim.quote) }));
+  const allFaults = joined(faults.map(({ kinds }) => kinds));
+  const someUnnamed = faults.some(({ kinds }) => kinds.size === 0);
+  const faultless = inOrder(goods.filter(({ said }) => rulesOutAny(said, allFaults, someUnnamed)).map(({ claim }) => claim));
+  const denied = joined(goods.map(({ said }) => (said.strength === "denied" ? said.kinds : new Set<string>())));
+  const anyFaultless = goods.some(({ said }) => said.strength === "faultless");
+  const against = inOrder(
+    faults.filter(({ kinds }) => anyFaultless || kinds.size === 0 || [...kinds].some((kind) => denied.has(kind))).map(({ claim }) => claim),
+  );
+  const firstGood = faultless[0];
+  const firstFlaw = against[0];
+  if (!firstGood || !firstFlaw || !saidApart([faultless, against], sameBreathSeconds.condition)) return undefined;
+  const topic = topicFor(firstFlaw, view);
+  return conflictOf({
+    kind: "condition",
+    topic,
+    why: capitalised(
+      `the ${topic} is called faultless at ${moment(firstGood.start)} ("${firstGood.quote}") and flawed at ${moment(firstFlaw.start)} ("${firstFlaw.quote}").`,
+    ),
+    rule: "faultless-and-flawed",
+    weight: weights[firstFlaw.component] ?? 45,
+    sides: [
+      { value: "good", unit: null, claims: faultless },
+      { value: "flawed", unit: null, claims: against },
+    ],
+  });
+}
+
+function remarkBetween(praise: readonly Claim[], flaws: readonly Claim[], view: View): RemarkDraft[] {
+  const alike = praise.find((claim) =>
+    [...damageSpokenOf(claim.quote)].some((kind) => flaws.some((flaw) => damageSpokenOf(flaw.quote).has(kind))),
+  );
+  const claim = alike ?? praise.find((candidate) => faultlessnessOf(candidate.quote).strength === "praise");
+  const flaw = flaws[0];
+  if (!claim || !flaw || !saidApart([[claim], flaws], sameBreathSeconds.condition)) return [];
+  const topic = topicFor(flaw, view);
+  return [
+    remarkOf({
+      topic,
+      why: capitalised(`the ${topic} is praised at ${moment(claim.start)} and has a fault at ${moment(flaw.start)} ("${flaw.quote}").`),
+      rule: "praise-beside-a-fault",
+      claims: [claim, ...flaws],
+    }),
+  ];
+}
+
+function topicFor(flaw: Claim, view: View): string {
+  const thing = slotPart(flaw) ?? flaw.component.replaceAll("-", " ");
+  const topic = `${thing} condition`;
+  if (view === "everywhere" || view.startsWith("zone")) return topic;
+  return placedTopic(topic, flaw.position === null ? (view as PositionName) : narrower(flaw.position, flaw.position));
+}
+
+function joined(sets: readonly ReadonlySet<string>[]): ReadonlySet<string> {
+  return new Set(sets.flatMap((set) => [...set]));
+}
+
+function inOrder(claims: readonly Claim[]): Claim[] {
+  return [...claims].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
+}

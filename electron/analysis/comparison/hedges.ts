@@ -1,0 +1,65 @@
+import type { AttributeName, Claim, ComponentName } from "../../../shared-types/index.ts";
+import { type ConflictDraft, conflictOf } from "./conflict-of.ts";
+import type { ClassedSlot } from "./slots/disputes.ts";
+import { saidApart, sameBreathSeconds } from "./slots/said-apart.ts";
+import { isRounded } from "./values/approximation.ts";
+import { capitalised, claimWords, moment } from "./wording.ts";
+
+interface BuyerCare {
+  readonly topic: string;
+  readonly weight: number;
+  /** Parts it is about; null is the component as a whole. */
+  readonly parts: readonly (string | null)[];
+}
+
+/** Where a buyer relies on the flat statement, so that a later doubt about the same value must be shown. Common practice of the trade. */
+export const buyerCares = {
+  "engine.year": { topic: "engine year", weight: 80, parts: [null] },
+  "engine.originality": { topic: "engine being the original one", weight: 85, parts: [null] },
+  "engine.displacement": { topic: "engine displacement", weight: 60, parts: [null] },
+  "transmission.originality": { topic: "transmission being the original one", weight: 65, parts: [null] },
+  "odometer.mileage": { topic: "mileage being actual", weight: 90, parts: [null] },
+  "odometer.originality": { topic: "mileage being actual", weight: 90, parts: [null] },
+  "vin.originality": { topic: "matching numbers", weight: 85, parts: [null, "engine number"] },
+  "vehicle.year": { topic: "model year", weight: 80, parts: [null] },
+  "vehicle.count": { topic: "number of owners", weight: 60, parts: ["owner"] },
+  "paint.originality": { topic: "paint being original", weight: 55, parts: [null] },
+  "frame.originality": { topic: "frame being original", weight: 55, parts: [null] },
+  "title.title-brand": { topic: "title", weight: 85, parts: [null] },
+  "vehicle.presence": { topic: "accident history", weight: 85, parts: ["accident", "accident damage", "damage"] },
+} as const satisfies Partial<Record<`${ComponentName}.${AttributeName | "title-brand"}`, BuyerCare>>;
+
+/**
+ * The same value given flatly and, apart from it, with doubt. A figure that was merely rounded ("about eighty four thousand") is no doubt.
+ * A slot whose values already contradict each other gives nothing here: the doubt is then the lesser matter.
+ */
+export function hedgesIn({ facets, classes }: ClassedSlot): ConflictDraft[] {
+  const { subject } = facets[0]!;
+  const care = (buyerCares as Partial<Record<string, BuyerCare>>)[`${subject.component}.${subject.property}`];
+  if (!care?.parts.includes(subject.part) || new Set(classes).size > 1) return [];
+  const claims = facets.map((facet) => facet.claim).sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
+  const flat = claims.filter((claim) => claim.stance === "stated" && !(typeof claim.value === "number" && isRounded(claim)));
+  const doubted = claims.filter((claim) => claim.stance === "hedged" && !(typeof claim.value === "number" && isRounded(claim)));
+  const firstFlat = flat[0];
+  const firstDoubt = doubted[0];
+  if (!firstFlat || !firstDoubt || !saidApart([flat, doubted], sameBreathSeconds.hedge)) return [];
+  return [
+    conflictOf({
+      kind: "hedge",
+      topic: care.topic,
+      why: capitalised(
+        `${care.topic}: ${claimWords(firstFlat)} is stated flatly at ${moment(firstFlat.start)} and put in doubt at ${moment(firstDoubt.start)} ("${shortened(firstDoubt)}").`,
+      ),
+      rule: "flat-and-doubtful",
+      weight: care.weight,
+      sides: [
+        { value: firstFlat.value, unit: firstFlat.unit, claims: flat },
+        { value: firstDoubt.value, unit: firstDoubt.unit, claims: doubted },
+      ],
+    }),
+  ];
+}
+
+function shortened(claim: Claim): string {
+  return claim.quote.length <= 90 ? claim.quote : `${claim.quote.slice(0, 87)}…`;
+}

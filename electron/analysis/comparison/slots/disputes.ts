@@ -1,0 +1,170 @@
+import type { PositionName } from "../../../../shared-types/index.ts";
+import { classesOf } from "./classes.ts";
+import type { Facet, Place } from "./facet.ts";
+import { narrower, positionsMeet } from "./positions.ts";
+
+/** Facets of one slot that cannot all hold. */
+export interface Dispute {
+  /** Two or more, each of equal values; in order of their first moment. */
+  readonly sides: readonly (readonly Facet[])[];
+  /** The place the contradiction is about; null for the vehicle as a whole, or where it runs over several places. */
+  readonly position: PositionName | null;
+}
+
+/** One slot's facets with the class of each. */
+export interface ClassedSlot {
+  readonly facets: readonly Facet[];
+  readonly classes: readonly number[];
+}
+
+/** Groups facets by slot, in the order slots first appear, and sorts each slot's values into classes. */
+export function classedSlots(facets: readonly Facet[]): ClassedSlot[] {
+  const bySlot = new Map<string, Facet[]>();
+  for (const facet of facets) {
+    const slot = bySlot.get(facet.slot);
+    if (slot) slot.push(facet);
+    else bySlot.set(facet.slot, [facet]);
+  }
+  return [...bySlot.values()].map((slot) => ({ facets: slot, classes: classesOf(slot) }));
+}
+
+function placesMeet(first: Place, second: Place): boolean {
+  if (first === "anywhere" || second === "anywhere") return true;
+  if (first === "loosely") return second === "loosely" || second === "all";
+  if (second === "loosely") return first === "all";
+  return positionsMeet(first, second);
+}
+
+/**
+ * The disputes within one slot. Facets are gathered by place and class (at most eleven places), so cost grows with the facets.
+ * A value without a place that was also given for a stated place is taken to speak of that place and is not held against others:
+ * "two thirty-fives" after "the rears are two thirty-fives" says nothing about the fronts.
+ */
+export function disputesIn({ facets, classes }: ClassedSlot): Dispute[] {
+  if (new Set(classes).size < 2) return [];
+  const nodes = new Map<string, { readonly place: Place; readonly classNumber: number; readonly facets: Facet[] }>();
+  facets.forEach((facet, position) => {
+    const classNumber = classes[position]!;
+    const key = `${facet.place} ${classNumber}`;
+    const node = nodes.get(key);
+    if (node) node.facets.push(facet);
+    else nodes.set(key, { place: facet.place, classNumber, facets: [facet] });
+  });
+
+  const placedClasses = new Set<number>();
+  for (const { place, classNumber } of nodes.values()) {
+    if (place !== "anywhere" && place !== "loosely" && place !== "all") placedClasses.add(classNumber);
+  }
+  const absorbed = (place: Place, classNumber: number): boolean =>
+    (place === "anywhere" || place === "loosely") && placedClasses.has(classNumber);
+
+  const classesAt = new Map<Place, number[]>();
+  for (const { place, classNumber } of nodes.values()) {
+    if (absorbed(place, classNumber)) continue;
+    const here = classesAt.get(place);
+    if (here) here.push(classNumber);
+    else classesAt.set(place, [classNumber]);
+  }
+
+  const groups = new Groups();
+  const places = [...classesAt.keys()].sort();
+  for (const [position, first] of places.entries()) {
+    for (const second of places.slice(position)) {
+      if (!placesMeet(first, second)) continue;
+      const here = classesAt.get(first)!;
+      const there = classesAt.get(second)!;
+      for (const [from, to, fromPlace, toPlace] of [
+        [here, there, first, second],
+        [there, here, second, first],
+      ] as const) {
+        for (const classNumber of from) {
+          const other = to[0] !== classNumber ? to[0] : to[1];
+          if (other !== undefined) groups.join(`${fromPlace} ${classNumber}`, `${toPlace} ${other}`);
+        }
+      }
+    }
+  }
+
+  return groups.all().map((keys) =>
+    disputeOf(
+      keys.map((key) => nodes.get(key)!),
+      [...nodes.values()],
+    ),
+  );
+}
+
+function disputeOf(
+  members: readonly { readonly place: Place; readonly classNumber: number; readonly facets: readonly Facet[] }[],
+  everyNode: readonly { readonly place: Place; readonly classNumber: number; readonly facets: readonly Facet[] }[],
+): Dispute {
+  const classNumbers = new Set(members.map((member) => member.classNumber));
+  const memberPlaces = [...new Set(members.map((member) => member.place))];
+  const sides = [...classNumbers].map((classNumber) =>
+    everyNode
+      // The same value said again for the same place, or for no place, is a further moment of that side.
+      .filter(
+        (node) =>
+          node.classNumber === classNumber && (members.includes(node) || memberPlaces.some((place) => placesMeet(place, node.place))),
+      )
+      .flatMap((node) => node.facets)
+      .sort(bySpokenOrder),
+  );
+  return { sides: sides.sort((a, b) => bySpokenOrder(a[0]!, b[0]!)), position: sharedPosition(memberPlaces) };
+}
+
+/** The narrowest place, if all stated places lie around one; else null. */
+function sharedPosition(places: readonly Place[]): PositionName | null {
+  let narrowest: PositionName | null = null;
+  for (const place of places) {
+    if (place === "anywhere" || place === "loosely") continue;
+    if (narrowest === null) narrowest = place;
+    else if (positionsMeet(narrowest, place)) narrowest = narrower(narrowest, place);
+    else return null;
+  }
+  return narrowest === "all" ? null : narrowest;
+}
+
+export function bySpokenOrder(first: Facet, second: Facet): number {
+  return first.claim.start - second.claim.start || (first.claim.id < second.claim.id ? -1 : first.claim.id > second.claim.id ? 1 : 0);
+}
+
+/** Union-find over text keys. */
+class Groups {
+  readonly #parent = new Map<string, string>();
+
+  join(first: string, second: string): void {
+    const a = this.#root(first);
+    const b = this.#root(second);
+    if (a !== b) this.#parent.set(a < b ? b : a, a < b ? a : b);
+  }
+
+  all(): string[][] {
+    const members = new Map<string, string[]>();
+    for (const key of this.#parent.keys()) {
+      const root = this.#root(key);
+      const group = members.get(root);
+      if (group) group.push(key);
+      else members.set(root, [key]);
+    }
+    return [...members].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, keys]) => keys.sort());
+  }
+
+  #root(key: string): string {
+    let root = key;
+    while (true) {
+      const parent = this.#parent.get(root);
+      if (parent === undefined) {
+        this.#parent.set(root, root);
+        break;
+      }
+      if (parent === root) break;
+      root = parent;
+    }
+    while (root !== key) {
+      const next = this.#parent.get(key)!;
+      this.#parent.set(key, root);
+      key = next;
+    }
+    return root;
+  }
+}

@@ -1,0 +1,229 @@
+import type { AttributeName, Claim, ComponentName, ConflictKind } from "../../../../shared-types/index.ts";
+import { huesOf } from "../values/colors.ts";
+import { materialOf } from "../values/materials.ts";
+import { figureOf, quantityRuleFor } from "../values/quantities.ts";
+import { tireDatesOf } from "../values/tire-dates.ts";
+import { plainTireSize } from "../values/tire-sizes.ts";
+import { choicesOf, cylindersIn } from "../values/type-families.ts";
+import { circumstanceOf } from "./circumstances.ts";
+import type { Facet, Place, Reading, Subject } from "./facet.ts";
+import { isOneOfAKind, slotPart } from "./parts.ts";
+import { type UnplacedMeaning, unplacedMeaning } from "./positions.ts";
+import { topicOf, wordSlots } from "./word-slots.ts";
+
+/** What was true of the engine as a whole and bears on other figures. */
+export interface EngineNotes {
+  /** Bored out ("thirty over"): its displacement is spoken both as built and as bored. */
+  readonly boredOver: boolean;
+}
+
+const figureAttributes: ReadonlySet<AttributeName> = new Set([
+  "size",
+  "diameter",
+  "width",
+  "displacement",
+  "year",
+  "ratio",
+  "flow",
+  "mileage",
+  "price",
+  "thickness",
+  "voltage",
+  "power",
+  "torque",
+  "pressure",
+  "depth",
+  "date",
+]);
+
+/** Everything that one claim says, made comparable. Former states give nothing: they say nothing about the vehicle as it stands. */
+export function facetsOf(claim: Claim, notes: EngineNotes): Facet[] {
+  if (claim.time === "former") return [];
+  const { attribute, component } = claim;
+  if ((component === "tire" || component === "spare") && attribute === "size") return tireSizeFacets(claim);
+  if ((component === "tire" || component === "spare") && (attribute === "date" || attribute === "year")) return tireDateFacets(claim);
+  if (figureAttributes.has(attribute)) return figureFacets(claim, notes);
+  if (attribute === "count") return countFacets(claim);
+  if (attribute === "type") return typeFacets(claim);
+  if (attribute === "material" || attribute === "color" || attribute === "presence" || attribute === "originality")
+    return wordFacets(claim);
+  return [];
+}
+
+/** Where the claim speaks of; undefined where nobody can tell, and so nothing may be held against it. */
+export function placeOf(claim: Claim, meaning: UnplacedMeaning, part: string | null): Place | undefined {
+  if (meaning === "single" || isOneOfAKind(part)) return "anywhere";
+  if (claim.position !== null) return claim.position;
+  switch (meaning) {
+    case "whole":
+      return "anywhere";
+    case "general":
+      return "loosely";
+    case "resolve":
+      return zonesAwayFromWheels.has(claim.zone) ? "anywhere" : "loosely";
+    case "placed-only":
+      return undefined;
+  }
+}
+
+/** Said here, "it's on two thirty-fives" is about the vehicle, not about the wheel in view. */
+const zonesAwayFromWheels: ReadonlySet<string> = new Set(["opening", "closing", "documents", "drive", "cabin", "engine-bay"]);
+
+interface FacetParts {
+  readonly claim: Claim;
+  readonly kind: ConflictKind;
+  readonly part: string | null;
+  readonly property: string;
+  readonly topic: string;
+  readonly weight: number;
+  readonly meaning: UnplacedMeaning;
+  readonly reading: Reading;
+  /** Component the slot belongs to, where it is not the claim's. */
+  readonly component?: ComponentName;
+  /** More that must be equal. */
+  readonly dimension?: string;
+}
+
+function facet(parts: FacetParts): Facet[] {
+  const { claim, part, property } = parts;
+  const place = placeOf(claim, parts.meaning, part);
+  if (place === undefined) return [];
+  const component = parts.component ?? claim.component;
+  const subject: Subject = { component, part, property, topic: parts.topic, weight: parts.weight };
+  const slot = [parts.kind, component, part ?? "", property, circumstanceOf(claim) ?? "", parts.dimension ?? ""].join("|");
+  return [{ claim, slot, kind: parts.kind, place, reading: parts.reading, subject }];
+}
+
+function tireSizeFacets(claim: Claim): Facet[] {
+  if (typeof claim.value !== "string") return [];
+  const spare = claim.component === "spare" || slotPart(claim) === "spare";
+  return facet({
+    claim,
+    kind: "measure",
+    part: null,
+    component: spare ? "spare" : "tire",
+    property: "size",
+    topic: spare ? "spare tire size" : "tire size",
+    weight: spare ? 40 : 85,
+    meaning: spare ? "single" : unplacedMeaning.tire,
+    reading: { by: "tire-size", size: plainTireSize(claim.value) },
+  });
+}
+
+function tireDateFacets(claim: Claim): Facet[] {
+  const dates = tireDatesOf(claim.value);
+  if (dates.length === 0) return [];
+  const spare = claim.component === "spare" || slotPart(claim) === "spare";
+  return facet({
+    claim,
+    kind: "measure",
+    part: null,
+    component: spare ? "spare" : "tire",
+    property: "date",
+    topic: spare ? "spare tire date" : "tire date",
+    weight: spare ? 25 : 55,
+    meaning: spare ? "single" : "general",
+    reading: { by: "tire-date", dates, key: dates.map((date) => `${date.year ?? `?${date.yearDigit}`}-${date.week ?? ""}`).join("/") },
+  });
+}
+
+function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
+  const rule = quantityRuleFor(claim.component, claim.attribute);
+  const figure = figureOf(claim, rule);
+  if (!figure) return [];
+  const part = slotPart(claim);
+  if (rule.parts === "named" && part === null) return [];
+  if (rule.needsCircumstance && circumstanceOf(claim) === null) return [];
+  const bored = notes.boredOver && rule.agreement.by === "displacement";
+  return facet({
+    claim,
+    kind: "measure",
+    part: rule.parts === "any" ? null : part,
+    property: claim.attribute,
+    topic: topicOf(rule.topic, claim, part),
+    weight: rule.weight,
+    meaning: rule.unplaced ?? unplacedMeaning[claim.component],
+    reading: { by: "figure", figure, agreement: bored ? { by: "share", share: 0.035 } : rule.agreement },
+    dimension: figure.dimension,
+  });
+}
+
+function countFacets(claim: Claim): Facet[] {
+  const part = slotPart(claim);
+  const count = Number(claim.value);
+  if (part === null || !Number.isInteger(count)) return [];
+  return facet({ ...countSlot(claim, part), reading: { by: "word", word: String(count) } });
+}
+
+function countSlot(claim: Claim, part: string): Omit<FacetParts, "reading"> {
+  const { topic, weight } = wordSlots.count;
+  return {
+    claim,
+    kind: "count",
+    part,
+    property: "count",
+    topic: topicOf(topic, claim, part),
+    weight: countWeights[part] ?? weight,
+    meaning: unplacedMeaning[claim.component] === "placed-only" ? "general" : unplacedMeaning[claim.component],
+  };
+}
+
+/** Counts that move the price. */
+const countWeights: Readonly<Record<string, number>> = { owner: 80, gear: 70, cylinder: 85, key: 40, door: 60, "main bearing": 50 };
+
+function typeFacets(claim: Claim): Facet[] {
+  const spoken = String(claim.value);
+  const facets = choicesOf(claim.component, spoken).flatMap(({ family, choice }) => {
+    const part = slotPart(claim);
+    return facet({
+      claim,
+      kind: "type",
+      part: family.parts === "any" ? null : part,
+      component: family.components[0]!,
+      property: family.name,
+      topic: family.topic,
+      weight: family.weight,
+      meaning: family.unplaced ?? unplacedMeaning[claim.component],
+      reading: { by: "choice", family: family.name, choice },
+    });
+  });
+  const cylinders = claim.component === "engine" ? cylindersIn(spoken) : undefined;
+  if (cylinders !== undefined) facets.push(...facet({ ...countSlot(claim, "cylinder"), reading: { by: "word", word: String(cylinders) } }));
+  return facets;
+}
+
+function wordFacets(claim: Claim): Facet[] {
+  const attribute = claim.attribute as "material" | "color" | "presence" | "originality";
+  const reading = wordReading(claim);
+  if (!reading) return [];
+  const part = slotPart(claim);
+  const slot = wordSlots[attribute];
+  const row = slot.components[claim.component];
+  if (attribute === "presence" && part === null && !row) return [];
+  return facet({
+    claim,
+    kind: attribute,
+    part,
+    property: attribute,
+    topic: topicOf(row?.topic ?? slot.topic, claim, part),
+    weight: part !== null && row?.ofWholeOnly ? slot.weight : (row?.weight ?? slot.weight),
+    meaning: row?.unplaced ?? unplacedMeaning[claim.component],
+    reading,
+  });
+}
+
+function wordReading(claim: Claim): Reading | undefined {
+  const spoken = String(claim.value);
+  switch (claim.attribute) {
+    case "color": {
+      const hues = huesOf(spoken);
+      return hues && { by: "hues", hues };
+    }
+    case "material": {
+      const material = materialOf(spoken);
+      return material === undefined ? undefined : { by: "material", material };
+    }
+    default:
+      return { by: "word", word: spoken.toLowerCase() };
+  }
+}

@@ -1,0 +1,218 @@
+import type { Claim } from "../../../../shared-types/index.ts";
+import { type ConflictDraft, conflictOf, type RemarkDraft, remarkOf } from "../conflict-of.ts";
+import { slotPart } from "../slots/parts.ts";
+import { positionsMeet } from "../slots/positions.ts";
+import { claimWords, moment } from "../wording.ts";
+import { type ClaimIndex, modelYear, type StandardRule } from "./rule.ts";
+
+const ratioSource = "Axle ratio = ring gear teeth ÷ pinion teeth, quoted to two decimals (arithmetic)";
+
+function teeth(claims: ClaimIndex, which: RegExp): Claim | undefined {
+  return claims.of("final-drive", "count").find((claim) => typeof claim.value === "number" && which.test(claim.part ?? claim.quote));
+}
+
+export const ratioAgainstTeeth: StandardRule = {
+  name: "axle-ratio-against-teeth",
+  source: ratioSource,
+  find: (claims) => {
+    const ring = teeth(claims, /\bring|\bcrown/i);
+    const pinion = teeth(claims, /\bpinion/i);
+    if (!ring || !pinion || typeof ring.value !== "number" || typeof pinion.value !== "number" || pinion.value === 0)
+      return { conflicts: [], remarks: [] };
+    const exact = ring.value / pinion.value;
+    const wrong = claims
+      .of("final-drive", "ratio")
+      // Quoted to two decimals, cut or rounded.
+      .filter((claim) => typeof claim.value === "number" && Math.abs(claim.value - exact) > 0.011);
+    const first = wrong[0];
+    if (!first) return { conflicts: [], remarks: [] };
+    return {
+      conflicts: [
+        conflictOf({
+          kind: "standard",
+          topic: "axle ratio against tooth counts",
+          why: `The axle ratio is given as ${claimWords(first)} at ${moment(first.start)}, and ${ring.value} over ${pinion.value} teeth at ${moment(ring.start)} make ${exact.toFixed(2)}.`,
+          rule: "axle-ratio-against-teeth",
+          standard: {
+            name: "Axle ratio",
+            source: ratioSource,
+            working: `${ring.value} ÷ ${pinion.value} = ${exact.toFixed(4)}; spoken ${claimWords(first)}.`,
+          },
+          weight: 70,
+          sides: [
+            { value: first.value, unit: null, claims: wrong.filter((claim) => claim.value === first.value) },
+            { value: Math.round(exact * 100) / 100, unit: null, claims: [ring, pinion] },
+          ],
+        }),
+      ],
+      remarks: [],
+    };
+  },
+  example: {
+    finds: "conflict",
+    claims: [
+      { component: "final-drive", attribute: "count", part: "ring gear teeth", value: 37 },
+      { component: "final-drive", attribute: "count", part: "pinion teeth", value: 10 },
+      { component: "final-drive", attribute: "ratio", value: 4.11 },
+    ],
+    quiet: [
+      [
+        { component: "final-drive", attribute: "count", part: "ring gear teeth", value: 41 },
+        { component: "final-drive", attribute: "count", part: "pinion teeth", value: 11 },
+        { component: "final-drive", attribute: "ratio", value: 3.73 },
+      ],
+    ],
+  },
+};
+
+export const engineYearAgainstOriginal: StandardRule = {
+  name: "engine-year-against-original",
+  source: "An engine made after the vehicle's model year is a replaced one (common practice)",
+  find: (claims) => {
+    const model = modelYear(claims);
+    if (!model) return { conflicts: [], remarks: [] };
+    const original = claims.of("engine", "originality").filter((claim) => claim.value === "original" && slotPart(claim) === null);
+    const later = claims
+      .of("engine", "year")
+      .filter(
+        (claim) => typeof claim.value === "number" && slotPart(claim) === null && claim.value > model.year && claim.circumstance === null,
+      );
+    const firstOriginal = original[0];
+    const firstLater = later[0];
+    if (!firstLater) return { conflicts: [], remarks: [] };
+    if (!firstOriginal) {
+      const remark = remarkOf({
+        topic: "engine year",
+        why: `The engine is given as a ${firstLater.value} at ${moment(firstLater.start)} in a ${model.year} vehicle; it is not the one it was built with.`,
+        rule: "engine-year-against-original",
+        claims: [firstLater, ...model.claims],
+      });
+      return { conflicts: [], remarks: [remark] };
+    }
+    return {
+      conflicts: [
+        conflictOf({
+          kind: "originality",
+          topic: "engine year against its being original",
+          why: `The engine is called original at ${moment(firstOriginal.start)} and a ${firstLater.value} at ${moment(firstLater.start)}, in a ${model.year} vehicle.`,
+          rule: "engine-year-against-original",
+          standard: {
+            name: "Engine year and model year",
+            source: "Common practice: a model year runs into the calendar year before it, never past it",
+            working: `Engine ${firstLater.value} − model year ${model.year} = ${Number(firstLater.value) - model.year} years later.`,
+          },
+          weight: 90,
+          sides: [
+            { value: "original", unit: null, claims: original },
+            { value: firstLater.value, unit: null, claims: later },
+          ],
+        }),
+      ],
+      remarks: [],
+    };
+  },
+  example: {
+    finds: "conflict",
+    claims: [
+      { component: "vehicle", attribute: "year", value: 1967 },
+      { component: "engine", attribute: "originality", value: "original" },
+      { component: "engine", attribute: "year", value: 1971 },
+    ],
+    quiet: [
+      [
+        { component: "vehicle", attribute: "year", value: 1967 },
+        { component: "engine", attribute: "originality", value: "original" },
+        { component: "engine", attribute: "year", value: 1966 },
+      ],
+      [
+        { component: "vehicle", attribute: "year", value: 1967 },
+        { component: "engine", attribute: "originality", value: "replaced" },
+        { component: "engine", attribute: "year", value: 1971 },
+      ],
+    ],
+  },
+};
+
+const loadSource = "Tire load index table of the tire standards (e.g. 91 = 615 kg = 1356 lb)";
+
+/** Load index to kilograms, the rows that were read in published tables. */
+const loadKilograms: Readonly<Record<number, number>> = {
+  71: 345,
+  75: 387,
+  80: 450,
+  82: 475,
+  84: 500,
+  85: 515,
+  88: 560,
+  90: 600,
+  91: 615,
+  92: 630,
+  94: 670,
+  95: 690,
+  98: 750,
+  100: 800,
+  104: 900,
+  108: 1000,
+  110: 1060,
+  112: 1120,
+  115: 1215,
+  116: 1250,
+  118: 1320,
+  119: 1360,
+  120: 1400,
+  121: 1450,
+};
+
+const poundsPerKilogram = 1 / 0.45359237;
+
+export const loadIndexAgainstLoad: StandardRule = {
+  name: "load-index-against-load",
+  source: loadSource,
+  find: (claims) => {
+    const indexes = claims.of("tire", "count").filter((claim) => /load index/i.test(claim.part ?? claim.quote));
+    const loads = claims.of("tire", "size").filter((claim) => typeof claim.value === "number" && claim.unit === "lb");
+    const conflicts: ConflictDraft[] = [];
+    const remarks: RemarkDraft[] = [];
+    for (const index of indexes.slice(0, 10)) {
+      const kilograms = loadKilograms[Number(index.value)];
+      const load = loads.find(
+        (claim) => index.position === null || claim.position === null || positionsMeet(index.position, claim.position),
+      );
+      if (kilograms === undefined || !load) continue;
+      const pounds = kilograms * poundsPerKilogram;
+      if (Math.abs(Number(load.value) - pounds) <= 0.02 * pounds) continue;
+      conflicts.push(
+        conflictOf({
+          kind: "standard",
+          topic: "tire load index against load",
+          why: `Load index ${index.value} at ${moment(index.start)} carries ${Math.round(pounds)} lb, and ${load.value} lb is given at ${moment(load.start)}.`,
+          rule: "load-index-against-load",
+          standard: {
+            name: "Load index",
+            source: loadSource,
+            working: `Load index ${index.value} = ${kilograms} kg × 2.2046 = ${Math.round(pounds)} lb; spoken ${load.value} lb.`,
+          },
+          weight: 50,
+          sides: [
+            { value: index.value, unit: null, claims: [index] },
+            { value: load.value, unit: "lb", claims: [load] },
+          ],
+        }),
+      );
+    }
+    return { conflicts, remarks };
+  },
+  example: {
+    finds: "conflict",
+    claims: [
+      { component: "tire", attribute: "count", part: "load index", value: 91 },
+      { component: "tire", attribute: "size", value: 2205, unit: "lb" },
+    ],
+    quiet: [
+      [
+        { component: "tire", attribute: "count", part: "load index", value: 91 },
+        { component: "tire", attribute: "size", value: 1356, unit: "lb" },
+      ],
+    ],
+  },
+};

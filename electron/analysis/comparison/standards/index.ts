@@ -1,0 +1,26 @@
+import { engineYearAgainstOriginal, loadIndexAgainstLoad, ratioAgainstTeeth } from "./drivetrain-rules.ts";
+import { formerReadingAbovePresent, mileageAgainstTitle } from "./odometer-rules.ts";
+import { rimAgainstWheel } from "./rim-against-wheel.ts";
+import type { StandardRule } from "./rule.ts";
+import { frontAndRearMakeAll } from "./sums.ts";
+import { tireAge, tireDateAfterRecording, tireDateBeforeModel, tireDateWeek } from "./tire-date-rules.ts";
+import { treadBelowLimit } from "./tread-depth.ts";
+import { vinCheckDigit, vinYear } from "./vin-rules.ts";
+
+/** Every rule that holds claims of different slots against each other, or one claim against a standard. */
+export const standardRules = [
+  rimAgainstWheel,
+  tireDateWeek,
+  tireDateAfterRecording,
+  tireDateBeforeModel,
+  tireAge,
+  treadBelowLimit,
+  vinCheckDigit,
+  vinYear,
+  ratioAgainstTeeth,
+  engineYearAgainstOriginal,
+  mileageAgainstTitle,
+  formerReadingAbovePresent,
+  loadIndexAgainstLoad,
+  frontAndRearMakeAll,
+] as const satisfies readonly StandardRule[];
