@@ -10,11 +10,12 @@ export type HostEvent = { [Name in EventName]: { readonly name: Name; readonly p
  */
 export interface HostBridge<PickedFile = unknown> {
   /** The reply is the one `POST /rpc/NAME` would give. */
-  readonly call: (name: string, input: unknown) => Promise<Reply>;
+  call(name: string, input: unknown): Promise<Reply>;
   /** Gives back the function that stops listening. */
-  readonly listen: (listener: (event: HostEvent) => void) => () => void;
+  on(event: string, listener: (payload: unknown) => void): () => void;
   /** The file stays where it is; the page gets an id for it, never its path. */
-  readonly offerFile: (file: PickedFile) => Promise<Reply<OfferedFile>>;
+  offerFile(file: PickedFile): Promise<Reply<OfferedFile>>;
+  mediaUrl(recordingId: string): string;
 }
 
 export const bridgeName = "roundwalk";

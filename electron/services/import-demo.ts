@@ -13,7 +13,9 @@ const DemoDescription = z.object({
   title: z.string(),
   stockNumber: z.string(),
   vehicle: Vehicle,
-  files: z.object({ video: plainName.nullable(), transcript: plainName, stockSheet: plainName.nullable() }),
+  video: plainName.nullable(),
+  transcript: plainName,
+  stockSheet: plainName.nullable(),
 });
 
 /**
@@ -29,14 +31,18 @@ export async function importDemoOnce(parts: Parts, analyst: Analyst, folder: str
     return undefined;
   }
   try {
-    const demo = DemoDescription.parse(JSON.parse(readFileSync(description, "utf8")));
+    const parsed = DemoDescription.safeParse(JSON.parse(readFileSync(description, "utf8")));
+    if (!parsed.success) throw new Error(`demo.json is not as it should be: ${z.prettifyError(parsed.error)}`);
+    const { title, stockNumber, vehicle, ...names } = parsed.data;
     const offer = (name: string | null) => (name === null ? null : files.offerPath(join(folder, name)).id);
-    const { title, stockNumber, vehicle } = demo;
-    const transcript = files.offerPath(join(folder, demo.files.transcript)).id;
+    const hasVideo = names.video !== null && existsSync(join(folder, names.video));
+    if (!hasVideo && names.video !== null)
+      log(`The demo's video (${names.video}) is not here; its transcript goes into the library alone.`);
+    const transcript = files.offerPath(join(folder, names.transcript)).id;
     const summary = await importRecording(parts, analyst, {
       transcript,
-      video: offer(demo.files.video),
-      stockSheet: offer(demo.files.stockSheet),
+      video: hasVideo ? offer(names.video) : null,
+      stockSheet: offer(names.stockSheet),
       title,
       stockNumber,
       vehicle,

@@ -1,0 +1,98 @@
+import { readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { parseArgs } from "node:util";
+import open from "open";
+import { hasDisplay, showPage } from "./launch/browser-window.ts";
+import { buildDesktop, buildPage, desktopIsOld, pageIsOld } from "./launch/build-parts.ts";
+import { findDesktopBinary } from "./launch/desktop-binary.ts";
+import { runDesktop } from "./launch/run-desktop.ts";
+import { openLoopback } from "./loopback.ts";
+
+const usage = `npm start [-- OPTIONS]
+  --library FILE           another library than the user's own
+  --host desktop|browser   this host; without it the desktop where Electron's binary can be had, else the browser
+  --no-open                print the address and open nothing (browser host)
+  --port NUMBER            this port instead of any free one (browser host)
+  --no-demo                leave a new library empty`;
+
+const root = join(import.meta.dirname, "..");
+
+interface Wish {
+  readonly host: "desktop" | "browser" | undefined;
+  readonly libraryFile: string | null;
+  readonly opens: boolean;
+  readonly port: number;
+  readonly demo: boolean;
+}
+
+function wishOf(args: string[]): Wish | undefined {
+  const { values } = parseArgs({
+    args,
+    options: {
+      host: { type: "string" },
+      library: { type: "string" },
+      "no-open": { type: "boolean" },
+      "no-demo": { type: "boolean" },
+      port: { type: "string" },
+      help: { type: "boolean", short: "h" },
+    },
+  });
+  if (values.help) return undefined;
+  const { host } = values;
+  if (host !== undefined && host !== "desktop" && host !== "browser") throw new Error(`--host takes desktop or browser, not "${host}".`);
+  const port = Number(values.port ?? 0);
+  if (!Number.isInteger(port) || port < 0 || port > 65_535) throw new Error(`--port takes a number from 0 to 65535, not "${values.port}".`);
+  const libraryFile = values.library === undefined ? null : resolve(values.library);
+  return { host, libraryFile, opens: !values["no-open"], port, demo: !values["no-demo"] };
+}
+
+async function start(wish: Wish): Promise<number> {
+  if (pageIsOld()) {
+    console.log("Building the page …");
+    await buildPage("warn");
+  }
+  if (wish.host !== "browser") {
+    const binary = await findDesktopBinary(console.log);
+    if ("path" in binary) {
+      if (desktopIsOld()) await buildDesktop("warn");
+      return runDesktop(binary.path, wish.libraryFile);
+    }
+    if (wish.host === "desktop") {
+      console.error(`The desktop cannot start: ${binary.missing}.`);
+      return 1;
+    }
+    console.log(`The desktop cannot start, since ${binary.missing}; the same application runs in a browser instead.`);
+  }
+  return runInBrowser(wish);
+}
+
+async function runInBrowser({ libraryFile, port, opens, demo }: Wish): Promise<number> {
+  const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { version: string };
+  const reveal = hasDisplay() ? async (folder: string) => void (await open(folder)) : null;
+  const loopback = await openLoopback({ libraryFile, port, version, reveal, ...(demo ? {} : { demoFolder: null }) });
+  await loopback.demo;
+  console.log(`Library: ${loopback.libraryFile}`);
+  console.log(`Roundwalk is at ${loopback.entryAddress()}`);
+  console.log("The address lets one browser in, once. Ctrl-C ends Roundwalk.");
+  const page = opens ? await showPage(loopback.entryAddress()) : undefined;
+  if (page) console.log(page.how);
+  await Promise.race([interrupted(), page?.closed ?? new Promise<never>(() => {})]);
+  page?.close();
+  await loopback.close();
+  return 0;
+}
+
+function interrupted(): Promise<void> {
+  return new Promise((resolve) => {
+    for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => resolve());
+  });
+}
+
+try {
+  const wish = wishOf(process.argv.slice(2));
+  if (wish) process.exitCode = await start(wish);
+  else console.log(usage);
+} catch (failure) {
+  console.error(failure instanceof Error && "problem" in failure ? failure.message : failure);
+  process.exitCode = 1;
+}
