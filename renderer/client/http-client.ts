@@ -1,0 +1,57 @@
+import { addresses, type EventName, type EventPayload, type Input, type MethodName, OfferedFile, type Output } from "../../shared-types/index.ts";
+import { type Client, ProblemError } from "./client.ts";
+import { payloadOfEvent, valueOfReply } from "./reply.ts";
+
+const hostGone = "The Roundwalk that served this page does not answer. Start it again, then open the address it prints.";
+
+async function fetchReply(url: string, request: RequestInit): Promise<unknown> {
+  let response: Response;
+  try {
+    response = await fetch(url, { ...request, credentials: "same-origin", cache: "no-store" });
+  } catch {
+    throw new ProblemError({ code: "host-unreachable", message: hostGone });
+  }
+  try {
+    return await response.json();
+  } catch {
+    throw new ProblemError({
+      code: "host-refused",
+      message: `The host answered ${response.status} ${response.statusText}. Open the address it printed when it started, with its token.`,
+    });
+  }
+}
+
+/** The application behind a loopback address: JSON both ways, the session in a same-origin cookie. */
+export function httpClient(): Client {
+  // One stream for all listeners; browsers allow few connections to one host.
+  let stream: EventSource | null = null;
+  return {
+    async call<Name extends MethodName>(name: Name, input: Input<Name>) {
+      const reply = await fetchReply(`${addresses.rpc}${name}`, {
+        method: "POST",
+        headers: { "content-type": "application/json" },
+        body: JSON.stringify(input),
+      });
+      return valueOfReply(reply, "The host") as Output<Name>;
+    },
+    on<Name extends EventName>(name: Name, listener: (payload: EventPayload<Name>) => void) {
+      stream ??= new EventSource(addresses.events);
+      const hear = (message: MessageEvent<string>) => {
+        const payload = payloadOfEvent(name, JSON.parse(message.data));
+        if (payload) listener(payload);
+      };
+      const source = stream;
+      source.addEventListener(name, hear);
+      return () => source.removeEventListener(name, hear);
+    },
+    async offerFile(file) {
+      const answer = await fetchReply(`${addresses.files}?name=${encodeURIComponent(file.name)}`, {
+        method: "POST",
+        headers: { "content-type": "application/octet-stream" },
+        body: file,
+      });
+      return OfferedFile.parse(valueOfReply(answer, "The host"));
+    },
+    mediaUrl: (recordingId) => `${addresses.media}${encodeURIComponent(recordingId)}`,
+  };
+}

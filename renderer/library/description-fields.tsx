@@ -1,0 +1,48 @@
+import { bodyStyles } from "../../shared-types/index.ts";
+import { Choice } from "../shared/choice.tsx";
+import { TextField } from "../shared/text-field.tsx";
+import { bodyStyleLabels } from "./body-styles.ts";
+import type { DescriptionDraft, faultsOfDraft } from "./vehicle-form.ts";
+
+export interface DescriptionFieldsProps {
+  readonly draft: DescriptionDraft;
+  readonly faults: ReturnType<typeof faultsOfDraft>;
+  readonly onChange: (draft: DescriptionDraft) => void;
+}
+
+export function DescriptionFields({ draft, faults, onChange }: DescriptionFieldsProps) {
+  const set = (change: Partial<DescriptionDraft>) => onChange({ ...draft, ...change });
+  return (
+    <div className="description-fields">
+      <div className="wide">
+        <TextField label="Title" value={draft.title} onChange={(title) => set({ title })} fault={faults.title} maxLength={200} required />
+      </div>
+      <TextField label="Stock number" value={draft.stockNumber} onChange={(stockNumber) => set({ stockNumber })} maxLength={60} />
+      <TextField label="Model year" value={draft.year} onChange={(year) => set({ year })} fault={faults.year} inputMode="numeric" />
+      <div className="wide">
+        <TextField
+          label="Vehicle"
+          value={draft.vehicleName}
+          onChange={(vehicleName) => set({ vehicleName })}
+          maxLength={200}
+          hint="Make and model, as you name it"
+        />
+      </div>
+      <Choice
+        label="Body style"
+        value={draft.bodyStyle}
+        options={bodyStyles.map((value) => ({ value, label: bodyStyleLabels[value] }))}
+        onChange={(bodyStyle) => set({ bodyStyle })}
+      />
+      <Choice
+        label="Driver sits on the"
+        value={draft.drive}
+        options={[
+          { value: "left-hand", label: "left (left-hand drive)" },
+          { value: "right-hand", label: "right (right-hand drive)" },
+        ]}
+        onChange={(drive) => set({ drive })}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,140 @@
+import { useState } from "react";
+import type { Problem } from "../../shared-types/index.ts";
+import { problemOf } from "../client/client.ts";
+import { useClient, useHostEvent } from "../client/use-client.ts";
+import { Button } from "../shared/button.tsx";
+import { Modal } from "../shared/dialog.tsx";
+import { recordingPlace } from "../shared/place.ts";
+import { ProblemNote } from "../shared/problem-note.tsx";
+import { DescriptionFields } from "./description-fields.tsx";
+import { FileSlot } from "./file-slot.tsx";
+import { acceptOf, type ImportPart, partOfFileName, titleOfFileName } from "./sort-files.ts";
+import { descriptionOfDraft, emptyDescription, faultsOfDraft } from "./vehicle-form.ts";
+
+type Parts = Record<ImportPart, File | null>;
+
+const slots = [
+  { part: "transcript", label: "Transcript", hint: "Timed text, SRT, WebVTT or recogniser JSON. Needed." },
+  { part: "video", label: "Video", hint: "mp4, mov, webm or mkv. May be left out." },
+  { part: "stockSheet", label: "Stock sheet", hint: "CSV with the dealer's record of the vehicle. May be left out." },
+] as const satisfies readonly { part: ImportPart; label: string; hint: string }[];
+
+function sortFiles(files: readonly File[]): Parts {
+  const parts: Parts = { transcript: null, video: null, stockSheet: null };
+  for (const file of files) parts[partOfFileName(file.name)] ??= file;
+  return parts;
+}
+
+export interface ImportDialogProps {
+  readonly dropped: readonly File[];
+  readonly onClose: () => void;
+  readonly onImported: () => void;
+}
+
+export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps) {
+  const client = useClient();
+  const [parts, setParts] = useState(() => sortFiles(dropped));
+  const [draft, setDraft] = useState({ ...emptyDescription, title: parts.transcript ? titleOfFileName(parts.transcript.name) : "" });
+  const [tried, setTried] = useState(false);
+  const [working, setWorking] = useState<string | null>(null);
+  const [problem, setProblem] = useState<{ part: ImportPart | null; problem: Problem } | null>(null);
+  useHostEvent("analysis.progress", (progress) => {
+    if (working) setWorking(`Reading: ${progress.pass}, ${progress.done} of ${progress.of}`);
+  });
+
+  const faults = tried ? faultsOfDraft(draft) : {};
+  const setPart = (part: ImportPart, file: File | null) => {
+    setParts((before) => ({ ...before, [part]: file }));
+    if (problem?.part === part) setProblem(null);
+    if (part === "transcript" && file && draft.title === "") setDraft({ ...draft, title: titleOfFileName(file.name) });
+  };
+
+  const run = async () => {
+    setTried(true);
+    setProblem(null);
+    if (!parts.transcript) {
+      setProblem({
+        part: "transcript",
+        problem: { code: "transcript-missing", message: "Choose a transcript: without the words there is nothing to mark or check." },
+      });
+      return;
+    }
+    if (Object.keys(faultsOfDraft(draft)).length > 0) return;
+    const ids: Record<ImportPart, string | null> = { transcript: null, video: null, stockSheet: null };
+    for (const { part, label } of slots) {
+      const file = parts[part];
+      if (!file) continue;
+      setWorking(`Handing over the ${label.toLowerCase()}…`);
+      try {
+        ids[part] = (await client.offerFile(file)).id;
+      } catch (thrown) {
+        setProblem({ part, problem: problemOf(thrown) });
+        setWorking(null);
+        return;
+      }
+    }
+    setWorking("Reading the transcript…");
+    try {
+      const summary = await client.call("recording.import", {
+        transcript: ids.transcript ?? "",
+        video: ids.video,
+        stockSheet: ids.stockSheet,
+        ...descriptionOfDraft(draft),
+      });
+      onImported();
+      onClose();
+      window.location.hash = recordingPlace(summary.id, "mark");
+    } catch (thrown) {
+      const met = problemOf(thrown);
+      setProblem({ part: partAtFault(met, parts), problem: met });
+      setWorking(null);
+    }
+  };
+
+  return (
+    <Modal
+      title="Import a recording"
+      open
+      onClose={onClose}
+      wide
+      foot={
+        <>
+          <span className="soft import-state" role="status">
+            {working ?? ""}
+          </span>
+          <Button onClick={onClose}>Leave</Button>
+          <Button weight="main" onClick={() => void run()} disabled={working !== null}>
+            Import
+          </Button>
+        </>
+      }
+    >
+      <div className="import-columns">
+        <section className="stack" aria-label="Files">
+          {slots.map(({ part, label, hint }) => (
+            <FileSlot
+              key={part}
+              label={label}
+              hint={hint}
+              accept={acceptOf[part]}
+              file={parts[part]}
+              onFile={(file) => setPart(part, file)}
+              problem={problem?.part === part ? problem.problem : null}
+            />
+          ))}
+        </section>
+        <DescriptionFields draft={draft} faults={faults} onChange={setDraft} />
+      </div>
+      {problem && problem.part === null ? <ProblemNote problem={problem.problem} /> : null}
+    </Modal>
+  );
+}
+
+/** The slot whose file the problem names, so that it is shown beside it. */
+function partAtFault(problem: Problem, parts: Parts): ImportPart | null {
+  for (const { part } of slots) {
+    const name = parts[part]?.name;
+    if (name !== undefined && problem.file !== undefined && (problem.file === name || problem.file.endsWith(`/${name}`))) return part;
+  }
+  return null;
+}

@@ -1,0 +1,94 @@
+import { Menu } from "@base-ui/react/menu";
+import type { RecordingSummary } from "../../shared-types/index.ts";
+import { Button } from "../shared/button.tsx";
+import "../shared/menu.css";
+import { recordingPlace } from "../shared/place.ts";
+import { lengthLabel } from "../shared/time.ts";
+import { bodyStyleLabels } from "./body-styles.ts";
+
+export interface RecordingRowProps {
+  readonly recording: RecordingSummary;
+  readonly onDescribe: () => void;
+  readonly onRemove: () => void;
+}
+
+/** One recording with what waits at each desk. */
+export function RecordingRow({ recording, onDescribe, onRemove }: RecordingRowProps) {
+  const { counts, vehicle } = recording;
+  const settled = counts.conflicts - counts.openConflicts;
+  const film = recording.hasVideo ? (recording.videoFound ? "with video" : "its video is gone from where it was") : "transcript only";
+  return (
+    <li className="recording">
+      <div className="recording-what">
+        <h2>
+          <a href={recordingPlace(recording.id, "mark")}>{recording.title}</a>
+        </h2>
+        <p className="soft">
+          {[vehicle.year, vehicle.name, bodyStyleLabels[vehicle.bodyStyle], `${vehicle.drive} drive`].filter(Boolean).join(", ")}
+        </p>
+        <p className="soft small">
+          {recording.stockNumber ? `Stock ${recording.stockNumber}. ` : ""}
+          {lengthLabel(recording.duration)}, {film}. Imported {recording.importedAt.slice(0, 10)}.
+        </p>
+      </div>
+      <DeskState
+        name="Mark"
+        to={recordingPlace(recording.id, "mark")}
+        title={recording.title}
+        state={counts.proposals > 0 ? `${counts.proposals} proposals left` : "no proposals left"}
+        more={`${counts.findings} findings`}
+        done={counts.proposals === 0}
+      />
+      <DeskState
+        name="Check"
+        to={recordingPlace(recording.id, "check")}
+        title={recording.title}
+        state={counts.openConflicts > 0 ? `${counts.openConflicts} open conflicts` : "no open conflicts"}
+        more={`${settled} of ${counts.conflicts} settled`}
+        done={counts.openConflicts === 0}
+      />
+      <DeskState
+        name="Call"
+        to="#/call"
+        title={recording.title}
+        state={`${counts.claims} claims`}
+        more={`${counts.captions} captions`}
+        done
+      />
+      <Menu.Root>
+        <Menu.Trigger render={<Button weight="quiet" aria-label={`More for ${recording.title}`} />}>More</Menu.Trigger>
+        <Menu.Portal>
+          <Menu.Positioner className="menu-positioner" sideOffset={4} align="end">
+            <Menu.Popup className="menu">
+              <Menu.Item className="menu-item" onClick={onDescribe}>
+                Describe…
+              </Menu.Item>
+              <Menu.Item className="menu-item" onClick={onRemove}>
+                Remove…
+              </Menu.Item>
+            </Menu.Popup>
+          </Menu.Positioner>
+        </Menu.Portal>
+      </Menu.Root>
+    </li>
+  );
+}
+
+interface DeskStateProps {
+  readonly name: string;
+  readonly to: string;
+  readonly title: string;
+  readonly state: string;
+  readonly more: string;
+  readonly done: boolean;
+}
+
+function DeskState({ name, to, title, state, more, done }: DeskStateProps) {
+  return (
+    <a className="desk-state" href={to} data-done={done || undefined} aria-label={`${name}: ${title}, ${state}, ${more}`}>
+      <span className="desk-state-name">{name}</span>
+      <span className="desk-state-line">{state}</span>
+      <span className="soft small">{more}</span>
+    </a>
+  );
+}

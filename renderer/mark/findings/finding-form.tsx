@@ -1,0 +1,103 @@
+import { useState } from "react";
+import { componentLabel, componentNames, gradeLabels, grades, positionLabel, positionNames } from "../../../shared-types/index.ts";
+import { Button } from "../../shared/button.tsx";
+import { Choice } from "../../shared/choice.tsx";
+import { TextField } from "../../shared/text-field.tsx";
+import { zoneOptions } from "../mark-dialogs.tsx";
+import { gradeShapes } from "../strip/finding-marks.tsx";
+import { type FindingDraft, faultsOfFinding } from "./finding-draft.ts";
+
+const componentOptions = componentNames.map((value) => ({ value, label: componentLabel(value) }));
+const positionOptions = [
+  { value: "none" as const, label: "no position" },
+  ...positionNames.map((value) => ({ value, label: positionLabel(value) })),
+];
+
+export interface FindingFormProps {
+  readonly heading: string;
+  readonly initial: FindingDraft;
+  readonly duration: number;
+  readonly onSave: (draft: FindingDraft) => void;
+  readonly onLeave: () => void;
+}
+
+export function FindingForm({ heading, initial, duration, onSave, onLeave }: FindingFormProps) {
+  const [draft, setDraft] = useState(initial);
+  const [tried, setTried] = useState(false);
+  const set = (change: Partial<FindingDraft>) => setDraft({ ...draft, ...change });
+  const found = faultsOfFinding(draft, duration);
+  const faults = tried ? found : {};
+  return (
+    <form
+      className="finding-form"
+      aria-label={heading}
+      onSubmit={(event) => {
+        event.preventDefault();
+        setTried(true);
+        if (Object.keys(found).length === 0) onSave(draft);
+      }}
+      onKeyDown={(event) => {
+        if (event.key === "Escape") {
+          event.stopPropagation();
+          onLeave();
+        }
+      }}
+    >
+      <h3>{heading}</h3>
+      <div className="finding-fields">
+        <div className="finding-wide">
+          {/* The words come first: part and grade are quicker to choose once they stand there. */}
+          <TextField
+            label="What is seen"
+            value={draft.seen}
+            onChange={(seen) => set({ seen })}
+            fault={faults.seen}
+            maxLength={300}
+            required
+            autoFocus
+          />
+        </div>
+        <Choice label="Part" value={draft.component} options={componentOptions} onChange={(component) => set({ component })} />
+        <Choice label="Position" value={draft.position} options={positionOptions} onChange={(position) => set({ position })} />
+        <div className="finding-wide">
+          <GradeChoice draft={draft} onChange={set} />
+        </div>
+        <TextField label="From" value={draft.start} onChange={(start) => set({ start })} fault={faults.start} />
+        <TextField label="To" value={draft.end} onChange={(end) => set({ end })} fault={faults.end} />
+        <Choice label="Zone" value={draft.zone} options={zoneOptions} onChange={(zone) => set({ zone })} />
+        <div className="finding-wide">
+          <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={2} />
+        </div>
+      </div>
+      <div className="row">
+        <Button type="submit" weight="main">
+          Save the finding
+        </Button>
+        <Button onClick={onLeave}>Leave</Button>
+      </div>
+    </form>
+  );
+}
+
+function GradeChoice({ draft, onChange }: { readonly draft: FindingDraft; readonly onChange: (change: Partial<FindingDraft>) => void }) {
+  return (
+    <fieldset className="grades">
+      <legend className="field-name">Grade</legend>
+      {grades.map((grade) => (
+        <label key={grade} className="grade">
+          <input
+            type="radio"
+            name="grade"
+            className="visually-hidden"
+            checked={draft.grade === grade}
+            onChange={() => onChange({ grade })}
+          />
+          <svg width="14" height="14" viewBox="-7 -7 14 14" aria-hidden="true">
+            <path d={gradeShapes[grade]} className="grade-shape" />
+          </svg>
+          {gradeLabels[grade]}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

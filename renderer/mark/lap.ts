@@ -1,0 +1,31 @@
+import type { LapSpan, ZoneName } from "../../shared-types/index.ts";
+
+/** The span at a moment; one exactly on a border belongs to the later span. The last span holds everything after it. */
+export function spanAt(lap: readonly LapSpan[], seconds: number): LapSpan | undefined {
+  return lap.find((span) => seconds >= span.start && seconds < span.end) ?? (seconds > 0 ? lap.at(-1) : lap[0]);
+}
+
+/** The border nearest to a moment, or undefined where the recording is one span. */
+export function nearestBorder(lap: readonly LapSpan[], seconds: number): number | undefined {
+  return lap
+    .slice(1)
+    .map((span) => span.start)
+    .reduce<number | undefined>(
+      (best, border) => (best === undefined || Math.abs(border - seconds) < Math.abs(best - seconds) ? border : best),
+      undefined,
+    );
+}
+
+/** The border before or after a moment, or the recording's start or end. A border closer than a twentieth of a second counts as reached. */
+export function borderBeside(lap: readonly LapSpan[], seconds: number, direction: 1 | -1): number {
+  const borders = [0, ...lap.map((span) => span.end)];
+  return direction === 1
+    ? (borders.find((border) => border > seconds + 0.05) ?? borders.at(-1) ?? 0)
+    : (borders.findLast((border) => border < seconds - 0.05) ?? 0);
+}
+
+/** Where to go when a zone is picked: its next span after the moment, round to its first. Undefined when the zone is never shown. */
+export function nextSpanOfZone(lap: readonly LapSpan[], zone: ZoneName, seconds: number): LapSpan | undefined {
+  const spans = lap.filter((span) => span.zone === zone);
+  return spans.find((span) => span.start > seconds + 0.05) ?? spans[0];
+}

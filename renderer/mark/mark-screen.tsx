@@ -1,0 +1,105 @@
+import { Tabs } from "@base-ui/react/tabs";
+import { useEffect, useState } from "react";
+import type { RecordingDetail } from "../../shared-types/index.ts";
+import type { Edit } from "../client/use-recording.ts";
+import { Picture } from "../player/picture.tsx";
+import { Transport } from "../player/transport.tsx";
+import { useRecordingClock } from "../player/use-recording-clock.ts";
+import { useShortcuts } from "../shared/keys.ts";
+import { recordingPlace } from "../shared/place.ts";
+import { CaptionsPane } from "./captions/captions-pane.tsx";
+import { FindingsPane } from "./findings/findings-pane.tsx";
+import { MarkBar } from "./mark-bar.tsx";
+import { MarkDialogs } from "./mark-dialogs.tsx";
+import "./mark-screen.css";
+import { PlanView } from "./plan/plan-view.tsx";
+import { markActionOf } from "./shortcuts.ts";
+import { SpanBar } from "./spans/span-bar.tsx";
+import { SpansPane } from "./spans/spans-pane.tsx";
+import { LapStrip } from "./strip/lap-strip.tsx";
+import { useMarkActions } from "./use-mark-actions.ts";
+import { useMarks } from "./use-marks.ts";
+
+export interface MarkScreenProps {
+  readonly detail: RecordingDetail;
+  readonly edit: Edit;
+  /** Seconds to start at. */
+  readonly startAt: number | null;
+}
+
+type Pane = "captions" | "findings" | "zones";
+
+/** The editor's desk. */
+export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
+  const picture = useRecordingClock(detail.summary);
+  const { clock } = picture;
+  const keeper = useMarks();
+  const [pane, setPane] = useState<Pane>("captions");
+  /** The finding whose form is open: "new", an id, or none. */
+  const [editing, setEditing] = useState<string | null>(null);
+  const openFinding = (id: string) => {
+    setPane("findings");
+    setEditing(id);
+  };
+  const desk = useMarkActions({ detail, edit, clock, keeper, onNewFinding: () => openFinding("new") });
+  useShortcuts((key) => {
+    const action = markActionOf(key);
+    if (!action) return false;
+    desk.actions[action]();
+    return true;
+  });
+  useEffect(() => {
+    if (startAt !== null) clock.seek(startAt);
+  }, [clock, startAt]);
+
+  const waiting = detail.lap.filter((span) => span.zoneSpanId === null).length;
+  return (
+    <main className="mark">
+      <section className="mark-film" aria-label="Player">
+        <Picture {...picture} />
+        <div className="mark-tools">
+          <Transport clock={clock}>
+            <MarkBar desk={desk} keeper={keeper} detail={detail} />
+          </Transport>
+          <SpanBar desk={desk} detail={detail} clock={clock} />
+        </div>
+      </section>
+      <div className="mark-side">
+        <PlanView detail={detail} clock={clock} />
+        <Tabs.Root className="panes" value={pane} onValueChange={(next: Pane) => setPane(next)}>
+          <Tabs.List className="pane-tabs" aria-label="Lists">
+            <Tabs.Tab value="captions" className="pane-tab">
+              Captions
+            </Tabs.Tab>
+            <Tabs.Tab value="findings" className="pane-tab">
+              Findings{detail.findingProposals.length > 0 ? ` (${detail.findingProposals.length} proposed)` : ""}
+            </Tabs.Tab>
+            <Tabs.Tab value="zones" className="pane-tab">
+              Zones{waiting > 0 ? ` (${waiting} proposed)` : ""}
+            </Tabs.Tab>
+          </Tabs.List>
+          <Tabs.Panel value="captions" className="pane">
+            <CaptionsPane detail={detail} clock={clock} />
+          </Tabs.Panel>
+          <Tabs.Panel value="findings" className="pane">
+            <FindingsPane detail={detail} clock={clock} edit={edit} keeper={keeper} desk={desk} editing={editing} onEdit={setEditing} />
+          </Tabs.Panel>
+          <Tabs.Panel value="zones" className="pane">
+            <SpansPane detail={detail} clock={clock} desk={desk} keeper={keeper} />
+          </Tabs.Panel>
+        </Tabs.Root>
+      </div>
+      <LapStrip
+        detail={detail}
+        clock={clock}
+        marks={keeper.marks}
+        onMoveBorder={desk.moveBorder}
+        onPickFinding={openFinding}
+        onOpenConflict={(conflict) => {
+          window.location.hash = recordingPlace(detail.summary.id, "check", { conflict });
+        }}
+      />
+      <MarkDialogs desk={desk} />
+    </main>
+  );
+}

@@ -1,0 +1,233 @@
+import { memo, useId, useMemo } from "react";
+import { type RecordingDetail, timeLabel, type ZoneName, zoneLabels } from "../../../shared-types/index.ts";
+import type { Clock } from "../../player/clock.ts";
+import { useClockValue } from "../../player/use-clock.ts";
+import { patternId, ZoneSwatch } from "../../shared/zone-patterns.tsx";
+import { nextSpanOfZone, spanAt } from "../lap.ts";
+import { BodyLines, BodyUnder } from "./body-drawing.tsx";
+import { alongX, bodyBox, bodyPath, centreY, outlines, planSize } from "./outlines.ts";
+import "./plan-view.css";
+import { UndersideDrawing } from "./underside-drawing.tsx";
+import { walkRing } from "./walk-ring.ts";
+import { tallySentence, type ZoneTally, zoneTallies } from "./zone-tallies.ts";
+
+export interface PlanViewProps {
+  readonly detail: RecordingDetail;
+  readonly clock: Clock;
+}
+
+/** The zones that are no place around or in the body, below the drawing. */
+const asides = ["roof", "documents", "drive", "opening", "closing"] as const satisfies readonly ZoneName[];
+
+/** The vehicle from above with the way round it: pick an area to go there, and again for its next span. */
+export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps) {
+  const clipId = useId();
+  const here = useClockValue(clock, (reading) => spanAt(detail.lap, reading.time)?.zone ?? null);
+  const tallies = useMemo(() => zoneTallies(detail), [detail]);
+  const { bodyStyle, drive } = detail.summary.vehicle;
+  const outline = outlines[bodyStyle];
+  const go = (zone: ZoneName) => {
+    const span = nextSpanOfZone(detail.lap, zone, clock.read().time);
+    if (span) clock.seek(span.start);
+  };
+  const inside = [
+    { zone: "engine-bay", from: 0, to: outline.cowl },
+    { zone: "cabin", from: outline.cowl, to: outline.deck },
+    { zone: "cargo", from: outline.deck, to: 1 },
+  ] as const;
+  return (
+    <section className="plan" aria-label="Plan view">
+      <svg
+        viewBox={`0 0 ${planSize.width} ${planSize.height}`}
+        className="plan-svg"
+        role="group"
+        aria-label={`${bodyStyle}, seen from above, nose to the left`}
+      >
+        <clipPath id={clipId}>
+          <path d={bodyPath(outline)} />
+        </clipPath>
+        <BodyUnder bodyStyle={bodyStyle} />
+        {walkRing(drive).map((piece) => (
+          <Area
+            key={piece.zone}
+            zone={piece.zone}
+            tally={tallies[piece.zone]}
+            here={here === piece.zone}
+            onPick={go}
+            x={piece.labelX}
+            y={piece.labelY}
+            lines={piece.lines}
+          >
+            <path
+              className="plan-area zone-outline"
+              data-zone={piece.zone}
+              d={piece.path}
+              fill={here === piece.zone ? `url(#${patternId(piece.zone)})` : undefined}
+            />
+          </Area>
+        ))}
+        {inside.map(({ zone, from, to }) => (
+          <Area
+            key={zone}
+            zone={zone}
+            tally={tallies[zone]}
+            here={here === zone}
+            onPick={go}
+            x={alongX((from + to) / 2) + (zone === "engine-bay" ? 2 : 0)}
+            y={centreY}
+            lines={2}
+          >
+            <rect
+              className="plan-area plan-inside"
+              data-zone={zone}
+              clipPath={`url(#${clipId})`}
+              x={alongX(from)}
+              width={alongX(to) - alongX(from)}
+              y={bodyBox.top}
+              height={bodyBox.halfWidth * 2}
+              fill={here === zone ? `url(#${patternId(zone)})` : undefined}
+            />
+          </Area>
+        ))}
+        <BodyLines bodyStyle={bodyStyle} drive={drive} />
+        {inside.map(({ zone, from, to }) => (
+          <AreaName
+            key={zone}
+            zone={zone}
+            tally={tallies[zone]}
+            x={alongX((from + to) / 2) + (zone === "engine-bay" ? 2 : 0)}
+            y={centreY}
+            lines={2}
+          />
+        ))}
+      </svg>
+      <div className="plan-asides">
+        <Aside zone="underside" tally={tallies.underside} here={here === "underside"} onPick={go} wide>
+          <UndersideDrawing bodyStyle={bodyStyle} />
+        </Aside>
+        {asides.map((zone) => (
+          <Aside key={zone} zone={zone} tally={tallies[zone]} here={here === zone} onPick={go} />
+        ))}
+      </div>
+    </section>
+  );
+});
+
+interface AreaProps {
+  readonly zone: ZoneName;
+  readonly tally: ZoneTally;
+  readonly here: boolean;
+  readonly onPick: (zone: ZoneName) => void;
+  readonly x: number;
+  readonly y: number;
+  readonly lines: 1 | 2;
+  readonly children: React.ReactNode;
+}
+
+function Area({ zone, tally, here, onPick, x, y, lines, children }: AreaProps) {
+  const shown = tally.seconds > 0;
+  const inside = zone === "engine-bay" || zone === "cabin" || zone === "cargo";
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: SVG has no button element
+    <g
+      className="plan-pick"
+      role="button"
+      tabIndex={0}
+      aria-label={`${zoneLabels[zone]}: ${tallySentence(tally)}`}
+      aria-disabled={shown ? undefined : true}
+      aria-current={here ? "location" : undefined}
+      data-shown={shown || undefined}
+      onClick={() => onPick(zone)}
+      onKeyDown={(event) => {
+        if (event.key !== "Enter" && event.key !== " ") return;
+        event.preventDefault();
+        onPick(zone);
+      }}
+    >
+      {children}
+      {inside ? null : <AreaName zone={zone} tally={tally} x={x} y={y} lines={lines} />}
+    </g>
+  );
+}
+
+/** The signs beside a time: findings as a count with a tick mark, open conflicts as a count with the arc's foot. */
+function tallySigns(tally: ZoneTally): string {
+  return [
+    tally.seconds > 0 ? timeLabel(tally.seconds) : "not shown",
+    tally.findings > 0 ? `◆${tally.findings}` : "",
+    tally.openConflicts > 0 ? `▼${tally.openConflicts}` : "",
+  ]
+    .filter(Boolean)
+    .join(" ");
+}
+
+function AreaName({
+  zone,
+  tally,
+  x,
+  y,
+  lines,
+}: {
+  readonly zone: ZoneName;
+  readonly tally: ZoneTally;
+  readonly x: number;
+  readonly y: number;
+  readonly lines: 1 | 2;
+}) {
+  const name = zoneLabels[zone];
+  const signs = tallySigns(tally);
+  const width = (lines === 1 ? name.length + signs.length + 2 : Math.max(name.length, signs.length)) * 5.9 + 8;
+  const height = lines === 1 ? 17 : 31;
+  return (
+    <g className="plan-name" aria-hidden="true" data-disputed={tally.openConflicts > 0 || undefined}>
+      <rect x={x - width / 2} y={y - height / 2} width={width} height={height} />
+      {lines === 1 ? (
+        <text x={x} y={y + 4}>
+          {name} <tspan className="plan-signs">{signs}</tspan>
+        </text>
+      ) : (
+        <>
+          <text x={x} y={y - 2.5}>
+            {name}
+          </text>
+          <text x={x} y={y + 11.5} className="plan-signs">
+            {signs}
+          </text>
+        </>
+      )}
+    </g>
+  );
+}
+
+interface AsideProps {
+  readonly zone: ZoneName;
+  readonly tally: ZoneTally;
+  readonly here: boolean;
+  readonly onPick: (zone: ZoneName) => void;
+  readonly wide?: boolean;
+  readonly children?: React.ReactNode;
+}
+
+function Aside({ zone, tally, here, onPick, wide, children }: AsideProps) {
+  return (
+    <button
+      type="button"
+      className="plan-aside"
+      data-wide={wide || undefined}
+      data-here={here || undefined}
+      data-shown={tally.seconds > 0 || undefined}
+      aria-label={`${zoneLabels[zone]}: ${tallySentence(tally)}`}
+      aria-disabled={tally.seconds > 0 ? undefined : true}
+      aria-current={here ? "location" : undefined}
+      onClick={() => onPick(zone)}
+    >
+      <span className="plan-aside-name">
+        <ZoneSwatch zone={zone} /> {zoneLabels[zone]}
+      </span>
+      <span className="plan-signs" data-disputed={tally.openConflicts > 0 || undefined}>
+        {tallySigns(tally)}
+      </span>
+      {children}
+    </button>
+  );
+}

@@ -1,0 +1,97 @@
+/** The stretch of the recording that the strip shows, and the width it has for it. */
+export interface StripView {
+  /** Seconds. */
+  readonly from: number;
+  /** Seconds; later than `from`. */
+  readonly to: number;
+  /** CSS pixels. */
+  readonly width: number;
+}
+
+export function xOf(view: StripView, seconds: number): number {
+  return ((seconds - view.from) / (view.to - view.from)) * view.width;
+}
+
+/** The moment under a point of the strip, held within the view. */
+export function secondsAt(view: StripView, x: number): number {
+  const share = Math.min(1, Math.max(0, x / view.width));
+  return view.from + share * (view.to - view.from);
+}
+
+const tickSteps = [0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600] as const;
+
+/** Moments that get a tick: round numbers, at least `apart` pixels from one another. */
+export function tickMoments(view: StripView, apart = 74): number[] {
+  const least = ((view.to - view.from) / view.width) * apart;
+  const step = tickSteps.find((candidate) => candidate >= least) ?? Math.ceil(least / 3600) * 3600;
+  const ticks: number[] = [];
+  // Counted rather than summed, so that a long strip of tenths does not drift.
+  for (let count = Math.ceil(view.from / step); count * step <= view.to; count++) ticks.push(count * step);
+  return ticks;
+}
+
+/** An arc between two moments of a conflict. */
+export interface ArcEnds {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Height of an arc over the strip: rises with its span, so that nested arcs do not touch, and never leaves the lane. */
+export function arcHeight(spanPx: number, viewWidthPx: number, laneHeightPx: number): number {
+  const least = 8;
+  const share = Math.sqrt(Math.min(1, Math.max(0, spanPx / Math.max(1, viewWidthPx))));
+  return least + (laneHeightPx - least) * share;
+}
+
+/** The path of an arc that stands on `baseline`. */
+export function arcPath(x1: number, x2: number, baseline: number, height: number): string {
+  const [left, right] = x1 <= x2 ? [x1, x2] : [x2, x1];
+  // A cubic reaches three quarters of the way to its handles; both handles stand a little inside, so the arc leaves its moment upright.
+  const handle = baseline - (height * 4) / 3;
+  const lean = (right - left) * 0.12;
+  return `M${round(left)} ${round(baseline)}C${round(left + lean)} ${round(handle)} ${round(right - lean)} ${round(handle)} ${round(right)} ${round(baseline)}`;
+}
+
+function round(value: number): number {
+  return Math.round(value * 10) / 10;
+}
+
+/** The arcs of one conflict: its sides' first moments, in order of time, each joined to the next. */
+export function arcsBetween(moments: readonly number[]): ArcEnds[] {
+  const ordered = [...moments].sort((a, b) => a - b);
+  return ordered.slice(1).map((to, index) => ({ from: ordered[index] ?? to, to }));
+}
+
+/** Average advance of a character of the strip's 12 px face, in pixels; wide enough that no name is cut through. */
+const characterPx = 6.4;
+
+/** The longest of the given names that fits, or null. */
+export function nameThatFits(names: readonly string[], widthPx: number): string | null {
+  return names.find((name) => name.length * characterPx + 6 <= widthPx) ?? null;
+}
+
+/**
+ * The view after zooming around a moment that stays where it is on the screen.
+ * @param factor below 1 shows less and larger; the view never gets shorter than two seconds nor longer than the recording.
+ */
+export function zoomView(view: StripView, duration: number, around: number, factor: number): StripView {
+  const span = Math.min(duration, Math.max(Math.min(2, duration), (view.to - view.from) * factor));
+  const share = (around - view.from) / (view.to - view.from);
+  const from = Math.min(duration - span, Math.max(0, around - share * span));
+  return { ...view, from, to: from + span };
+}
+
+/** The view moved by some seconds, held within the recording. */
+export function slideView(view: StripView, duration: number, bySeconds: number): StripView {
+  const span = view.to - view.from;
+  const from = Math.min(Math.max(0, duration - span), Math.max(0, view.from + bySeconds));
+  return { ...view, from, to: from + span };
+}
+
+/** How near a border may come to its neighbours, in seconds; the host refuses empty spans. */
+export const leastSpanSeconds = 0.1;
+
+/** Where a dragged or nudged border may stand: between its neighbours. */
+export function heldBorder(wanted: number, previous: number, next: number): number {
+  return Math.min(next - leastSpanSeconds, Math.max(previous + leastSpanSeconds, wanted));
+}

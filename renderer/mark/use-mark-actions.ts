@@ -1,0 +1,108 @@
+import { useState } from "react";
+import { type LapSpan, type RecordingDetail, timeLabel, type ZoneName, zoneLabels } from "../../shared-types/index.ts";
+import type { Edit } from "../client/use-recording.ts";
+import type { Clock } from "../player/clock.ts";
+import { borderBeside, nearestBorder, spanAt } from "./lap.ts";
+import type { MarkAction } from "./shortcuts.ts";
+import type { MarkKeeper } from "./use-marks.ts";
+
+/** A stretch whose zone is being asked for. */
+export interface ZoneQuestion {
+  readonly start: number;
+  readonly end: number;
+  readonly zone: ZoneName;
+  readonly title: string | null;
+}
+
+export type MarkDialog =
+  | { readonly kind: "zone"; readonly question: ZoneQuestion }
+  | { readonly kind: "title"; readonly span: LapSpan }
+  | { readonly kind: "sheet" };
+
+export interface MarkActionsInput {
+  readonly detail: RecordingDetail;
+  readonly edit: Edit;
+  readonly clock: Clock;
+  readonly keeper: MarkKeeper;
+  readonly onNewFinding: () => void;
+}
+
+/** Everything the Mark desk can do, by name; keys, buttons and lists all come through here. */
+export function useMarkActions({ detail, edit, clock, keeper, onNewFinding }: MarkActionsInput) {
+  const [dialog, setDialog] = useState<MarkDialog | null>(null);
+  const now = () => clock.read().time;
+  const here = () => spanAt(detail.lap, now());
+
+  const acceptZones = (start: number, end: number) => edit("zone.accept", { start, end }, "Zone spans accepted");
+  const acceptFindings = (keys: string[]) =>
+    keys.length > 0 ? edit("finding.accept", { proposalKeys: keys }, `${keys.length} findings accepted`) : undefined;
+  const moveBorder = (from: number, to: number) => void edit("zone.moveBorder", { from, to }, `Border moved to ${timeLabel(to)}`);
+
+  const askZone = () => {
+    const marked = keeper.stretch;
+    const span = here();
+    if (marked) setDialog({ kind: "zone", question: { ...marked, zone: span?.zone ?? "opening", title: null } });
+    else if (span) setDialog({ kind: "zone", question: { start: span.start, end: span.end, zone: span.zone, title: null } });
+  };
+  const paint = async (question: ZoneQuestion) => {
+    setDialog(null);
+    const { start, end, zone, title } = question;
+    if (await edit("zone.paint", { start, end, zone, title }, `${timeLabel(start)} to ${timeLabel(end)} is ${zoneLabels[zone]}`))
+      keeper.clear();
+  };
+  const retitle = async (span: LapSpan, title: string | null) => {
+    setDialog(null);
+    // Only a person's span keeps a title, so a proposal is accepted under its new one.
+    if (span.zoneSpanId) await edit("zone.retitle", { zoneSpanId: span.zoneSpanId, title }, "Span retitled");
+    else await edit("zone.paint", { start: span.start, end: span.end, zone: span.zone, title }, "Span accepted and retitled");
+  };
+  const remove = (span: LapSpan | undefined) => {
+    if (span?.zoneSpanId) void edit("zone.remove", { zoneSpanId: span.zoneSpanId }, "Span removed; the proposal shows again");
+  };
+  const join = (border: number | undefined) => {
+    if (border !== undefined) void edit("zone.join", { border }, `Spans joined at ${timeLabel(border)}`);
+  };
+
+  const actions = {
+    play: () => clock.toggle(),
+    "frame-back": () => clock.step(-1),
+    "frame-on": () => clock.step(1),
+    "second-back": () => clock.seek(now() - 1),
+    "second-on": () => clock.seek(now() + 1),
+    "five-back": () => clock.seek(now() - 5),
+    "five-on": () => clock.seek(now() + 5),
+    slower: () => clock.shiftRate(-1),
+    faster: () => clock.shiftRate(1),
+    "border-before": () => clock.seek(borderBeside(detail.lap, now(), -1)),
+    "border-after": () => clock.seek(borderBeside(detail.lap, now(), 1)),
+    "mark-start": () => keeper.setStart(now()),
+    "mark-end": () => keeper.setEnd(now()),
+    "clear-marks": () => keeper.clear(),
+    zone: askZone,
+    finding: onNewFinding,
+    accept: () => {
+      const span = here();
+      if (span && span.zoneSpanId === null) void acceptZones(span.start, span.end);
+    },
+    "accept-stretch": () => {
+      if (keeper.stretch) void acceptZones(keeper.stretch.start, keeper.stretch.end);
+    },
+    split: () => void edit("zone.split", { at: now() }, `Split at ${timeLabel(now())}`),
+    join: () => join(nearestBorder(detail.lap, now())),
+    retitle: () => {
+      const span = here();
+      if (span) setDialog({ kind: "title", span });
+    },
+    remove: () => remove(here()),
+    undo: () => {
+      if (detail.undoLabel !== null) void edit("edit.undo", {}, `Undone: ${detail.undoLabel}`);
+    },
+    redo: () => {
+      if (detail.redoLabel !== null) void edit("edit.redo", {}, `Done again: ${detail.redoLabel}`);
+    },
+    sheet: () => setDialog({ kind: "sheet" }),
+  } satisfies Record<MarkAction, () => void>;
+
+  return { actions, dialog, setDialog, paint, retitle, remove, join, acceptZones, acceptFindings, moveBorder };
+}
+export type MarkActions = ReturnType<typeof useMarkActions>;

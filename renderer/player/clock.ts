@@ -1,0 +1,105 @@
+/** Where the recording stands, as the screens read it. */
+export interface ClockReading {
+  /** Seconds. */
+  readonly time: number;
+  /** Seconds; 0 until known. */
+  readonly duration: number;
+  readonly playing: boolean;
+  readonly rate: number;
+  /** Why nothing can be played, in words for the person. */
+  readonly fault: string | null;
+}
+
+/** A stretch to be heard: played from start to end, then stopped. Seconds. */
+export interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+export const rates = [0.25, 0.5, 0.75, 1, 1.25, 1.5, 2, 3] as const;
+
+/** Second of lead before a stretch, so that the ear is there when the words come. */
+export const leadSeconds = 1;
+
+/**
+ * The recording's clock: moved by a video where there is one, by the time of day where there is none.
+ * Screens read it through `subscribe` and `read`; only the person, or a stretch they asked to hear, moves it.
+ */
+export abstract class Clock {
+  private listeners = new Set<() => void>();
+  private reading: ClockReading;
+  private stretches: Stretch[] = [];
+  /** Length of one step, in seconds: a frame as soon as a playing video has shown how long its frames are, until then a 25th. */
+  protected frameSeconds = 1 / 25;
+
+  constructor(duration: number) {
+    this.reading = { time: 0, duration, playing: false, rate: 1, fault: null };
+  }
+
+  readonly read = (): ClockReading => this.reading;
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+
+  protected abstract startPlaying(): void;
+  protected abstract stopPlaying(): void;
+  protected abstract moveTo(seconds: number): void;
+  protected abstract applyRate(rate: number): void;
+  abstract dispose(): void;
+
+  play(): void {
+    this.stretches = [];
+    this.startPlaying();
+  }
+  pause(): void {
+    this.stretches = [];
+    this.stopPlaying();
+  }
+  toggle(): void {
+    if (this.reading.playing) this.pause();
+    else this.play();
+  }
+  seek(seconds: number): void {
+    this.stretches = [];
+    this.moveTo(this.within(seconds));
+  }
+  step(frames: number): void {
+    this.pause();
+    this.moveTo(this.within(this.reading.time + frames * this.frameSeconds));
+  }
+  setRate(rate: number): void {
+    this.applyRate(rate);
+    this.note({ rate });
+  }
+  /** One notch faster or slower along `rates`. */
+  shiftRate(notches: 1 | -1): void {
+    const at = rates.findIndex((rate) => rate >= this.reading.rate);
+    const next = rates[Math.min(rates.length - 1, Math.max(0, (at < 0 ? rates.length - 1 : at) + notches))];
+    if (next !== undefined) this.setRate(next);
+  }
+  /** Plays each stretch with a second of lead and stops after the last; anything else the person does ends it. */
+  hear(stretches: readonly Stretch[]): void {
+    const [first, ...rest] = stretches;
+    if (!first) return;
+    this.stretches = [first, ...rest];
+    this.moveTo(this.within(first.start - leadSeconds));
+    this.startPlaying();
+  }
+
+  protected within(seconds: number): number {
+    const last = this.reading.duration > 0 ? this.reading.duration : Number.POSITIVE_INFINITY;
+    return Math.min(last, Math.max(0, seconds));
+  }
+  /** Takes what the mechanism reports, ends a heard stretch at its end, and tells the listeners. */
+  protected note(change: Partial<ClockReading>): void {
+    this.reading = { ...this.reading, ...change };
+    const [current, next] = this.stretches;
+    if (current && this.reading.playing && this.reading.time >= current.end) {
+      this.stretches = this.stretches.slice(1);
+      if (next) this.moveTo(this.within(next.start - leadSeconds));
+      else this.stopPlaying();
+    }
+    for (const listener of this.listeners) listener();
+  }
+}

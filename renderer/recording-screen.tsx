@@ -1,0 +1,68 @@
+import { useState } from "react";
+import { CheckScreen } from "./check/check-screen.tsx";
+import { ExportPanel } from "./check/export-panel.tsx";
+import { useRecording } from "./client/use-recording.ts";
+import { MarkScreen } from "./mark/mark-screen.tsx";
+import { Button } from "./shared/button.tsx";
+import { Head } from "./shared/head.tsx";
+import { hashOfPlace } from "./shared/place.ts";
+import { ProblemNote } from "./shared/problem-note.tsx";
+import "./recording-screen.css";
+
+export interface RecordingScreenProps {
+  readonly recordingId: string;
+  readonly desk: "mark" | "check";
+  /** Seconds to start at. */
+  readonly at: number | null;
+  readonly conflictKey: string | null;
+}
+
+/** One recording at the Mark or the Check desk; both work on the same detail and the same edits. */
+export function RecordingScreen({ recordingId, desk, at, conflictKey }: RecordingScreenProps) {
+  const recording = useRecording(recordingId);
+  const [exporting, setExporting] = useState(false);
+  const { detail, problem } = recording;
+  const summary = detail?.summary;
+  return (
+    <div className="screen">
+      <Head
+        desk={desk}
+        recordingId={recordingId}
+        subject={
+          summary ? (
+            <>
+              <h1>{summary.title}</h1>
+              <span className="soft stock">{summary.stockNumber}</span>
+            </>
+          ) : (
+            <h1>{problem ? "Not opened" : "Opening…"}</h1>
+          )
+        }
+      >
+        {summary ? (
+          <>
+            <span className="chip" data-kind={summary.counts.openConflicts > 0 ? "dispute" : "settled"}>
+              {summary.counts.openConflicts === 0
+                ? "no open conflicts"
+                : `${summary.counts.openConflicts} open ${summary.counts.openConflicts === 1 ? "conflict" : "conflicts"}`}
+            </span>
+            <span className="head-state">{recording.saving ? "saving…" : "on disk"}</span>
+            <Button onClick={() => setExporting(true)}>Export…</Button>
+          </>
+        ) : null}
+      </Head>
+      <div className="visually-hidden" role="status" aria-live="polite">
+        {recording.lastSaved}
+      </div>
+      {problem ? (
+        <div className="recording-problem">
+          <ProblemNote problem={problem} onDismiss={detail ? recording.dismissProblem : undefined} />
+          {detail ? null : <a href={hashOfPlace({ screen: "library" })}>Back to the library</a>}
+        </div>
+      ) : null}
+      {detail && desk === "mark" ? <MarkScreen detail={detail} edit={recording.edit} startAt={at} /> : null}
+      {detail && desk === "check" ? <CheckScreen detail={detail} edit={recording.edit} conflictKey={conflictKey} /> : null}
+      {detail ? <ExportPanel detail={detail} open={exporting} onClose={() => setExporting(false)} /> : null}
+    </div>
+  );
+}

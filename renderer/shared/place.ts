@@ -1,0 +1,56 @@
+import { useSyncExternalStore } from "react";
+
+export type Desk = "mark" | "check" | "call";
+
+/** Where in the application the page is; kept in the address after `#`, so that the browser's own back and forward work. */
+export type Place =
+  | { readonly screen: "library" }
+  | { readonly screen: "call" }
+  | {
+      readonly screen: "recording";
+      readonly desk: "mark" | "check";
+      readonly id: string;
+      readonly at: number | null;
+      readonly conflict: string | null;
+    };
+
+export function placeOfHash(hash: string): Place {
+  const [path = "", query = ""] = hash.replace(/^#\/?/, "").split("?");
+  const [first, id, desk] = path.split("/");
+  if (first === "call") return { screen: "call" };
+  if (first === "recording" && id) {
+    const asked = new URLSearchParams(query);
+    const at = Number(asked.get("at") ?? Number.NaN);
+    return {
+      screen: "recording",
+      desk: desk === "check" ? "check" : "mark",
+      id: decodeURIComponent(id),
+      at: Number.isFinite(at) && at >= 0 ? at : null,
+      conflict: asked.get("conflict"),
+    };
+  }
+  return { screen: "library" };
+}
+
+export function hashOfPlace(place: Place): string {
+  if (place.screen === "library") return "#/";
+  if (place.screen === "call") return "#/call";
+  const query = new URLSearchParams();
+  if (place.at !== null) query.set("at", String(place.at));
+  if (place.conflict !== null) query.set("conflict", place.conflict);
+  const tail = query.size > 0 ? `?${query}` : "";
+  return `#/recording/${encodeURIComponent(place.id)}/${place.desk}${tail}`;
+}
+
+export function recordingPlace(id: string, desk: "mark" | "check", more: { at?: number; conflict?: string } = {}): string {
+  return hashOfPlace({ screen: "recording", desk, id, at: more.at ?? null, conflict: more.conflict ?? null });
+}
+
+function subscribe(changed: () => void): () => void {
+  window.addEventListener("hashchange", changed);
+  return () => window.removeEventListener("hashchange", changed);
+}
+
+export function useHash(): string {
+  return useSyncExternalStore(subscribe, () => window.location.hash);
+}
