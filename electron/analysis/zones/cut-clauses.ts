@@ -1,0 +1,140 @@
+import type { Speech, Token } from "../model.ts";
+import { isJoint } from "../transcript/cut-sentences.ts";
+import type { Move } from "./find-moves.ts";
+import { plainWord } from "./spoken-line.ts";
+
+/**
+ * A stretch within which the camera does not move: the model decides one zone for each. Finer than sentences, because "nice and solid,
+ * alright let's get in it" shows two zones.
+ */
+export interface Clause {
+  readonly first: number;
+  readonly end: number;
+  /** What stands before it: the surer the break, the cheaper a change of zone. */
+  readonly break: "start" | "sentence" | "lead-in" | "comma" | "move";
+  /** Moves that begin here, with the words that lead into them. */
+  readonly moves: readonly Move[];
+}
+
+/** Words with which a narrator turns to the next thing. */
+const leadIns: ReadonlySet<string> = new Set([
+  "okay",
+  "ok",
+  "alright",
+  "right",
+  "now",
+  "so",
+  "anyway",
+  "anyways",
+  "anyhow",
+  "well",
+  "next",
+  "first",
+  "lets",
+  "then",
+  "finally",
+  "lastly",
+  "oh",
+]);
+/** Further words that may stand between a lead-in and the move it leads into. */
+const shortWords: ReadonlySet<string> = new Set(["and", "uh", "um", "er", "erm", "but", "yeah", "just", "then", "all"]);
+/** How far back a move may begin, in words: at the lead-in of its sentence, or at the start of its clause. */
+const reachToLeadIn = 14;
+const reachToClause = 9;
+/** A move without a place ("come on around") that ends this close before a place begins is the start of the same move. */
+const reachToComeAlong = 12;
+
+/** The speech in clauses. Every token belongs to exactly one; every move begins one. */
+export function cutClauses(speech: Speech, moves: readonly Move[]): Clause[] {
+  const { tokens } = speech;
+  if (tokens.length === 0) return [];
+  const breaks = new Map<number, Clause["break"]>([[0, "start"]]);
+  for (const sentence of speech.sentences)
+    if (!breaks.has(sentence.first)) breaks.set(sentence.first, startsWithLeadIn(tokens, sentence.first) ? "lead-in" : "sentence");
+  for (let position = 1; position < tokens.length; position += 1) {
+    if (breaks.has(position)) continue;
+    if (isLeadIn(tokens, position)) breaks.set(position, "lead-in");
+    else if (/[,;:—–]/u.test(tokens[position - 1]?.after ?? "")) breaks.set(position, "comma");
+  }
+  const starts = moveStarts(tokens, moves, breaks, new Set(speech.sentences.map((sentence) => sentence.first)));
+  const movesAt = new Map<number, Move[]>();
+  for (const [position, move] of moves.entries()) {
+    const start = starts[position] ?? move.first;
+    if (!breaks.has(start)) breaks.set(start, "move");
+    movesAt.set(start, [...(movesAt.get(start) ?? []), move]);
+  }
+  const firsts = [...breaks.keys()].toSorted((a, b) => a - b);
+  return firsts.map((first, position) => ({
+    first,
+    end: firsts[position + 1] ?? tokens.length,
+    break: breaks.get(first) ?? "comma",
+    moves: movesAt.get(first) ?? [],
+  }));
+}
+
+function isLeadIn(tokens: readonly Token[], position: number): boolean {
+  const word = plainWord(tokens[position]?.word ?? "");
+  if (!leadIns.has(word)) return false;
+  if (word === "right" || word === "first" || word === "then" || word === "well" || word === "next")
+    return /[.,?!]/.test(tokens[position - 1]?.after ?? "");
+  return word === "lets"
+    ? !leadIns.has(plainWord(tokens[position - 1]?.word ?? ""))
+    : isJoint(tokens, position) || /[.,?!]/.test(tokens[position - 1]?.after ?? "");
+}
+
+const startsWithLeadIn = (tokens: readonly Token[], position: number) => leadIns.has(plainWord(tokens[position]?.word ?? ""));
+
+/** For each move, the token at which the turn to it begins. */
+function moveStarts(
+  tokens: readonly Token[],
+  moves: readonly Move[],
+  breaks: ReadonlyMap<number, Clause["break"]>,
+  sentenceStarts: ReadonlySet<number>,
+): number[] {
+  const starts: number[] = [];
+  for (const [index, move] of moves.entries()) {
+    let start = ledIntoFrom(tokens, move.first, breaks, moves[index - 1]?.end ?? 0);
+    const before = moves[index - 1];
+    const beforeStart = starts[index - 1];
+    const near = before?.zone === null && move.first - before.end <= reachToComeAlong;
+    if (
+      move.zone !== null &&
+      near &&
+      beforeStart !== undefined &&
+      (before.setsOff || !startsBetween(before.end, move.first, sentenceStarts))
+    ) {
+      start = Math.min(start, beforeStart);
+    }
+    starts.push(start);
+  }
+  return starts;
+}
+
+function startsBetween(end: number, first: number, starts: ReadonlySet<number>): boolean {
+  for (let position = end; position <= first; position += 1) if (starts.has(position)) return true;
+  return false;
+}
+
+function ledIntoFrom(tokens: readonly Token[], first: number, breaks: ReadonlyMap<number, Clause["break"]>, notBefore: number): number {
+  let start = first;
+  for (let back = 0; back <= reachToLeadIn && first - back >= notBefore; back += 1) {
+    const position = first - back;
+    const kind = breaks.get(position);
+    if (kind === "lead-in" || ((kind === "sentence" || kind === "start") && back <= reachToClause)) {
+      start = position;
+      break;
+    }
+    if (kind === "comma" && start === first && back <= reachToClause) start = position;
+  }
+  // "Okay. And then, come on": lead-ins that stand alone before the turn belong to it.
+  while (
+    start > notBefore &&
+    (leadIns.has(plainWord(tokens[start - 1]?.word ?? "")) || shortWords.has(tokens[start - 1]?.word ?? "")) &&
+    breaks.get(start) !== undefined
+  ) {
+    const previous = tokens[start - 1];
+    if (!previous || (tokens[start]?.caption !== previous.caption && !leadIns.has(plainWord(previous.word)))) break;
+    start -= 1;
+  }
+  return start;
+}

@@ -1,0 +1,33 @@
+import type { ZoneName } from "../../../shared-types/index.ts";
+import type { Speech } from "../model.ts";
+import { type PhraseNode, partRows, partTree, type ZoneWeights } from "./part-evidence.ts";
+import { plainWord } from "./spoken-line.ts";
+
+/** A part that was named, and the zones it speaks for. */
+export interface NamedPart {
+  readonly first: number;
+  readonly end: number;
+  readonly zones: ZoneWeights;
+}
+
+const tree: PhraseNode = partTree(partRows);
+
+/** Parts in spoken order; inside a longer phrase no shorter one is found ("door mirror" is no door). Linear in the words. */
+export function findParts(speech: Speech): NamedPart[] {
+  const words = speech.tokens.map((token) => plainWord(token.word));
+  const found: NamedPart[] = [];
+  for (let first = 0; first < words.length; ) {
+    let node: PhraseNode | undefined = tree;
+    let best: NamedPart | null = null;
+    for (let end = first; node && end < words.length; ) {
+      node = node.next.get(words[end] ?? "");
+      end += 1;
+      if (node?.weights) best = { first, end, zones: node.weights };
+    }
+    if (best) found.push(best);
+    first = best ? best.end : first + 1;
+  }
+  return found;
+}
+
+export const weightIn = (zones: ZoneWeights, zone: ZoneName): number => zones[zone] ?? 0;

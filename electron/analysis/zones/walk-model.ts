@@ -1,0 +1,46 @@
+import type { ZoneName } from "../../../shared-types/index.ts";
+import { zoneNames } from "../../../shared-types/vocabulary.ts";
+
+/**
+ * How walks go, as costs. A walk is a path through the zones; the cheapest path that fits the words is taken. Figures were set by hand so
+ * that a lone mention never moves the camera, two sentences of one zone's parts do, and a spoken move does at once.
+ */
+export const walkCosts = {
+  /** Changing zone with nothing said about a move, by what stands before the clause. */
+  change: { start: 0, sentence: 6, "lead-in": 5, comma: 8, move: 4 },
+  /** What remains of that cost where words move the camera away without a place. */
+  changeAfterComeAlong: 3,
+  changeAtNamedMove: 0.5,
+  /** Going back to a zone already seen. */
+  revisit: { opening: 30, closing: 6, documents: 2.5, cabin: 3, drive: 3, other: 3.5 },
+  /** Leaving the sign-off again. */
+  afterClosing: 9,
+  /** A sign-off this far into the recording is free; each tenth earlier costs. */
+  closingFrom: 0.86,
+  closingPerTenthEarlier: 5,
+  /** Staying where the words have just left, for each clause until the next move. */
+  stayedAfterLeaving: 0.7,
+  stayedAfterLeavingClauses: 4,
+  /** The most that one clause's parts may say for a zone. */
+  clauseEvidenceCap: 2.4,
+  /** What remains of evidence in a clause about another time or place. */
+  remoteShare: 0.2,
+} as const;
+
+/** Zones a walk usually reaches from another without a word about the move: neighbours along the vehicle. Bonus for the change. */
+export const usualNext: Partial<Record<ZoneName, Partial<Record<ZoneName, number>>>> = {
+  opening: { front: 1.2, "driver-side": 0.6, "passenger-side": 0.4, rear: 0.2, documents: 0.2 },
+  front: { "driver-side": 0.6, "passenger-side": 0.6, "engine-bay": 0.6 },
+  "driver-side": { rear: 0.6, cabin: 0.5, front: 0.3, roof: 0.1 },
+  "passenger-side": { rear: 0.6, cabin: 0.4, front: 0.3, roof: 0.1 },
+  rear: { cargo: 0.8, "driver-side": 0.5, "passenger-side": 0.5 },
+  cargo: { "driver-side": 0.4, "passenger-side": 0.4, rear: 0.2, cabin: 0.2 },
+  cabin: { "engine-bay": 0.4, drive: 0.3, cargo: 0.2 },
+  "engine-bay": { drive: 0.5, underside: 0.4 },
+  drive: { closing: 0.5, underside: 0.2 },
+  underside: { closing: 0.4, documents: 0.3, drive: 0.2 },
+  documents: { closing: 0.4, drive: 0.3, "engine-bay": 0.1 },
+};
+
+export const zoneCount = zoneNames.length;
+export const zoneIndex = Object.fromEntries(zoneNames.map((zone, index) => [zone, index])) as Record<ZoneName, number>;
