@@ -66,12 +66,30 @@ export type NumberKind =
   | "range"
   /** Width alone ("235") or width and aspect ("215/70") of a tire whose rest is said elsewhere; `parts` has the numbers. */
   | "tire-partial"
+  /** Load index and speed symbol after a tire size: "91V". */
+  | "service-description"
   /** A month (1969-04) or a day (1965-01-04). */
   | "date"
   | AsideKind;
 
 /** Numbers said in passing that are no claim about the vehicle: see `isAside`. */
 export type AsideKind = "percent" | "angle" | "engine-speed" | "road-speed" | "fuel-economy" | "duration" | "clock-time" | "telephone";
+
+const asideKinds: ReadonlySet<NumberKind> = new Set([
+  "percent",
+  "angle",
+  "engine-speed",
+  "road-speed",
+  "fuel-economy",
+  "duration",
+  "clock-time",
+  "telephone",
+] satisfies AsideKind[]);
+
+/** True for a number said in passing (degrees, rpm, minutes, a telephone number) that is no claim about the vehicle. */
+export function isAside(kind: NumberKind): kind is AsideKind {
+  return asideKinds.has(kind);
+}
 
 /** One possible value of a stretch of words. */
 export interface Reading {

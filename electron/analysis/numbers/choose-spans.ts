@@ -42,7 +42,7 @@ function touches(line: Line, span: WeighedSpan, next: WeighedSpan | undefined): 
   return last.written !== "none" && first.written !== "none" && span.drafts[0]!.kind === "integer" && next.drafts[0]!.kind === "integer";
 }
 
-const partWords: ReadonlySet<string> = new Set(["half", "quarter", "quarters"]);
+const partWords: ReadonlySet<string> = new Set("half quarter quarters oh point comma dot".split(" "));
 
 function worthOf(line: Line, span: WeighedSpan): number {
   let numbers = 0;

@@ -71,7 +71,9 @@ export function fillSlots(line: Line, at: number, sizes: readonly number[], lead
   let prefix = "";
   if (lead === "load-letter") {
     const word = pieces[at]?.text ?? "";
-    prefix = /^[a-n]$/.test(word) ? word.toUpperCase() : (lookUp(loadLetterWords, word) ?? "");
+    // "gr78" comes as one piece of letters: the R of a radial belongs to the construction.
+    const radial = /^([a-n])r$/.exec(word);
+    prefix = radial ? radial[1]!.toUpperCase() : /^[a-n]$/.test(word) ? word.toUpperCase() : (lookUp(loadLetterWords, word) ?? "");
     if (prefix === "") return undefined;
     position += 1;
     if (pieces[position]?.text === "-") position += 1;
@@ -102,8 +104,8 @@ export function fillSlots(line: Line, at: number, sizes: readonly number[], lead
   };
   if (lead === "load-letter") {
     // The R of GR78-15 stands before the digits.
-    const letter = lookUp(constructionLetters, pieces[position]?.text ?? "");
-    if (letter === "r") {
+    if (/^[a-n]r$/.test(pieces[at]!.text)) state.letters.push("r");
+    else if (lookUp(constructionLetters, pieces[position]?.text ?? "") === "r") {
       state.letters.push("r");
       position += 1;
     }

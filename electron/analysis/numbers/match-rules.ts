@@ -12,7 +12,7 @@ export interface Candidate {
 
 /** Words that may open a number though they are none: tried as starts beside the number pieces. */
 const opener =
-  /^(?:[$£€']|a|an|the|to|too|for|fore|won|oh|half|quarter|point|dot|minus|inch|inches|between|from|anywhere|couple|pair|dozen|week|group|january|jan|february|feb|march|april|may|june|july|august|aug|september|sept|october|oct|november|nov|december|dec|p|pee|lt|l|t|tee|tea|st|[a-h]|j|k|m|n|gee|jee|ef|eff|ee|aitch|jay|el|dee|bee|see)$/;
+  /^(?:[$£€']|a|an|the|to|too|for|fore|won|oh|half|quarter|point|dot|minus|inch|inches|between|from|anywhere|couple|pair|dozen|week|group|january|jan|february|feb|march|april|may|june|july|august|aug|september|sept|october|oct|november|nov|december|dec|p|pee|lt|l|t|tee|tea|st|[a-h]r?|[jkmn]r?|lr|gee|jee|ef|eff|ee|aitch|jay|el|dee|bee|see)$/;
 
 /** All finds of all rules at every place a number may start, those with a unit behind them extended over it. */
 export function matchRules(line: Line): Candidate[] {
@@ -49,15 +49,32 @@ function addFind(line: Line, rule: NumberRule, found: Find, candidates: Candidat
     candidates.push({
       first: found.first,
       end,
-      drafts: kept.map((draft) => ({ ...draft, kind: aside.kind, weight: 0.5 + draft.weight * 0.5, topic: undefined, rule: rule.name })),
+      drafts: kept.map((draft) => ({
+        ...draft,
+        kind: aside.kind,
+        weight: draft.weight < leastOwnWeight ? draft.weight : 0.5 + draft.weight * 0.5,
+        topic: undefined,
+        rule: rule.name,
+      })),
     });
   }
+  const measured = new Map<number, Draft[]>();
   for (const spoken of units) {
     const end = spoken.endAt(line, found.end);
     if (end === undefined) continue;
     addHomophoneHundreds(line, rule, found, spoken, end, candidates);
     const drafts = found.drafts.flatMap((draft) => measure(draft, spoken, line) ?? []);
-    if (drafts.length > 0) candidates.push({ first: found.first, end, drafts: drafts.map((draft) => ({ ...draft, rule: rule.name })) });
+    if (drafts.length > 0) measured.set(end, [...(measured.get(end) ?? []), ...drafts]);
+  }
+  const own = Math.max(...found.drafts.map((draft) => draft.weight));
+  for (const [end, drafts] of measured) {
+    // The number with its unit explains more words than the number alone, so its best reading is no less likely.
+    const scale = Math.max(1, own / Math.max(...drafts.map((draft) => draft.weight)));
+    candidates.push({
+      first: found.first,
+      end,
+      drafts: drafts.map((draft) => ({ ...draft, weight: Math.min(0.99, draft.weight * scale), rule: rule.name })),
+    });
   }
 }
 
@@ -122,6 +139,9 @@ const units: readonly UnitMatcher[] = [
 ];
 const asides = asideUnits.map((aside) => ({ kind: aside.kind, endAt: wordsAt(aside.said) }));
 
+/** A reading less likely than this (a mishearing) gains nothing from the unit that follows: the unit speaks for every reading alike. */
+const leastOwnWeight = 0.1;
+
 const money: ReadonlySet<string> = new Set(["USD", "GBP", "EUR"]);
 
 function measure(draft: Draft, spoken: UnitMatcher, line: Line): Draft | undefined {
@@ -137,7 +157,8 @@ function measure(draft: Draft, spoken: UnitMatcher, line: Line): Draft | undefin
     kind: money.has(spoken.unit) ? "money" : "measure",
     value: spoken.factor === 1 ? draft.value : roundTo(draft.value * spoken.factor, 6),
     unit: spoken.unit,
-    weight: Math.min(0.99, (typical ? 0.55 : 0.3) * spoken.share * home + draft.weight * 0.45),
+    weight:
+      draft.weight < leastOwnWeight ? draft.weight : Math.min(0.99, (typical ? 0.55 : 0.3) * spoken.share * home + draft.weight * 0.45),
     repaired: draft.repaired,
     topic: draft.needsTopic ? draft.topic : unitTopic(spoken.unit),
     needsTopic: draft.needsTopic,

@@ -24,6 +24,8 @@ export interface Line {
   readonly tokens: readonly Token[];
   /** True where the narrator speaks British English: "pounds" may be money, gallons imperial. */
   readonly british: boolean;
+  /** True where a year before 1990 is said in full: two digits are then rather of the last century. */
+  readonly classic: boolean;
 }
 
 export function lineOf(pieces: readonly Piece[], tokens: readonly Token[]): Line {
@@ -34,7 +36,18 @@ export function lineOf(pieces: readonly Piece[], tokens: readonly Token[]): Line
     offset += piece.text.length + 1;
   }
   starts.push(offset);
-  return { pieces, text: pieces.map((piece) => piece.text).join(" "), starts, tokens, british: soundsBritish(tokens) };
+  return {
+    pieces,
+    text: pieces.map((piece) => piece.text).join(" "),
+    starts,
+    tokens,
+    british: soundsBritish(tokens),
+    classic: pieces.some((piece) => /^19[0-8]\d$/.test(piece.text)) || hasSpokenClassicYear(pieces),
+  };
+}
+
+function hasSpokenClassicYear(pieces: readonly Piece[]): boolean {
+  return pieces.some((piece, at) => piece.text === "19" && /^[0-8]\d$/.test(pieces[at + 1]?.text ?? ""));
 }
 
 const britishWords: ReadonlySet<string> = new Set(

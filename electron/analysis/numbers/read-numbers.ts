@@ -1,4 +1,4 @@
-import type { AsideKind, NumberKind, Reading, Speech, SpokenNumber } from "../model.ts";
+import type { Reading, Speech, SpokenNumber } from "../model.ts";
 import { chooseSpans } from "./choose-spans.ts";
 import { cutPieces } from "./cut-pieces.ts";
 import { foldCardinals } from "./fold-cardinals.ts";
@@ -7,22 +7,6 @@ import { type Line, lineOf } from "./pieces.ts";
 import { isPronounOne } from "./pronoun-one.ts";
 import { readVins } from "./read-vins.ts";
 import { anchorsOf, type WeighedSpan, weighSpans } from "./weigh-spans.ts";
-
-const asideKinds: ReadonlySet<NumberKind> = new Set([
-  "percent",
-  "angle",
-  "engine-speed",
-  "road-speed",
-  "fuel-economy",
-  "duration",
-  "clock-time",
-  "telephone",
-] satisfies AsideKind[]);
-
-/** True for a number said in passing (degrees, rpm, minutes, a telephone number) that is no claim about the vehicle. */
-export function isAside(kind: NumberKind): kind is AsideKind {
-  return asideKinds.has(kind);
-}
 
 /**
  * Every number in the speech with its plausible readings, likeliest first, in spoken order and without overlap. Reads over caption borders.

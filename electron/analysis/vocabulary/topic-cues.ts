@@ -100,7 +100,7 @@ export const topicCues: readonly TopicCue[] = [
   },
   {
     topic: "voltage",
-    words: phrases("volt|volts|voltage|battery|charging|alternator|generator|meter says|multimeter|resting|running's|charge"),
+    words: phrases("volt|volts|voltage|battery|charging|alternator|generator|meter says|multimeter|resting|running's|running|charge"),
     before: 0.6,
     after: 0.8,
   },

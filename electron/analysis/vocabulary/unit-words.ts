@@ -82,7 +82,7 @@ export const derivedUnits: readonly {
   { said: "yards?", unit: "ft", factor: 3, least: 1, most: 2000 },
   { said: "quarts?|qts?", unit: "pt", factor: 2, least: 0.25, most: 80 },
   { said: "stone", unit: "lb", factor: 14, least: 1, most: 300 },
-  { said: "(?:metric )?(?:ton|tonne)s?", unit: "lb", factor: 2000, least: 0.25, most: 30 },
+  { said: "(?:metric )?(?:ton|tonne)s?", unit: "lb", factor: 2000, least: 2, most: 80 },
   { said: "kilopascals?|kpa", unit: "bar", factor: 0.01, least: 20, most: 3000 },
 ];
 

@@ -49,6 +49,16 @@ export const dateRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "date-code-with-leading-zero",
+      example: { heard: "dot is oh three twenty", meant: "0320" },
+      pattern: "(?:oh|0) (?<week>[1-9]) (?<year>[0-3]\\d|oh \\d)",
+    },
+    ({ week = "", year: said = "" }) => [
+      { kind: "date-code", value: `0${week}${digitsOf(said)}`, weight: 0.5, repaired: true, topic: "date-code" },
+    ],
+  ),
+  phraseRule(
+    {
       name: "month-day-year",
       example: { heard: "the fourth of January 1965", meant: "1965-01-04" },
       pattern: `(?:(?<day>\\d{1,2})(?:th)? (?:of )?(?:the )?(?<month>${months})|(?<monthFirst>${months}) (?:the )?(?<dayAfter>\\d{1,2})th)(?: ,)?(?: of)? ${year}`,
@@ -113,7 +123,17 @@ export const dateRules: readonly NumberRule[] = [
   ),
   phraseRule(
     { name: "year-oh", example: { heard: "he bought it in oh five", meant: 2005 }, pattern: "oh (?<digit>[1-9])" },
-    ({ digit = "" }) => [{ kind: "year", value: 2000 + Number(digit), weight: 0.45, topic: "year" }],
+    ({ digit = "" }, line, first) => {
+      const before = line.pieces[first - 1]?.text ?? "";
+      return [
+        {
+          kind: "year",
+          value: 2000 + Number(digit),
+          weight: articles.has(before) || yearPrepositions.has(before) || before === "of" ? 0.8 : 0.35,
+          topic: "year",
+        },
+      ];
+    },
   ),
   phraseRule(
     {
@@ -150,7 +170,7 @@ export const dateRules: readonly NumberRule[] = [
     {
       name: "short-year-after-article",
       example: { heard: "off a 78 tolland", meant: 1978 },
-      pattern: "(?<digits>[2-9]\\d)(?= (?<next>[a-z]+))",
+      pattern: "(?<digits>[2-9]\\d)(?= (?<next>\\S+)|$)",
     },
     ({ digits = "", next = "" }, line, first) => {
       const before = line.pieces[first - 1]?.text ?? "";
@@ -179,6 +199,22 @@ export const dateRules: readonly NumberRule[] = [
       return Number(digits) >= 46 && (yearPrepositions.has(before) || hedged) && !notAfterYear.test(next)
         ? [{ kind: "year", value: 1900 + Number(digits), weight: 0.66, topic: "year" }]
         : [];
+    },
+  ),
+  phraseRule(
+    {
+      name: "registration-plate-year",
+      example: { heard: "it's on a 12 plate", meant: 2012 },
+      pattern: "(?<digits>[0-7]\\d|oh [1-9])(?= (?:plate|reg|registered|registration))",
+    },
+    ({ digits = "" }, line) => {
+      const number = Number(digitsOf(digits));
+      // British plates since September 2001: 02 to 49 for spring, the year plus 50 for autumn. Older cars are called by their year.
+      const modern = number >= 51 ? 2000 + number - 50 : number >= 1 ? 2000 + number : undefined;
+      const drafts: Draft[] = [];
+      if (modern !== undefined) drafts.push({ kind: "year", value: modern, weight: line.classic ? 0.4 : 0.75, topic: "year" });
+      if (number >= 46) drafts.push({ kind: "year", value: 1900 + number, weight: line.classic ? 0.75 : 0.4, topic: "year" });
+      return drafts;
     },
   ),
   phraseRule(

@@ -20,7 +20,7 @@ function plain(value: number, weight = 0.8): Draft[] {
 
 /** Single ordinals are fractions only where a unit or "of a" follows: "the third owner" and "a fifth gear" are none. */
 const unitAhead =
-  "(?= (?:of (?:an? )?)?(?:an? )?(?:-? ?)(?:inch|inches|inchers?|mile|miles|gallon|gallons|ton|turn|liter|litre|pint|quart|tank|mil|mils|foot|of an inch|over|plate|thick|plus))";
+  "(?= (?:of (?:an? )?)?(?:an? )?(?:-? ?)(?:inch|inches|inchers?|mile|miles|gallon|gallons|turn|liter|litre|pint|quart|tank|mil|mils|foot|of an inch|over|plate|thick|plus))";
 
 export const fractionRules: readonly NumberRule[] = [
   phraseRule(

@@ -15,10 +15,12 @@ function threeDigitDrafts(digits: string, options: { plural: boolean; spelled: b
   const drafts: Draft[] = [{ kind: "integer", value, weight: options.plural ? options.whole * 0.7 : options.whole, repaired: false }];
   const ratio = value / 100;
   if (isPlausibleRatio(ratio)) {
-    const weight = (isSoldRatio(ratio) ? 0.42 : 0.2) + (options.plural && isSoldRatio(ratio) ? 0.22 : 0);
+    const weight = (isSoldRatio(ratio) ? 0.42 : 0.2) + (options.plural && isSoldRatio(ratio) && !isTireWidth(value) ? 0.22 : 0);
     drafts.push({ kind: "ratio", value: ratio, weight, repaired: true, topic: "ratio" });
   }
   if (isKnownDisplacement(value)) drafts.push({ kind: "measure", value, unit: "cu in", weight: 0.4, topic: "displacement" });
+  if (value >= 390 && value <= 1250 && value % 5 === 0)
+    drafts.push({ kind: "measure", value, unit: "cfm", weight: 0.35, topic: "flow", needsTopic: true });
   drafts.push(...dateCodeDrafts(digits, options.spelled));
   return drafts;
 }
@@ -50,6 +52,9 @@ export const quantityRules: readonly NumberRule[] = [
         drafts.push({ kind: "integer", value: value * 1000, weight: 0.12, repaired: true, topic: "price", needsTopic: true });
       if (value >= 10 && value < 400 && digits.length <= 3)
         drafts.push({ kind: "integer", value: value * 1000, weight: 0.1, repaired: true, topic: "mileage", needsTopic: true });
+      // Tire, oil and compression figures are often given bare: "they're at thirty five".
+      if (value >= 20 && value <= 200 && !plural)
+        drafts.push({ kind: "measure", value, unit: "psi", weight: 0.25, topic: "pressure", needsTopic: true });
       drafts.push(...mishearing(value, written));
       return drafts;
     },
@@ -178,6 +183,27 @@ export const quantityRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "ratio-to-one",
+      example: { heard: "three point nine to one", meant: 3.9 },
+      pattern:
+        "(?<whole>\\d+)(?: (?:(?<and>and (?:a |an )?(?<part>half|quarter|3 quarters))|point (?<places>\\d+(?: \\d)*)|(?<shorthand>\\d\\d)))? (?:to|:) 1",
+    },
+    ({ whole = "", and, part = "", places = "", shorthand = "" }) => {
+      const fraction = part.startsWith("3") ? 0.75 : part === "half" ? 0.5 : part === "quarter" ? 0.25 : 0;
+      const value = places
+        ? Number(`${whole}.${digitsOf(places)}`)
+        : shorthand
+          ? Number(`${whole}.${shorthand}`)
+          : Number(whole) / (whole.length === 3 ? 100 : 1) + (and ? fraction : 0);
+      return value >= 1 && value <= 30 ? [{ kind: "ratio", value, weight: 0.85, repaired: shorthand !== "" || whole.length === 3 }] : [];
+    },
+  ),
+  phraseRule(
+    { name: "decimal-ratio-to-one", example: { heard: "a 3.9 to 1 axle", meant: 3.9 }, pattern: "(?<ratio>\\d+\\.\\d+) (?:to|:) 1" },
+    ({ ratio = "" }) => [{ kind: "ratio", value: Number(ratio), weight: 0.9 }],
+  ),
+  phraseRule(
+    {
       name: "two-pairs",
       example: { heard: "twenty two nineteen", meant: "2219" },
       pattern: `(?<lead>${two}) (?:, )?(?<tail>${two}|${zero} \\d)`,
@@ -203,7 +229,7 @@ export const quantityRules: readonly NumberRule[] = [
     {
       name: "thousands-shorthand",
       example: { heard: "odometer says fifty eight four", meant: 58400 },
-      pattern: `(?<lead>(?:1 )?${two}|1\\d\\d) (?<tail>${one})`,
+      pattern: `(?<lead>(?:1 )?${two}|1 oh ${one}|1\\d\\d) (?<tail>${one})`,
       takesUnit: true,
     },
     ({ lead = "", tail = "" }) => {
@@ -219,7 +245,7 @@ export const quantityRules: readonly NumberRule[] = [
     {
       name: "thousands-and-hundreds-shorthand",
       example: { heard: "asking eighteen nine fifty", meant: 18950 },
-      pattern: `(?<lead>(?:1 )?${two}|${one}|1\\d\\d) (?<tail>(?:${one}|oh) (?:${two}|${zero} \\d)|\\d{3}|oh ${one})`,
+      pattern: `(?<lead>(?:1 )?${two}|1 oh ${one}|${one}|1\\d\\d) (?<tail>(?:${one}|oh) (?:${two}|${zero} \\d)|\\d{3}|oh ${one})`,
       takesUnit: true,
     },
     ({ lead = "", tail = "" }, line, first) => {
@@ -293,11 +319,16 @@ export const quantityRules: readonly NumberRule[] = [
 /** "flathead six eighty five horse": the six counts cylinders. */
 const engineLayouts: ReadonlySet<string> = new Set("straight inline flathead slant flat v vee boxer rotary big pushrod".split(" "));
 
+/** 235, 255: "two thirty fives" are tires unless gears are spoken of; 355 and 455 are no common width. */
+function isTireWidth(value: number): boolean {
+  return value % 10 === 5 && value >= 155 && value <= 325;
+}
+
 /** "seventeens", "thirty fives": wheels or off-road tires named by their inches. */
 function pluralDrafts(value: number): Draft[] {
   const drafts: Draft[] = [];
-  if (value >= 12 && value <= 26) drafts.push({ kind: "measure", value, unit: "in", weight: 0.55, topic: "wheel" });
-  if (value >= 27 && value <= 54) drafts.push({ kind: "measure", value, unit: "in", weight: 0.45, topic: "tire" });
+  if (value >= 12 && value <= 26) drafts.push({ kind: "measure", value, unit: "in", weight: 0.64, topic: "wheel" });
+  if (value >= 27 && value <= 54) drafts.push({ kind: "measure", value, unit: "in", weight: 0.62, topic: "tire" });
   return drafts;
 }
 
