@@ -13,7 +13,7 @@ export interface ClaimsInput {
 
 /** Everything checkable that is said about this vehicle as it is or was, and the repairs its numbers needed. */
 export function findClaims({ speech, numbers, zones }: ClaimsInput): { claims: Claim[]; repairs: Repair[] } {
-  const map = mapSpeech(speech, findMentions(speech), zones);
+  const map = mapSpeech(speech, findMentions(speech), zones, numbers);
   const measures = findMeasures(map, numbers, frameSpeech(speech));
   return { claims: [...measures.claims], repairs: [...measures.repairs] };
 }

@@ -1,4 +1,4 @@
-import type { ClaimValue } from "../../../../shared-types/index.ts";
+import type { ClaimValue, UnitName } from "../../../../shared-types/index.ts";
 import type { Reading, Speech } from "../../model.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import type { About, ReadingNeed, Slot, SlotCue } from "./slot.ts";
@@ -20,7 +20,10 @@ export const leastScore = 0.42;
 
 const reachOrder = { clause: 0, sentence: 1, recent: 2 } as const;
 /** Components that say nothing about which part a date or price belongs to. */
-const vagueTopics = new Set(["vehicle", "title", "price", "odometer", "vin", "dash"]);
+const vagueTopics = new Set(["vehicle", "title", "price", "odometer", "vin"]);
+
+const isVague = (mention: PartMention): boolean =>
+  vagueTopics.has(mention.component) && (mention.component !== "vehicle" || mention.part === null);
 
 function isAbout(mention: PartMention, about: About): boolean {
   const slash = about.indexOf("/");
@@ -34,9 +37,24 @@ function fits(reading: Reading, need: ReadingNeed): boolean {
   return (need.min === undefined || reading.value >= need.min) && (need.max === undefined || reading.value <= need.max);
 }
 
+/** Said words that are number through and through: a reading with a unit then only supposes it. */
+const numberWords =
+  /^(?:'?[\d.,/]+(?:s|'s|th|st|nd|rd)?|a|an|and|the|of|point|oh|o|to|too|two|for|half|quarters?|eighths?|sixteenths?|thirds?|one|three|fours?|fives?|six(?:es)?|sevens?|eights?|nines?|tens?|elevens?|twelves?|(?:thir|four|fif|six|seven|eigh|nine)teens?|(?:twent|thirt|fort|fift|sixt|sevent|eight|ninet)(?:y|ies)|hundred|thousand|twos?|threes?|ones?)$/;
+
+function unitSpoken(reading: Reading, said: string): boolean {
+  if (reading.unit === null || /[$£€]/.test(said)) return true;
+  return said.split(/[ -]/).some((word) => !numberWords.test(word));
+}
+
+/** Where a unit goes without saying: a sixteenth is of an inch. */
+function supposed(reading: Reading): boolean {
+  return reading.rule.includes("fraction") || reading.rule.includes("sixteenth");
+}
+
 function cueScore(cue: SlotCue, around: NumberSurroundings): { score: number; topic: Topic | null } | null {
   if (cue.before && !cue.before.test(around.before)) return null;
   if (cue.after && !cue.after.test(around.after)) return null;
+  if (cue.said && !cue.said.test(around.said)) return null;
   if (cue.zones && !cue.zones.includes(around.zone)) return null;
   if (cue.unless?.test(`${nearWords(around.before, "before")} # ${around.said} # ${nearWords(around.after, "after")}`)) return null;
   if (!cue.about) return { score: cue.score, topic: null };
@@ -47,17 +65,17 @@ function cueScore(cue: SlotCue, around: NumberSurroundings): { score: number; to
   return topic ? { score: cue.score - topic.cost, topic } : null;
 }
 
-/** The words close enough to speak against a slot: six of its own sentence. */
+/** The words close enough to speak against a slot: ten before and six after, of its own sentence. */
 function nearWords(words: string, side: "before" | "after"): string {
   const sentence = side === "before" ? words.slice(words.lastIndexOf(" . ") + 1) : words.split(/(?:^| )\. ?/)[0]!;
   const list = sentence.split(" ");
-  return (side === "before" ? list.slice(-7) : list.slice(0, 6)).join(" ");
+  return (side === "before" ? list.slice(-10) : list.slice(0, 6)).join(" ");
 }
 
 function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
   let bestReading: { reading: Reading; value: ClaimValue } | null = null;
   for (const reading of around.number.readings) {
-    if (!fits(reading, slot.need)) continue;
+    if (!fits(reading, slot.need) || !(unitSpoken(reading, around.said) || supposed(reading))) continue;
     const value = slot.value ? slot.value(reading, around.said) : reading.value;
     if (value === undefined) continue;
     bestReading = { reading, value };
@@ -79,7 +97,7 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
 /** What a claim is about where the cue alone did not say. */
 function topicFor(slot: Slot, around: NumberSurroundings): Topic | null {
   const { topics } = around;
-  if (slot.component === "topic") return topics.find(({ mention }) => !vagueTopics.has(mention.component)) ?? null;
+  if (slot.component === "topic") return topics.find(({ mention }) => !isVague(mention)) ?? null;
   return topics.find(({ mention, reach }) => mention.component === slot.component && reach !== "recent") ?? null;
 }
 
@@ -121,6 +139,35 @@ function countedPart(speech: Speech, around: NumberSurroundings): Candidate | nu
   };
 }
 
+/** A count said after its part: "windows, there's four", "grease nipples … there's eleven of those", "exhaust's two of them". */
+function countedBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
+  const { number } = around;
+  const ofThem = /^of (?:those|these|them)\b/.test(around.after);
+  if (
+    !/\b(?:there's|there is|there are|there's only|got|that's)$/.test(around.before) &&
+    !ofThem &&
+    !/(?:^|\s)\S+(?:'s)?$/.test(around.before)
+  )
+    return null;
+  const closed =
+    /^(?:of (?:those|these|them)|and they|all|\.|$|just|in all|total|altogether|on there)/.test(around.after) ||
+    /[.,;]/.test(speech.tokens[number.end - 1]!.after);
+  if (!closed) return null;
+  const reach = ofThem ? 22 : 7;
+  const topic = around.topics.find(
+    ({ mention }) =>
+      mention.end <= number.first &&
+      number.first - mention.end <= reach &&
+      (ofThem || mention.end > number.first - 7) &&
+      /s$|'s$/.test(speech.tokens[mention.end - 1]!.word),
+  );
+  if (!topic || countedParts[topic.mention.component] === undefined) return null;
+  if (!ofThem && !/\b(?:there's|there is|there are|got)$/.test(around.before)) return null;
+  const slot = countSlot(topic.mention);
+  const reading = number.readings.find((candidate) => fits(candidate, slot.need));
+  return reading && reading.value !== 1 ? { slot, reading, value: reading.value, topic, score: 0.85 } : null;
+}
+
 /** The adjective that sets a count apart ("two American owners"), or null. */
 export function countAdjective(speech: Speech, numberEnd: number, partFirst: number): string | null {
   const words: string[] = [];
@@ -140,7 +187,18 @@ export function candidatesFor(speech: Speech, around: NumberSurroundings): Candi
   }
   const counted = countedPart(speech, around);
   if (counted) found.push(counted);
+  const countedAfterwards = countedBefore(speech, around);
+  if (countedAfterwards) found.push(countedAfterwards);
   return found.sort((a, b) => b.score - a.score);
+}
+
+/** A measure read before, which a later number may continue or repeat. */
+export interface EarlierMeasure {
+  readonly candidate: Candidate;
+  /** Token after its number. */
+  readonly end: number;
+  readonly value: ClaimValue;
+  readonly unit: UnitName | null;
 }
 
 /** Tokens over which a second number may still continue the slot of the first. */
@@ -150,10 +208,7 @@ const carriesOverTokens = 32;
  * A bare number that continues the slot of the last one ("28 pounds in the front and 26 in the back"): of the same order of size, said within
  * a breath or two, and hung on by a place, a panel, or a "that's".
  */
-export function continued(
-  last: { candidate: Candidate; end: number; value: ClaimValue; unit: string | null },
-  around: NumberSurroundings,
-): Candidate | null {
+export function continued(last: EarlierMeasure, around: NumberSurroundings): Candidate | null {
   const { slot } = last.candidate;
   if (!slot.carries || around.number.first - last.end > carriesOverTokens) return null;
   for (const reading of around.number.readings) {
@@ -168,7 +223,7 @@ export function continued(
         around.after,
       );
     const led =
-      /\b(?:and|one|ones|that's|it's|is|says|at|to|drops|about|other|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
+      /\b(?:and|one|ones|one's|that's|it's|is|says|at|to|drops|about|other|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
         around.before,
       );
     if (!placed && !led) return null;
@@ -182,3 +237,26 @@ export function continued(
   }
   return null;
 }
+
+/**
+ * A measure named again by its value alone ("the nine inch", "the 650"): the same distinctive value and unit as one read before. Small whole
+ * numbers are in everything and repeat nothing.
+ */
+export function repeated(earlier: readonly EarlierMeasure[], around: NumberSurroundings): Candidate | null {
+  if (!/\b(?:the|a|that|this|your|our|same|it's|automatic|with)(?: same| big| little)?$/.test(around.before) && around.zone !== "closing")
+    return null;
+  for (let at = earlier.length - 1; at >= 0; at--) {
+    const { candidate, value, unit } = earlier[at]!;
+    if (!repeatable.has(candidate.slot.attribute) || candidate.slot.component === "topic") continue;
+    const reading = around.number.readings.find(
+      (again) =>
+        again.value === value &&
+        ((unitSpoken(again, around.said) && again.unit === unit && unit !== null) ||
+          (again.unit === null && typeof value === "number" && (value >= 100 || !Number.isInteger(value)))),
+    );
+    if (reading) return { slot: candidate.slot, reading, value, topic: null, score: 0.7 };
+  }
+  return null;
+}
+
+const repeatable: ReadonlySet<string> = new Set(["displacement", "flow", "ratio", "diameter", "size", "mileage", "price"]);

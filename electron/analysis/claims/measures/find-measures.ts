@@ -1,13 +1,13 @@
 import type { Claim, ClaimValue, ComponentName, PositionName, Repair, UnitName } from "../../../../shared-types/index.ts";
-import type { Speech, SpokenNumber } from "../../model.ts";
+import type { NumberKind, Speech, SpokenNumber } from "../../model.ts";
 import { spansOfTokens } from "../../model.ts";
 import type { Frames } from "../framing/index.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import { resolvePosition, type WheelSide, wheelSideOf } from "../positions/resolve-position.ts";
-import { type Candidate, candidatesFor, continued, countAdjective, leastScore } from "./choose-slot.ts";
+import { type Candidate, candidatesFor, continued, countAdjective, type EarlierMeasure, leastScore, repeated } from "./choose-slot.ts";
 import { circumstanceOf } from "./circumstance.ts";
 import { writtenMeaning } from "./spoken-form.ts";
-import { type NumberSurroundings, phraseOf, type SpeechMap, surroundingsOf } from "./surroundings.ts";
+import { type LeftTopic, type NumberSurroundings, phraseOf, type SpeechMap, surroundingsOf } from "./surroundings.ts";
 
 export interface Measures {
   readonly claims: readonly Claim[];
@@ -34,11 +34,24 @@ function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Set<number
   return slips;
 }
 
-interface LastClaim {
-  readonly candidate: Candidate;
-  readonly end: number;
-  readonly value: ClaimValue;
-  readonly unit: UnitName | null;
+const asides: ReadonlySet<NumberKind> = new Set([
+  "percent",
+  "angle",
+  "engine-speed",
+  "road-speed",
+  "fuel-economy",
+  "duration",
+  "clock-time",
+  "telephone",
+]);
+
+/** Said in passing: most likely a percentage, a speed, a span of time. */
+function isAside(number: SpokenNumber): boolean {
+  return asides.has(number.readings[0]!.kind);
+}
+
+interface LastClaim extends EarlierMeasure {
+  readonly first: number;
   readonly position: PositionName | null;
   readonly component: ComponentName;
   readonly part: string | null;
@@ -52,15 +65,17 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
   const repairs: Repair[] = [];
   const used = new Set<number>();
   const slips = takenBack(speech, numbers);
-  let last: LastClaim | null = null;
+  const earlier: LastClaim[] = [];
 
   numbers.forEach((number, order) => {
     if (number.readings.length === 0) return;
+    if (isAside(number)) return;
     const frame = frames.at(number.first);
-    const around = surroundingsOf(map, number);
-    const best = bestCandidate(speech, around, last);
+    const recent = earlier.slice(-recentMeasures);
+    const around = surroundingsOf(map, number, recent.map(leftBy));
+    const best = bestCandidate(speech, around, earlier);
     if (!best || best.score < leastScore) return;
-    const repair = number.broken ? repairOf(speech, number, best, repairs.length) : null;
+    const repair = best.reading.repaired ? repairOf(speech, number, best, repairs.length) : null;
     // A broken number about another vehicle is still read for whoever follows the words.
     if (repair) repairs.push(repair);
     if (frame.subject !== "this-vehicle" || frame.corrected || slips.has(number.index)) return;
@@ -70,31 +85,43 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       frame,
       wheel,
       repair,
-      last,
+      earlier: recent,
       notBefore: numbers[order - 1]?.end ?? 0,
       notAfter: numbers[order + 1]?.first ?? speech.tokens.length,
     };
     for (const claim of buildClaims(context, best, claims.length)) claims.push(claim);
     used.add(number.index);
     const made = claims.at(-1)!;
-    last = {
+    earlier.push({
       candidate: best,
+      first: number.first,
       end: number.end,
       value: made.value,
       unit: made.unit,
       position: made.position,
       component: made.component,
       part: made.part,
-    };
+    });
   });
   return { claims, repairs, used };
 }
 
-function bestCandidate(speech: Speech, around: NumberSurroundings, last: LastClaim | null): Candidate | null {
-  const [named] = candidatesFor(speech, around);
-  const carried = last ? continued(last, around) : null;
-  if (carried && (!named || carried.score > named.score)) return carried;
-  return named ?? null;
+/** Measures back that a number may continue. */
+const recentMeasures = 4;
+
+function bestCandidate(speech: Speech, around: NumberSurroundings, earlier: readonly LastClaim[]): Candidate | null {
+  let [best] = candidatesFor(speech, around);
+  for (const measure of earlier.slice(-recentMeasures).reverse()) {
+    const carried = continued(measure, around);
+    if (carried && (!best || carried.score > best.score)) best = carried;
+  }
+  const again = repeated(earlier, around);
+  return again && (!best || again.score > best.score) ? again : (best ?? null);
+}
+
+/** What the talk was about when an earlier measure was read, standing where its number stood. */
+function leftBy({ component, part, position, first, end }: LastClaim): LeftTopic {
+  return { mention: { first, end, component, part, position } };
 }
 
 interface BuildContext {
@@ -103,7 +130,8 @@ interface BuildContext {
   readonly frame: ReturnType<Frames["at"]>;
   readonly wheel: WheelSide;
   readonly repair: Repair | null;
-  readonly last: LastClaim | null;
+  /** Most recent last. */
+  readonly earlier: readonly LastClaim[];
   readonly notBefore: number;
   readonly notAfter: number;
 }
@@ -114,10 +142,17 @@ interface Described {
   readonly mention: PartMention | null;
 }
 
+/** The last measure of the same slot, which this one continues. */
+function sameSlotBefore({ earlier, around }: BuildContext, { slot }: Candidate): LastClaim | undefined {
+  return earlier.findLast((measure) => measure.candidate.slot === slot && around.number.first - measure.end < 45);
+}
+
 /** Component and part: the slot's own, or what the talk is about; the spare's tire and wheel are the spare's. */
-function aboutWhat({ around, last }: BuildContext, candidate: Candidate): Described {
+function aboutWhat(context: BuildContext, candidate: Candidate): Described {
+  const { around } = context;
   const { slot } = candidate;
-  const carries = last !== null && last.candidate.slot === slot && candidate.topic === null;
+  const last = sameSlotBefore(context, candidate);
+  const carries = last !== undefined && candidate.topic === null;
   const mention = candidate.topic?.mention ?? null;
   let component: ComponentName = slot.component === "topic" ? mention!.component : slot.component;
   let part = slot.part;
@@ -148,6 +183,7 @@ function isSpare(around: NumberSurroundings): boolean {
 
 function buildClaims(context: BuildContext, candidate: Candidate, made: number): Claim[] {
   const { slot, reading } = candidate;
+  const { around } = context;
   if (reading.kind === "dimensions" && slot.component === "wheel" && reading.parts) {
     const [first, second] = reading.parts;
     if (first !== undefined && second !== undefined) {
@@ -156,17 +192,25 @@ function buildClaims(context: BuildContext, candidate: Candidate, made: number):
       return [claimOf(context, candidate, made, diameter, "in", "diameter"), claimOf(context, candidate, made + 1, width, "in", "width")];
     }
   }
-  return [
-    claimOf(context, candidate, made, candidate.value, slot.unit === "said" ? unitSaid(context, candidate) : slot.unit, slot.attribute),
-  ];
+  const unit = slot.unit === "said" ? unitSaid(context, candidate) : slot.unit;
+  const claim = claimOf(context, candidate, made, candidate.value, unit, slot.attribute);
+  // "185 section 80 profile on the fifteen inch rim" says the rim as well.
+  const rim =
+    reading.kind === "tire-size" && /\b(?:rims?|wheels?)$/.test(around.said) ? /(\d\d)$/.exec(String(candidate.value))?.[1] : undefined;
+  if (!rim) return [claim];
+  const asWheel: Candidate = { ...candidate, slot: { ...slot, component: "wheel", attribute: "diameter" } };
+  return [claim, claimOf(context, asWheel, made + 1, Number(rim), "in", "diameter")];
 }
 
 /** The unit as said; money without one is in the narrator's currency, and a number that continues another takes over its unit. */
-function unitSaid({ last, wheel }: BuildContext, candidate: Candidate): UnitName | null {
+function unitSaid(context: BuildContext, candidate: Candidate): UnitName | null {
   const { reading, slot } = candidate;
   if (reading.unit) return reading.unit;
-  if (last && last.candidate.slot === slot) return last.unit;
-  if (slot.attribute === "price") return wheel === "right" ? "GBP" : "USD";
+  const last = sameSlotBefore(context, candidate) ?? context.earlier.findLast((measure) => measure.candidate.slot === slot);
+  if (last) return last.unit;
+  const british = context.wheel === "right";
+  if (slot.attribute === "price") return british ? "GBP" : "USD";
+  if (slot.attribute === "depth") return british ? "mm" : "32nds";
   return null;
 }
 
@@ -178,12 +222,12 @@ function claimOf(
   unit: UnitName | null,
   attribute: Claim["attribute"],
 ): Claim {
-  const { map, around, frame, wheel, repair, last } = context;
+  const { map, around, frame, wheel, repair } = context;
   const { speech } = map;
   const { number } = around;
   const { slot } = candidate;
   const { component, part, mention } = aboutWhat(context, candidate);
-  const continues = last !== null && last.candidate.slot === slot && around.number.first - last.end < 40;
+  const last = sameSlotBefore(context, candidate);
   const position = resolvePosition(speech, {
     component,
     mention,
@@ -195,7 +239,7 @@ function claimOf(
     notAfter: context.notAfter,
     zone: around.zone,
     wheel,
-    carried: continues ? last.position : null,
+    carried: last?.position ?? null,
   });
   const words = quoteRange(context, candidate);
   const spans = spansOfTokens(speech.tokens, words.first, words.end);

@@ -6,10 +6,12 @@ export type About = ComponentName | `${ComponentName}/${string}`;
 
 /** What shows that a number belongs in a slot. All that is given must hold. */
 export interface SlotCue {
-  /** Tested on the words before the number (see `NumberSurroundings.before`); anchor with `$` for nearness. */
+  /** Tested on the words before the number (see `NumberSurroundings.before`); anchor with `$` for nearness, and let no `#` in between. */
   readonly before?: RegExp;
   /** Tested on the words after the number; anchor with `^` for nearness. */
   readonly after?: RegExp;
+  /** Tested on the number's own words, units with them. */
+  readonly said?: RegExp;
   /** The talk must be about one of these. */
   readonly about?: readonly About[];
   /** How far back the talk may have turned to it; default "recent", which is a few sentences. */

@@ -11,7 +11,10 @@ export interface Topic {
 
 export interface NumberSurroundings {
   readonly number: SpokenNumber;
-  /** Up to 14 words before and 12 after, lower case, one blank between, American spelling; " . " where a sentence was closed by punctuation. */
+  /**
+   * Up to 18 words before and 12 after, lower case, one blank between, American spelling; " . " where a sentence was closed by punctuation,
+   * `#` for another number with its unit.
+   */
   readonly before: string;
   readonly after: string;
   readonly said: string;
@@ -45,7 +48,7 @@ const oneForm: Readonly<Record<string, string>> = {
   em: "them",
 };
 
-const wordsBefore = 14;
+const wordsBefore = 18;
 const wordsAfter = 12;
 
 export function phraseOf(tokens: readonly Token[], first: number, end: number): string {
@@ -96,15 +99,24 @@ export interface SpeechMap {
   readonly clauseStart: readonly number[];
   readonly clauseEnd: readonly number[];
   readonly sentenceOf: readonly number[];
+  /** The number a token belongs to, where it is more than a small plain word. */
+  readonly numberAt: readonly (SpokenNumber | undefined)[];
 }
 
-export function mapSpeech(speech: Speech, mentions: readonly PartMention[], zones: readonly ZoneProposal[]): SpeechMap {
+export function mapSpeech(
+  speech: Speech,
+  mentions: readonly PartMention[],
+  zones: readonly ZoneProposal[],
+  numbers: readonly SpokenNumber[],
+): SpeechMap {
   const clauseStart = clauseStarts(speech);
   const clauseEnd: number[] = new Array(clauseStart.length).fill(clauseStart.length);
   for (let at = clauseStart.length - 2; at >= 0; at--) clauseEnd[at] = clauseStart[at + 1] === at + 1 ? at + 1 : clauseEnd[at + 1]!;
   const sentenceOf: number[] = new Array(speech.tokens.length).fill(0);
   for (const sentence of speech.sentences) for (let at = sentence.first; at < sentence.end; at++) sentenceOf[at] = sentence.index;
-  return { speech, mentions, zones, clauseStart, clauseEnd, sentenceOf };
+  const numberAt: (SpokenNumber | undefined)[] = new Array(speech.tokens.length).fill(undefined);
+  for (const number of numbers) if (!isPlainWord(number)) for (let at = number.first; at < number.end; at++) numberAt[at] = number;
+  return { speech, mentions, zones, clauseStart, clauseEnd, sentenceOf, numberAt };
 }
 
 /** Sentences and tokens back that a pronoun or a bare number may reach for what it is about. */
@@ -150,7 +162,22 @@ function topicsAround(map: SpeechMap, number: Range, clause: Range, sentence: Ra
     else if (back === 0) topics.push({ mention, cost: 0.15 + 0.012 * gap, reach: "sentence" });
     else topics.push({ mention, cost: 0.22 + 0.07 * back + 0.006 * gap, reach: "recent" });
   }
-  return topics.sort((a, b) => a.cost - b.cost);
+  return topics;
+}
+
+function leftTopics(map: SpeechMap, number: Range, left: readonly LeftTopic[]): Topic[] {
+  const topics: Topic[] = [];
+  for (const { mention } of left) {
+    const gap = number.first - mention.end;
+    const back = map.sentenceOf[number.first]! - map.sentenceOf[mention.first]!;
+    if (gap > tokensBack || back > sentencesBack) continue;
+    topics.push({
+      mention,
+      cost: back === 0 ? 0.2 + 0.012 * gap : 0.3 + 0.07 * back + 0.007 * gap,
+      reach: back === 0 ? "sentence" : "recent",
+    });
+  }
+  return topics;
 }
 
 export function zoneAt(zones: readonly ZoneProposal[], seconds: number): ZoneName {
@@ -164,7 +191,38 @@ export function zoneAt(zones: readonly ZoneProposal[], seconds: number): ZoneNam
   return zones[low]?.zone ?? "opening";
 }
 
-export function surroundingsOf(map: SpeechMap, number: SpokenNumber): NumberSurroundings {
+/** Where the talk was left by an earlier claim, for a number that names nothing ("…and it's a 3.70 in here now"). */
+export interface LeftTopic {
+  readonly mention: PartMention;
+}
+
+/** The words of a stretch, every other number in it (small bare ones apart: they are mostly plain words) as `#`. */
+function wordsAround(map: SpeechMap, first: number, end: number): string {
+  const parts: string[] = [];
+  for (let at = Math.max(0, first); at < Math.min(end, map.speech.tokens.length); ) {
+    const number = map.numberAt[at];
+    if (number && number.first >= first && number.end <= end) {
+      parts.push("#");
+      if (/[.?!]/.test(map.speech.tokens[number.end - 1]!.after) && number.end < end) parts.push(".");
+      at = number.end;
+      continue;
+    }
+    parts.push(phraseOf(map.speech.tokens, at, at + 1));
+    if (/[.?!]/.test(map.speech.tokens[at]!.after) && at < end - 1) parts.push(".");
+    at++;
+  }
+  return parts.join(" ");
+}
+
+const smallest = 13;
+function isPlainWord(number: SpokenNumber): boolean {
+  return (
+    number.readings.every(({ value, unit }) => unit === null && typeof value === "number" && value < smallest) ||
+    number.readings[0]?.kind === "ordinal"
+  );
+}
+
+export function surroundingsOf(map: SpeechMap, number: SpokenNumber, left: readonly LeftTopic[] = []): NumberSurroundings {
   const { speech } = map;
   const sentence = speech.sentences[map.sentenceOf[number.first]!] ?? { first: 0, end: speech.tokens.length };
   const last = speech.tokens[number.end - 1]!;
@@ -175,8 +233,8 @@ export function surroundingsOf(map: SpeechMap, number: SpokenNumber): NumberSurr
       phraseOf(speech.tokens, number.first - wordsBefore, number.first) +
       (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : ""),
     said: phraseOf(speech.tokens, number.first, number.end),
-    after: (/[.?!]/.test(last.after) ? ". " : "") + phraseOf(speech.tokens, number.end, number.end + wordsAfter),
-    topics: topicsAround(map, number, clause, sentence),
+    after: (/[.?!]/.test(last.after) ? ". " : "") + wordsAround(map, number.end, number.end + wordsAfter),
+    topics: [...topicsAround(map, number, clause, sentence), ...leftTopics(map, number, left)].sort((a, b) => a.cost - b.cost),
     zone: zoneAt(map.zones, speech.tokens[number.first]!.at),
     clause,
     sentence: { first: sentence.first, end: sentence.end },

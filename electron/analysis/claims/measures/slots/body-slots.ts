@@ -22,7 +22,7 @@ export const bodySlots = [
     need: { kinds: ["integer"], units: [null], min: 50, max: 2500 },
     cues: [
       {
-        before: /\b(?:microns?|paint (?:meter|gauge)|put the (?:meter|gauge) on|the (?:meter|gauge) on)\b[^.]{0,60}(?:\. [^.]{0,30})?$/,
+        before: /\b(?:microns?|paint (?:meter|gauge)|put the (?:meter|gauge) on|the (?:meter|gauge) on)\b[^.#]{0,60}(?:\. [^.#]{0,30})?$/,
         unless: /\bbattery|\bvolts?|\bdollars|\bmiles|\btread\b|\btires?\b/,
         score: 1.0,
       },
@@ -39,7 +39,7 @@ export const bodySlots = [
     need: { kinds: ["decimal"], units: [null], min: 1.5, max: 60 },
     cues: [
       {
-        before: /\b(?:paint (?:meter|gauge)|(?:meter|gauge)|mils?)\b[^.]{0,80}(?:\. [^.]{0,30})?$/,
+        before: /\b(?:paint (?:meter|gauge)|(?:meter|gauge)|mils?)\b[^.#]{0,80}(?:\. [^.#]{0,30})?$/,
         unless: /\bbattery|\bvolts?|\btread\b|\btires?\b/,
         score: 0.95,
       },
@@ -80,7 +80,7 @@ export const bodySlots = [
     unit: "in",
     need: { units: ["in"], min: 0.5, max: 8 },
     cues: [
-      { before: /\bchop(?:ped)?\b[^.]{0,20}$/, score: 1.3 },
+      { before: /\bchop(?:ped)?\b[^.#]{0,20}$/, score: 1.3 },
       { after: /^(?:inch )?chop\b/, score: 1.3 },
     ],
     example: { heard: "top's chopped three inches", value: 3 },
@@ -96,7 +96,7 @@ export const bodySlots = [
       { after: /^(?:foot |feet |ft |inch )?(?:\w+ )?(?:bed|box|tray|flatbed|deck)\b/, score: 1.2 },
       {
         about: ["cargo-floor", "body/bed"],
-        before: /\b(?:bed|box|tray|flatbed|deck)\b[^.]{0,20}$/,
+        before: /\b(?:bed|box|tray|flatbed|deck)\b[^.#]{0,20}$/,
         unless: /\bscratch|\bdent/,
         score: 0.9,
       },
@@ -171,7 +171,7 @@ export const bodySlots = [
     need: { units: ["in", "mm"], min: 0.05, max: 300 },
     cues: [
       {
-        before: /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|ding|dent|rub|bubble)\b[^.]{0,50}$/,
+        before: /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|ding|dent|rub|bubble)\b[^.#]{0,50}$/,
         after: /^(?:inch |inches )?(?:long|across|wide|round|or so|maybe)\b/,
         score: 1.25,
       },
@@ -188,7 +188,7 @@ export const bodySlots = [
     need: { units: ["lb", null], min: 500, max: 90000 },
     cues: [
       {
-        before: /\b(?:gvwr?|g v w r?|gross|payload|gcwr?|tows?|towing|towing capacity|tow rating|curb weight|weighs)\b[^.]{0,40}$/,
+        before: /\b(?:gvwr?|g v w r?|gross|payload|gcwr?|tows?|towing|towing capacity|tow rating|curb weight|weighs)\b[^.#]{0,40}$/,
         unless: /dollars|asking|price/,
         score: 1.2,
       },

@@ -60,7 +60,7 @@ export const chassisSlots = [
     cues: [
       {
         about: ["brakes/rotor"],
-        before: /\b(?:measured|measures|mic'?d|miked|thick|thickness|gauge)\b[^.]{0,40}$/,
+        before: /\b(?:measured|measures|mic'?d|miked|thick|thickness|gauge)\b[^.#]{0,40}$/,
         unless: /throw|discard|minimum|inch/,
         score: 1.05,
       },
@@ -171,7 +171,7 @@ export const chassisSlots = [
     need: { units: ["in"], min: 0.1, max: 6 },
     cues: [
       { after: /^(?:inch |inches )?(?:at the (?:steering )?wheel|of (?:free )?play|of slop|of slack)\b/, score: 1.2 },
-      { about: ["steering"], before: /\b(?:play|slop|slack)\b[^.]{0,30}$/, score: 1.1 },
+      { about: ["steering"], before: /\b(?:play|slop|slack)\b[^.#]{0,30}$/, score: 1.1 },
     ],
     example: { heard: "just a little play in the steering maybe an inch at the wheel", value: 1 },
   },

@@ -14,12 +14,12 @@ export const dateSlots = [
     part: "donor",
     attribute: "year",
     unit: null,
-    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
       {
         before: /\b(?:out of|off of|off|from|donor was|came from|robbed from)(?: an?| the)$/,
         after: /^(?!when\b|and\b|model year)\w+/,
-        unless: /\baway from\b|\bfrom the [^.]* years\b/,
+        unless: /\baway from\b|\bfrom the [^.#]* years\b/,
         score: 1.25,
       },
     ],
@@ -32,7 +32,7 @@ export const dateSlots = [
     part: null,
     attribute: "year",
     unit: null,
-    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
       {
         before: /\b(?:a|an|the|it's|got|with)$/,
@@ -54,7 +54,7 @@ export const dateSlots = [
     part: null,
     attribute: "year",
     unit: null,
-    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
       {
         before:
@@ -72,7 +72,7 @@ export const dateSlots = [
     part: null,
     attribute: "year",
     unit: null,
-    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
       { after: /^(?:by |is the |for a )?model(?: year)?\b/, score: 1.3 },
       {
@@ -108,7 +108,7 @@ export const dateSlots = [
     part: "title",
     attribute: "year",
     unit: null,
-    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
       { before: /\b(?:titled|title says|title's|title is|title reads)(?: as| it as| it's| to be)?(?: an?)?$/, score: 1.35 },
       { after: /^plate\b/, score: 1.3 },
@@ -121,8 +121,8 @@ export const dateSlots = [
     part: "registered",
     attribute: "date",
     unit: null,
-    need: { kinds: ["year", "integer", "date-code"], units: [null] },
-    cues: [{ before: /\b(?:registered|first registered|registration|licensed)\b[^.]{0,50}$/, score: 1.3 }],
+    need: { kinds: ["year", "date"], units: [null] },
+    cues: [{ before: /\b(?:registered|first registered|registration|licensed)\b[^.#]{0,50}$/, score: 1.3 }],
     circumstance: "registered",
     example: { heard: "it's first registered in 1965", value: 1965 },
   },
@@ -132,11 +132,11 @@ export const dateSlots = [
     part: "built",
     attribute: "date",
     unit: null,
-    need: { kinds: ["year", "integer", "date-code", "fraction", "dimensions"], units: [null] },
+    need: { kinds: ["year", "date"], units: [null] },
     cues: [
       {
-        before: /\b(?:built|made|assembled|came off the line|build date|date of manufacture|finished up|completed)\b[^.]{0,40}$/,
-        unless: /\btires?\b|\bmotor\b|\bengine\b|\bfor\b/,
+        before: /\b(?:built|made|assembled|came off the line|build date|date of manufacture|finished up|completed)\b[^.#]{0,40}$/,
+        unless: /\btires?\b|\bmotor\b|\bengine\b|\bfor\b|\br #/,
         score: 1.2,
       },
     ],
@@ -149,10 +149,10 @@ export const dateSlots = [
     part: "sale",
     attribute: "date",
     unit: null,
-    need: { kinds: ["year", "integer", "date-code"], units: [null] },
+    need: { kinds: ["year", "date"], units: [null] },
     cues: [
       {
-        before: /\b(?:bought|sold|bill of sale|purchased|imported|came in|came over|shipped|landed|boat)\b[^.]{0,70}$/,
+        before: /\b(?:bought|sold|bill of sale|purchased|imported|came in|came over|shipped|landed|boat)\b[^.#]{0,70}$/,
         unless: notYear,
         score: 1.15,
       },
@@ -166,10 +166,10 @@ export const dateSlots = [
     part: "owned since",
     attribute: "date",
     unit: null,
-    need: { kinds: ["year", "integer"], units: [null], min: 1900, max: 2035 },
+    need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
       {
-        before: /\b(?:had it|owned it|owned|had the car|with him|with us|in the family|same owner)\b[^.]{0,30}\bsince\b[^.]{0,25}$/,
+        before: /\b(?:had it|owned it|owned|had the car|with him|with us|in the family|same owner)\b[^.#]{0,30}\bsince\b[^.#]{0,25}$/,
         score: 1.35,
       },
     ],
@@ -182,14 +182,14 @@ export const dateSlots = [
     part: "work",
     attribute: "date",
     unit: null,
-    need: { kinds: ["year", "integer", "date-code"], units: [null] },
+    need: { kinds: ["year", "date"], units: [null] },
     cues: [
       {
-        before: new RegExp(`\\b(?:${work})\\b[^.]{0,60}$`),
+        before: new RegExp(`\\b(?:${work})\\b[^.#]{0,60}$`),
         unless: /\bdollars|\bbucks|\bmiles?\b$|\bout of a\b|\boff of? an?\b/,
         score: 1.05,
       },
-      { after: new RegExp(`^[^.]{0,40}\\b(?:${work})\\b`), unless: /\bdollars|\bbucks|\bout of a\b|\boff of? an?\b/, score: 0.95 },
+      { after: new RegExp(`^[^.#]{0,40}\\b(?:${work})\\b`), unless: /\bdollars|\bbucks|\bout of a\b|\boff of? an?\b/, score: 0.95 },
       {
         before: /\b(?:new in|from|that was|dated|receipt from|stainless from here back|invoice|since)(?: about| around)?$/,
         unless: notYear,
@@ -225,11 +225,11 @@ export const dateSlots = [
     part: "history",
     attribute: "date",
     unit: null,
-    need: { kinds: ["year", "date-code"], units: [null] },
+    need: { kinds: ["year", "date"], units: [null] },
     cues: [
       { zones: ["documents"], unless: notYear, score: 0.7 },
       {
-        before: /\b(?:back to|report|mots?|stamp|stamps|receipt|bill|invoice|history|paper|dated)\b[^.]{0,50}$/,
+        before: /\b(?:back to|report|mots?|stamp|stamps|receipt|bill|invoice|history|paper|dated)\b[^.#]{0,50}$/,
         unless: notYear,
         score: 0.8,
       },

@@ -2,8 +2,8 @@ import type { Slot } from "../slot.ts";
 
 const notRatio = /\bvolts?\b|\bliters?\b|\bcubic\b|\bcarb\b|\bpsi\b|\bmils?\b|\bhorse/;
 /** "410", "373", "411": an axle ratio said without its point. */
-const ratioOf = (value: number | string): number | undefined => {
-  if (typeof value !== "number") return undefined;
+const ratioOf = (value: number | string, kind: string): number | undefined => {
+  if (typeof value !== "number" || (kind === "integer" && value < 100)) return undefined;
   const ratio = Number.isInteger(value) && value >= 220 && value <= 760 ? value / 100 : value;
   return ratio >= 2 && ratio <= 7.6 ? ratio : undefined;
 };
@@ -59,7 +59,7 @@ export const drivelineSlots = [
       },
       { after: /^(?:in the (?:back|rear end|rear|diff|pumpkin)|out back)\b/, about: ["final-drive"], unless: notRatio, score: 1.1 },
     ],
-    value: (reading) => ratioOf(reading.value),
+    value: (reading) => ratioOf(reading.value, reading.kind),
     example: { heard: "and it has 3.50 gears", value: 3.5 },
   },
   {
@@ -77,7 +77,7 @@ export const drivelineSlots = [
         score: 1.05,
       },
     ],
-    value: (reading) => ratioOf(reading.value),
+    value: (reading) => ratioOf(reading.value, reading.kind),
     carries: true,
     example: { heard: "the rear end tag says 3.00", value: 3 },
   },
@@ -93,7 +93,7 @@ export const drivelineSlots = [
       const [ring, pinion] = reading.parts ?? [];
       if (ring === undefined || pinion === undefined || pinion < 5 || pinion > 20 || ring < 28 || ring > 60) return undefined;
       const ratio = Math.round((ring / pinion) * 100) / 100;
-      return ratioOf(ratio);
+      return ratioOf(ratio, "ratio");
     },
     example: { heard: "the axle tag says 37 over 10", value: 3.7 },
   },
@@ -127,7 +127,7 @@ export const drivelineSlots = [
     cues: [
       {
         about: ["final-drive"],
-        before: /\b(?:narrowed|shortened)\b[^.]{0,40}$/,
+        before: /\b(?:narrowed|shortened)\b[^.#]{0,40}$/,
         after: /^(?:inches |inch )?(?:a|each|per) side\b/,
         score: 1.5,
       },
@@ -227,11 +227,11 @@ export const drivelineSlots = [
         score: 1.0,
       },
       {
-        before: /\b(?:voltage|volts|voltmeter|tester on it|charging at|meter on it)\b[^.]{0,50}$/,
+        before: /\b(?:voltage|volts|voltmeter|tester on it|charging at|meter on it)\b[^.#]{0,50}$/,
         unless: /\bmicron|\bmils?\b|\bpaint\b/,
         score: 1.1,
       },
-      { before: /\bsix volt\b[^.]{0,40}\b(?:it's|and)$/, after: /^(?:now|volt)/, score: 1.2 },
+      { before: /\bsix volt\b[^.#]{0,40}\b(?:it's|and)$/, after: /^(?:now|volt)/, score: 1.2 },
     ],
     value: (reading) =>
       typeof reading.value === "number" &&
@@ -249,7 +249,7 @@ export const drivelineSlots = [
     attribute: "voltage",
     unit: "V",
     need: { units: [null], min: 10, max: 1600 },
-    cues: [{ before: /\b(?:voltage|volts|voltmeter)\b[^.]{0,40}$/, score: 1.15 }],
+    cues: [{ before: /\b(?:voltage|volts|voltmeter)\b[^.#]{0,40}$/, score: 1.15 }],
     value: (reading, said) => {
       const words = said.split(" ");
       const whole = { eleven: 11, twelve: 12, thirteen: 13, fourteen: 14 }[words[0] ?? ""];
@@ -266,8 +266,16 @@ export const drivelineSlots = [
     attribute: "size",
     unit: null,
     need: { units: [null], min: 21, max: 99 },
-    cues: [{ before: /\bgroup(?: size)?$/, score: 1.3 }],
-    value: (reading) => (typeof reading.value === "number" && Number.isInteger(reading.value) ? `group ${reading.value}` : undefined),
+    cues: [
+      { said: /^group\b/, score: 1.3 },
+      { before: /\bgroup(?: size)?$/, score: 1.3 },
+    ],
+    value: (reading) =>
+      typeof reading.value === "string" && reading.value.startsWith("group")
+        ? reading.value
+        : typeof reading.value === "number" && Number.isInteger(reading.value)
+          ? `group ${reading.value}`
+          : undefined,
     example: { heard: "a group 24 battery", value: "group 24" },
   },
   {
@@ -288,8 +296,8 @@ export const drivelineSlots = [
     unit: "kW",
     need: { units: ["kW"], min: 1, max: 400 },
     cues: [
-      { before: /\bcharg(?:e|er|es|ing|ed)\b[^.]{0,60}$|\bwall box\b[^.]{0,40}$/, score: 1.35 },
-      { after: /^[^.]{0,40}\bcharg(?:e|er|es|ing)\b/, score: 1.35 },
+      { before: /\bcharg(?:e|er|es|ing|ed)\b[^.#]{0,60}$|\bwall box\b[^.#]{0,40}$/, score: 1.35 },
+      { after: /^[^.#]{0,40}\bcharg(?:e|er|es|ing)\b/, score: 1.35 },
     ],
     example: { heard: "it charges at 50 kW on a fast charger", value: 50 },
   },

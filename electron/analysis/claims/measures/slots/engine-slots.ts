@@ -88,7 +88,12 @@ export const engineSlots = [
       },
       { about: ["engine"], reach: "recent", before: /\b(?:the|a|it's|that's)(?: a| the)?$/, unless: notEngineSize, score: 0.8 },
       { before: /\bthe$/, unless: new RegExp(`${notEngineSize.source}|axle|gear|diff|ratio`), score: 0.45 },
-      { before: /\b(?:19|20)\d\d\b[^.]{0,30}$/, unless: new RegExp(`${notEngineSize.source}|axle|gear|diff|ratio`), score: 0.6 },
+      {
+        before: /#[^.#]{0,30}$/,
+        zones: ["opening", "closing"],
+        unless: new RegExp(`${notEngineSize.source}|axle|gear|diff|ratio`),
+        score: 0.6,
+      },
       { zones: ["closing", "opening"], unless: new RegExp(`${notEngineSize.source}|axle|gear|diff|ratio|pounds|grand`), score: 0.45 },
     ],
     example: { heard: "under here is the engine it's the two point four four cylinder", value: 2.4 },
@@ -154,7 +159,7 @@ export const engineSlots = [
     attribute: "power",
     unit: "PS",
     need: { kinds: ["integer"], units: [null], min: 10, max: 1200 },
-    cues: [{ after: /^[^.]{0,40}\b(?:metric ones|metric horse|ps|din)\b/, score: 1.3 }],
+    cues: [{ after: /^[^.#]{0,40}\b(?:metric ones|metric horse|ps|din)\b/, score: 1.3 }],
     carries: true,
     example: { heard: "horsepower is 218 but that's the metric ones", value: 218 },
   },
@@ -165,7 +170,7 @@ export const engineSlots = [
     attribute: "power",
     unit: "kW",
     need: { kinds: ["integer", "decimal"], units: [null], min: 8, max: 600 },
-    cues: [{ before: /\bin (?:kilowatts|kw)\b[^.]{0,40}$/, score: 1.1 }],
+    cues: [{ before: /\bin (?:kilowatts|kw)\b[^.#]{0,40}$/, score: 1.1 }],
     example: { heard: "the power's on the paper in kilowatts seventy six", value: 76 },
   },
   {
@@ -241,7 +246,7 @@ export const engineSlots = [
         score: 1.1,
       },
       { after: /^bearing crank/, score: 1.2 },
-      { before: /\b(?:mains|main bearings)\b[^.]{0,12}\ball$/, score: 1.15 },
+      { before: /\b(?:mains|main bearings)\b[^.#]{0,12}\ball$/, score: 1.15 },
       { after: /^(?:new )?mains?\b/, unless: /\bbolt main/, score: 1.0 },
     ],
     example: { heard: "it's the seven bearing crank", value: 7 },
@@ -262,15 +267,23 @@ export const engineSlots = [
     part: "overbore",
     attribute: "size",
     unit: "in",
-    need: { kinds: ["integer", "measure"], units: [null], min: 10, max: 125 },
+    need: { units: [null, "in"], min: 0.01, max: 125 },
     cues: [
+      { said: /\bover(?:bore|size)?$/, score: 1.3 },
       {
         after: /^(?:thou(?:sandths?)? )?over(?: bore)?\b(?! (?:the|there|here|it|ten|night|by|and|\d))/,
         unless: /\bgauge|\bmiles\b/,
         score: 1.2,
       },
     ],
-    value: (reading) => (typeof reading.value === "number" && reading.value % 5 === 0 ? reading.value / 1000 : undefined),
+    value: (reading) =>
+      typeof reading.value !== "number"
+        ? undefined
+        : reading.unit === "in"
+          ? reading.value
+          : reading.value % 5 === 0
+            ? reading.value / 1000
+            : undefined,
     example: { heard: "a 350 motor thirty over", value: 0.03 },
   },
   {
@@ -281,14 +294,15 @@ export const engineSlots = [
     unit: "psi",
     need: { kinds: ["integer", "decimal", "measure", "money"], units: [null, "psi", "lb", "GBP"], min: 4, max: 110 },
     cues: [
+      { said: /\boil\b/, score: 1.4 },
       {
-        before: /\boil(?: pressure)?(?:'s| is| was)?\b[^.]{0,70}$/,
+        before: /\boil(?: pressure)?(?:'s| is| was)?\b[^.#]{0,110}$/,
         about: ["engine/oil pressure"],
         unless: /\bdegrees|\brpm|\bquarts?|\bpints?/,
         score: 1.05,
       },
       { after: /^(?:pounds |psi )?(?:of )?oil pressure\b|^(?:pounds |psi )?of oil\b/, score: 1.3 },
-      { before: /\boil(?:'s| is| has)? (?:come|dropped|down|up|sitting|holding)[^.]{0,25}$/, score: 1.1 },
+      { before: /\boil(?:'s| is| has)? (?:come|dropped|down|up|sitting|holding)[^.#]{0,25}$/, score: 1.1 },
     ],
     carries: true,
     example: { heard: "oil pressure is sitting right at 55 psi cold", value: 55 },
@@ -325,7 +339,10 @@ export const engineSlots = [
     attribute: "pressure",
     unit: "said",
     need: { units: ["psi", "bar", "lb"], min: 0.3, max: 90 },
-    cues: [{ after: /^(?:pounds |psi )?of boost\b/, score: 1.3 }],
+    cues: [
+      { said: /\bboost$/, score: 1.4 },
+      { after: /^(?:pounds |psi )?of boost\b/, score: 1.3 },
+    ],
     example: { heard: "it makes 30 psi of boost", value: 30 },
   },
   {
@@ -376,6 +393,8 @@ export const engineSlots = [
     attribute: "diameter",
     unit: "said",
     need: { units: ["in", "mm"], min: 1, max: 60 },
+    value: (reading) =>
+      typeof reading.value === "number" && (reading.unit === "in" ? reading.value <= 3 : reading.value >= 20) ? reading.value : undefined,
     cues: [{ about: ["fuel-system/carburetor"], reach: "sentence", score: 1.1 }],
     example: { heard: "a pair of carburetors one and three quarter inch", value: 1.75 },
   },

@@ -12,7 +12,7 @@ export const paperSlots = [
     unit: "said",
     need: { units: ["mi", "km"], min: 20, max: 600 },
     cues: [
-      { before: /\b(?:range|guess o meter|guessometer|full charge|charged up|charge it|hundred percent)\b[^.]{0,80}$/, score: 1.3 },
+      { before: /\b(?:range|guess o meter|guessometer|full charge|charged up|charge it|hundred percent)\b[^.#]{0,80}$/, score: 1.3 },
       { after: /^(?:miles? |kilometers? )?(?:of range|range|on a (?:full )?charge|to a charge|a charge|per charge)\b/, score: 1.4 },
     ],
     circumstance: "range",
@@ -26,7 +26,7 @@ export const paperSlots = [
     unit: "mi",
     need: { kinds: ["integer"], units: [null], min: 40, max: 600 },
     cues: [
-      { before: /\brange(?:'s| is| says| was| of| shows| reads)?\b[^.]{0,30}$/, unless: /\bpercent|\bvolts|\bkilowatt/, score: 1.0 },
+      { before: /\brange(?:'s| is| says| was| of| shows| reads)?\b[^.#]{0,30}$/, unless: /\bpercent|\bvolts|\bkilowatt/, score: 1.0 },
       { after: /^(?:of range|on a (?:full )?charge)\b/, score: 1.2 },
     ],
     circumstance: "range",
@@ -38,11 +38,15 @@ export const paperSlots = [
     part: "work",
     attribute: "mileage",
     unit: "said",
+    value: (reading) =>
+      reading.unit === null && typeof reading.value === "number" && reading.value >= 1885 && reading.value <= 2035
+        ? undefined
+        : reading.value,
     need: { units: ["mi", "km", null], min: 500, max: 900000 },
     cues: [
       {
         before:
-          /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.]{0,50}\b(?:at|about)(?: about| around)?$/,
+          /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.#]{0,50}\b(?:at|about)(?: about| around)?$/,
         unless: notMiles,
         score: 1.3,
       },
@@ -83,7 +87,7 @@ export const paperSlots = [
     cues: [
       {
         before:
-          /\b(?:stamped (?:up )?(?:to|at)|service book|stamps? (?:stop )?(?:at|to)|last (?:mot|service|stamp)|mot (?:at|says))\b[^.]{0,50}$/,
+          /\b(?:stamped (?:up )?(?:to|at)|service book|stamps? (?:stop )?(?:at|to)|last (?:mot|service|stamp)|mot (?:at|says))\b[^.#]{0,50}$/,
         unless: /\bdollars|pounds/,
         score: 1.2,
       },
@@ -116,8 +120,8 @@ export const paperSlots = [
     need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
     cues: [
       {
-        before: /\b(?:odometer|odo|mileometer|milometer|mileage|clock|miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.]{0,45}$/,
-        unless: /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale/,
+        before: /\b(?:odometer|odo|mileometer|milometer|mileage|clock|miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
+        unless: /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach/,
         score: 1.15,
       },
       {
@@ -130,7 +134,7 @@ export const paperSlots = [
         unless: /\bdollars|\basking|\bprice|\brpm|\bgauge|\bpsi|\btread|\bpressure|\bthirty seconds|\breceipts?\b/,
         score: 0.8,
       },
-      { after: /^[^.]{0,45}\b(?:actual|original|genuine) miles\b/, score: 1.0 },
+      { after: /^[^.#]{0,45}\b(?:actual|original|genuine) miles\b/, score: 1.0 },
       {
         about: ["odometer"],
         reach: "recent",
@@ -138,7 +142,7 @@ export const paperSlots = [
         unless: /\bdollars|\basking|\bprice|\brpm/,
         score: 1.15,
       },
-      { about: ["odometer"], reach: "sentence", score: 1.05 },
+      { about: ["odometer"], reach: "sentence", unless: /rev counter|\btach|\bturning\b/, score: 1.05 },
     ],
     value: (reading) => (typeof reading.value === "number" && reading.value >= 1000 ? reading.value : undefined),
     example: { heard: "the odometer says 58,412", value: 58412 },
@@ -152,7 +156,7 @@ export const paperSlots = [
     need: { units: [null], min: 1000, max: 999999 },
     cues: [
       {
-        before: /\b(?:title application|application|paperwork|title|report)\b[^.]{0,50}\b(?:says|reads|shows)$/,
+        before: /\b(?:title application|application|paperwork|title|report)\b[^.#]{0,50}\b(?:says|reads|shows)$/,
         unless: /\bdollars|\b(?:19|20)\d\d\b/,
         score: 0.9,
       },
@@ -179,7 +183,7 @@ export const paperSlots = [
     cues: [
       {
         after: /^hours?\b(?! (?:of )?(?:work|labor|labour|drive|away|later|ago|polishing))/,
-        before: /\b(?:engine|pto|hour meter|idle|shows|showing|reads|on it|with)\b[^.]{0,40}$/,
+        before: /\b(?:engine|pto|hour meter|idle|shows|showing|reads|on it|with)\b[^.#]{0,40}$/,
         score: 1.1,
       },
     ],
@@ -195,7 +199,7 @@ export const paperSlots = [
     cues: [
       {
         before:
-          /\b(?:original window sticker|window sticker|sticker (?:on it )?(?:when )?new|new it was|cost new|list price|when new)\b[^.]{0,50}$/,
+          /\b(?:original window sticker|window sticker|sticker (?:on it )?(?:when )?new|new it was|cost new|list price|when new)\b[^.#]{0,50}$/,
         score: 1.4,
       },
     ],
@@ -215,7 +219,7 @@ export const paperSlots = [
           /\b(?:he had it at|had it (?:up )?at|was asking|were asking|first put it out it was|started (?:out )?at|it was (?:up )?(?:at|for)|used to be|down from|came down from)(?: a)?$/,
         score: 1.4,
       },
-      { before: /\bwas(?: up)?(?: at| for)?$/, after: /^[^.]{0,70}\b(?:came down|dropped|reduced|now)\b/, score: 1.3 },
+      { before: /\bwas(?: up)?(?: at| for)?$/, after: /^[^.#]{0,70}\b(?:came down|dropped|reduced|now)\b/, score: 1.3 },
     ],
     circumstance: "asked before",
     example: { heard: "he had it at $21,000 when he brought it to me", value: 21000 },
@@ -252,7 +256,7 @@ export const paperSlots = [
     cues: [
       {
         before:
-          /\b(?:receipt|bill|invoice|cost|costs|charged|paid|set them back|set him back|supplying|quote|a new one|for like|for about|they're|they are|from the dealer's|another one|plus)\b[^.]{0,40}$/,
+          /\b(?:receipt|bill|invoice|cost|costs|charged|paid|set them back|set him back|supplying|quote|a new one|for like|for about|they're|they are|from the dealer's|another one|plus)\b[^.#]{0,40}$/,
         unless: /\basking|\bit's on|\bon the (?:web|site|glass)|\bprice\b/,
         score: 1.1,
       },
@@ -273,7 +277,8 @@ export const paperSlots = [
     need: { units: ["USD", "GBP", "EUR"], min: 500, max: 3000000 },
     cues: [
       {
-        before: /\b(?:asking|price|priced|prices|it's|website|on the glass|on it|online|take|it at|up at|money|yours for|ask)\b[^.]{0,40}$/,
+        before:
+          /\b(?:asking|price|priced|prices|it's|website|on the glass|on it|online|take|it at|up at|money|yours for|ask)\b[^.#]{0,40}$/,
         unless: /\boff\b|\bmeant?\b|\bparking\b/,
         score: 1.25,
       },
@@ -283,7 +288,7 @@ export const paperSlots = [
         score: 1.25,
       },
       { zones: ["opening", "closing"], score: 0.9 },
-      { about: ["price"], score: 1.0 },
+      { about: ["price"], unless: /\btach|\brpm/, score: 1.0 },
     ],
     carries: true,
     example: { heard: "we're asking $38,900 on it", value: 38900 },

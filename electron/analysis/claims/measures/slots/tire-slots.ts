@@ -28,10 +28,10 @@ export const tireSlots = [
     unit: null,
     need: { kinds: ["date-code"], units: [null] },
     cues: [
-      { before: /\b(?:date codes?|dot|dates?|code|codes|stamped|week|built|made)\b[^.]{0,50}$/, about: rolling, score: 1.4 },
-      { before: /\b(?:date codes?|dot)\b[^.]{0,50}$/, score: 1.3 },
-      { before: /\b(?:week|dated)\b[^.]{0,30}$/, about: rolling, score: 1.2 },
-      { after: /^[^.]{0,30}\bweek\b/, score: 1.2 },
+      { before: /\b(?:date codes?|dot|dates?|code|codes|stamped|week|built|made)\b[^.#]{0,50}$/, about: rolling, score: 1.4 },
+      { before: /\b(?:date codes?|dot)\b[^.#]{0,50}$/, score: 1.3 },
+      { before: /\b(?:week|dated)\b[^.#]{0,30}$/, about: rolling, score: 1.2 },
+      { after: /^[^.#]{0,30}\bweek\b/, score: 1.2 },
       { about: rolling, unless: /dollar|bucks|price|miles|asking/, score: 0.8 },
     ],
     example: { heard: "the date code on the tires is 2219", value: "2219" },
@@ -48,6 +48,25 @@ export const tireSlots = [
     example: { heard: "eight thirty seconds on the fronts", value: 8, position: "front" },
   },
   {
+    name: "tread depth, unit left out",
+    component: "tire",
+    part: "tread",
+    attribute: "depth",
+    unit: "said",
+    need: { kinds: ["integer"], units: [null], min: 2, max: 14 },
+    cues: [
+      {
+        after: /^on (?:the |these |those |your )?(?:fronts?|backs?|rears?)\b/,
+        about: ["tire"],
+        unless: /\b(?:lug|bolt|psi|pressure|inch)\b/,
+        score: 0.9,
+      },
+      { before: /\btread\b[^.#]{0,30}\b(?:at|is|about|got|around)$/, score: 0.95 },
+    ],
+    carries: true,
+    example: { heard: "tires on this side nine on the front", value: 9, position: "front" },
+  },
+  {
     name: "tread depth in millimetres",
     component: "tire",
     part: "tread",
@@ -56,7 +75,7 @@ export const tireSlots = [
     need: { units: ["mm"], min: 1, max: 18 },
     cues: [
       { about: ["tire", "spare"], unless: /\bpads?\b|\brotors?\b|\bdiscs?\b|\bwheel bolts?\b/, score: 1.1 },
-      { before: /\btread\b[^.]{0,60}$/, score: 1.3 },
+      { before: /\btread\b[^.#]{0,60}$/, score: 1.3 },
       { after: /^(?:of |left on the |on the )?tread\b/, score: 1.3 },
     ],
     carries: true,
@@ -71,7 +90,7 @@ export const tireSlots = [
     need: { units: ["psi", "lb", "GBP", null], min: 15, max: 130 },
     cues: [
       {
-        before: /\b(?:run|runs|running|ran|aired|air|inflated|pressures?|pumped|set at|go|they're at)\b[^.]{0,40}$/,
+        before: /\b(?:run|runs|running|ran|aired|air|inflated|pressures?|pumped|set at|go up to|they're at|told us go)\b[^.#]{0,40}$/,
         about: ["tire", "spare"],
         unless: /percent|\b(?:gallon|highway|town)\b/,
         score: 1.15,
@@ -105,7 +124,7 @@ export const tireSlots = [
     attribute: "pressure",
     unit: "bar",
     need: { units: [null], min: 1.2, max: 9 },
-    cues: [{ before: /\bin bar\b[^.]{0,20}(?:\. )?[^.]{0,25}$/, about: ["tire"], score: 1.2 }],
+    cues: [{ before: /\bin bar\b[^.#]{0,20}(?:\. )?[^.#]{0,25}$/, about: ["tire"], score: 1.2 }],
     example: { heard: "what are the tires in bar it's just under two", value: 2 },
   },
   {
@@ -133,7 +152,7 @@ export const tireSlots = [
     part: null,
     attribute: "width",
     unit: "mm",
-    need: { kinds: ["integer", "measure"], units: [null, "mm"], min: 125, max: 355 },
+    need: { kinds: ["integer", "measure", "tire-partial"], units: [null, "mm"], min: 125, max: 355 },
     cues: [
       {
         before: /\b(?:they're|it's|on|with|got|and|wears|wearing|running|runs|take|takes|of|are|the)(?: the| a set of| big)?$/,
@@ -150,6 +169,25 @@ export const tireSlots = [
         : undefined,
     carries: true,
     example: { heard: "the tires are two thirty fives ahead", value: 235, position: "front" },
+  },
+  {
+    name: "wheel diameter by width",
+    component: "wheel",
+    part: null,
+    attribute: "diameter",
+    unit: "in",
+    need: { kinds: ["dimensions"], units: [null, "in"] },
+    cues: [
+      { about: ["wheel", "tire", "spare"], score: 1.1 },
+      { after: /^(?:wheels?|rims?|alloys?|steelies)\b/, score: 1.2 },
+    ],
+    value: (reading) => {
+      const [first, second] = reading.parts ?? [];
+      if (first === undefined || second === undefined) return undefined;
+      const [width, diameter] = first < second ? [first, second] : [second, first];
+      return diameter >= 12 && diameter <= 26 && width >= 3 && width <= 16 ? diameter : undefined;
+    },
+    example: { heard: "the wheels are fourteen by six", value: 14 },
   },
   {
     name: "wheel diameter, said in the plural",
@@ -228,7 +266,7 @@ export const tireSlots = [
     unit: "mm",
     need: { units: ["mm", null], min: 315, max: 440 },
     cues: [
-      { about: ["wheel"], reach: "sentence", before: /\b(?:metric|millimeters?|mill)\b[^.]*(?:\. )?[^.]*$/, score: 1.0 },
+      { about: ["wheel"], reach: "sentence", before: /\b(?:metric|millimeters?|mill)\b[^.#]*(?:\. )?[^.#]*$/, score: 1.0 },
       { after: /^(?:millimeters )?wheels?\b/, score: 1.0 },
       { about: ["wheel"], after: /^(?:again|on the sidewall)/, score: 0.9 },
       { about: ["tire"], after: /^(?:on the sidewall)/, score: 0.9 },
