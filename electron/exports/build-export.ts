@@ -55,8 +55,13 @@ const writers = {
 
 /** One export of a recording as text. Pure: the same recording and time give the same bytes. */
 export function buildExport(format: ExportFormat, input: ExportInput): BuiltExport {
-  const { ending, mediaType, write } = writers[format] as Writer;
-  return { fileName: `${fileStem(input.detail.summary)}.${ending}`, mediaType, text: write(input) };
+  const { mediaType, write } = writers[format] as Writer;
+  return { fileName: exportFileName(format, input.detail.summary), mediaType, text: write(input) };
+}
+
+/** What an export of this recording is called. */
+export function exportFileName(format: ExportFormat, recording: { stockNumber: string; title: string }): string {
+  return `${fileStem(recording)}.${writers[format].ending}`;
 }
 
 function json(value: unknown): string {

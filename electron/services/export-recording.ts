@@ -1,11 +1,12 @@
 import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
 import { mkdir, open, rename, rm } from "node:fs/promises";
-import { join } from "node:path";
+import { isAbsolute, join, relative, sep } from "node:path";
+import { pathToFileURL } from "node:url";
 import { addresses, type ExportFormat, type Input, type Output } from "../../shared-types/index.ts";
 import { buildExport } from "../exports/build-export.ts";
 import type { Parts } from "./parts.ts";
-import { findRecording, recordingDetail } from "./recording-detail.ts";
+import { findRecording, recordingDetail, videoPath } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
 
 /** The folder beside the library that takes exports, one folder for each recording. */
@@ -38,8 +39,9 @@ export async function writeExportsInto(
 ): Promise<Output<"export.write">> {
   const detail = recordingDetail(parts, recordingId);
   const writtenAt = parts.now();
+  const videoHref = videoHrefFrom(parts, folder, recordingId);
   const files = [...new Set(formats)].map((format) => {
-    const { fileName, text } = buildExport(format, { detail, writtenAt });
+    const { fileName, text } = buildExport(format, { detail, writtenAt, videoHref });
     return { format, path: join(folder, fileName), content: Buffer.from(text, "utf8") };
   });
   const inTheWay = files.filter(({ path }) => existsSync(path)).map(({ path }) => path);
@@ -63,6 +65,15 @@ export async function writeExportsInto(
       downloadUrl: `${addresses.exports}${recordingId}/${format}`,
     })),
   };
+}
+
+/** Where the video lies as seen from the written files; on another drive that is its file address. */
+function videoHrefFrom({ library }: Pick<Parts, "library">, folder: string, recordingId: string): string | null {
+  const video = findRecording({ library }, recordingId).video;
+  if (!video) return null;
+  const path = videoPath(library, video);
+  const way = relative(folder, path);
+  return isAbsolute(way) ? pathToFileURL(path).href : way.split(sep).map(encodeURIComponent).join("/");
 }
 
 interface WholeFile {

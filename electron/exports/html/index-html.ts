@@ -20,9 +20,9 @@ type IndexConflict = ConditionIndex["conflicts"][number];
 /**
  * The condition index as one page that needs nothing else: no script, style, font or picture from elsewhere. Its content security policy
  * allows just its own script and style, by their hashes.
- * @param videoHref where the video lies, seen from the page; null where there is none. A person may also open the file by hand.
+ * @param videoHref where the video lies, seen from the page, as an address (percent-encoded); null where there is none. A person may also open the file by hand.
  */
-export function indexHtml(index: ConditionIndex, videoHref: string | null = index.recording.videoFile): string {
+export function indexHtml(index: ConditionIndex, videoHref: string | null = encodeName(index.recording.videoFile)): string {
   const { recording } = index;
   const title = `Condition index: ${recording.title}`;
   const policy = `default-src 'none'; style-src '${hashOf(indexStyle)}'; script-src '${hashOf(indexScript)}'; media-src 'self' file: blob:; img-src data:`;
@@ -66,6 +66,10 @@ ${open.length > 0 && html`<p class="mark">${open.length === 1 ? "One conflict is
   return page.text;
 }
 
+function encodeName(fileName: string | null): string | null {
+  return fileName === null ? null : encodeURIComponent(fileName);
+}
+
 function hashOf(text: string): string {
   return `sha256-${createHash("sha256").update(text).digest("base64")}`;
 }
@@ -76,7 +80,7 @@ function jump(seconds: number): Markup {
 
 function video(fileName: string | null, href: string | null): Markup {
   if (fileName === null || href === null) return html`<p>This recording is a transcript without a video.</p>`;
-  return html`<video controls preload="metadata" src="${encodeURI(href)}" aria-label="The recording"></video>
+  return html`<video controls preload="metadata" src="${href}" aria-label="The recording"></video>
 <p class="open-video" hidden>The video is not beside this page. <label>Open ${fileName}: <input type="file" accept="video/*"></label></p>`;
 }
 

@@ -1,0 +1,108 @@
+// npm run index -- [--video V] --transcript T --out DIR [--library FILE]: import, analysis and every export without a window.
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { basename, extname, join, resolve } from "node:path";
+import { parseArgs } from "node:util";
+import { exportFormats, type RecordingDetail } from "../../shared-types/index.ts";
+import { exportFileName } from "../exports/build-export.ts";
+import { writeExportsInto } from "../services/export-recording.ts";
+import { openApplication } from "../services/open-application.ts";
+import { describeFailure } from "./describe-failure.ts";
+import { showProgress } from "./show-progress.ts";
+import { summaryLines } from "./summary-lines.ts";
+
+const usage = `Usage: npm run index -- [--video FILE] --transcript FILE --out FOLDER [options]
+  --stock-sheet FILE     the dealer's own record (CSV); claims are held against it
+  --title TEXT           else the transcript's name
+  --stock-number TEXT
+  --library FILE         keep the recording in this library; else nothing stays but what is written to FOLDER
+  --force                overwrite files that are already in FOLDER`;
+
+const options = {
+  video: { type: "string" },
+  transcript: { type: "string" },
+  "stock-sheet": { type: "string" },
+  out: { type: "string" },
+  library: { type: "string" },
+  title: { type: "string" },
+  "stock-number": { type: "string" },
+  force: { type: "boolean" },
+  help: { type: "boolean", short: "h" },
+} as const;
+
+async function main(args: string[]): Promise<number> {
+  const { values } = parseArgs({ args, options });
+  if (values.help) {
+    console.log(usage);
+    return 0;
+  }
+  if (!values.transcript || !values.out) {
+    console.error(`${values.transcript ? "--out FOLDER" : "--transcript FILE"} is missing.\n${usage}`);
+    return 2;
+  }
+  const named = [values.transcript, values.video, values["stock-sheet"]].filter((file) => file !== undefined);
+  const missing = named.filter((file) => !existsSync(file));
+  if (missing.length > 0) {
+    for (const file of missing) console.error(`${file}: there is no such file. Check the name and the folder.`);
+    return 1;
+  }
+  const folder = resolve(values.out);
+  const title = values.title ?? basename(values.transcript, extname(values.transcript));
+  const stockNumber = values["stock-number"] ?? "";
+  // Asked before anything is read, so that a refusal leaves no recording behind in a library either.
+  const inTheWay = exportFormats
+    .map((format) => join(folder, exportFileName(format, { title, stockNumber })))
+    .filter((path) => existsSync(path));
+  if (inTheWay.length > 0 && !values.force) {
+    console.error(
+      `Already there, and nothing was written: ${inTheWay.join(", ")}. Choose another --out folder, or add --force to overwrite.`,
+    );
+    return 1;
+  }
+  const passing = values.library ? null : mkdtempSync(join(tmpdir(), "roundwalk-index-"));
+  const progress = showProgress(process.stderr);
+  const application = openApplication({
+    host: { name: "desktop", version: "headless", reveal: null },
+    libraryFile: values.library ? resolve(values.library) : join(passing!, "library.sqlite"),
+  });
+  try {
+    application.parts.events.subscribe((event) => {
+      if (event.name === "analysis.progress") progress.step(event.payload.pass, event.payload.done, event.payload.of);
+    });
+    const { files } = application.parts;
+    const offer = (file: string | undefined) => (file === undefined ? null : files.offerPath(resolve(file)).id);
+    progress.say("reading");
+    const recording = await application.handlers["recording.import"]({
+      transcript: offer(values.transcript)!,
+      video: offer(values.video),
+      stockSheet: offer(values["stock-sheet"]),
+      title,
+      stockNumber,
+      vehicle: { name: "", year: null, bodyStyle: "sedan", drive: "left-hand" },
+    });
+    const detail: RecordingDetail = await application.handlers["recording.get"]({ id: recording.id });
+    progress.say("writing");
+    const written = await writeExportsInto(application.parts, folder, {
+      recordingId: recording.id,
+      formats: [...exportFormats],
+      overwrite: values.force ?? false,
+    });
+    progress.end();
+    for (const line of summaryLines(detail)) console.log(line);
+    console.log(`\nWritten to ${written.folder}:`);
+    for (const file of written.files) console.log(`  ${basename(file.path)} (${file.bytes} bytes)`);
+    return 0;
+  } finally {
+    progress.end();
+    await application.close();
+    if (passing) rmSync(passing, { recursive: true, force: true });
+  }
+}
+
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (failure) {
+  const file = failure instanceof Error && "file" in failure && typeof failure.file === "string" ? failure.file : "index";
+  console.error(describeFailure(file, failure));
+  process.exitCode = 1;
+}
