@@ -3,7 +3,7 @@ import { unitTable } from "../vocabulary/units.ts";
 import { type ConflictDraft, conflictOf, type Side } from "./conflict-of.ts";
 import { type ClassedSlot, type Dispute, disputesIn } from "./slots/disputes.ts";
 import type { Facet } from "./slots/facet.ts";
-import { saidApart, sameBreathSeconds } from "./slots/said-apart.ts";
+import { sameBreathSeconds, sidesSaidApart } from "./slots/said-apart.ts";
 import { capitalised, claimWords, listed, moment } from "./wording.ts";
 
 const rules = {
@@ -27,9 +27,11 @@ export interface Disagreement {
 export function disagreementsIn(slot: ClassedSlot): Disagreement[] {
   return disputesIn(slot).flatMap((dispute) => {
     const first = dispute.sides[0]![0]!;
-    const claims = dispute.sides.map((side) => side.map((facet) => facet.claim));
-    if (!saidApart(claims, sameBreathSeconds[first.kind])) return [];
-    return [{ conflict: conflictIn(dispute, first), claims, subject: first.subject }];
+    const spoken = dispute.sides.map((side) => side.map((facet) => facet.claim));
+    const apart = sidesSaidApart(spoken, sameBreathSeconds[first.kind]);
+    if (apart.length < 2) return [];
+    const sides = apart.map((side) => dispute.sides[side]!);
+    return [{ conflict: conflictIn({ ...dispute, sides }, first), claims: apart.map((side) => spoken[side]!), subject: first.subject }];
   });
 }
 

@@ -135,7 +135,8 @@ class Groups {
   join(first: string, second: string): void {
     const a = this.#root(first);
     const b = this.#root(second);
-    if (a !== b) this.#parent.set(a < b ? b : a, a < b ? a : b);
+    const [root, later] = a < b ? [a, b] : [b, a];
+    if (a !== b) this.#parent.set(later, root);
   }
 
   all(): string[][] {

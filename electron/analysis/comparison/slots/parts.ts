@@ -62,11 +62,9 @@ const sameAsWhole = {
   Record<ComponentName, { readonly parts: readonly string[]; readonly attributes: "every" | readonly AttributeName[] }>
 >;
 
-/** What a bare count of a component counts: "a four speed", "a six", "a four door". Others must name what they count. */
+/** What a bare count of a component can only count ("that's all there is, three and done"). Others must name what they count. */
 const countedByDefault: Partial<Record<ComponentName, string>> = {
   transmission: "gear",
-  engine: "cylinder",
-  body: "door",
   belts: "belt",
 };
 

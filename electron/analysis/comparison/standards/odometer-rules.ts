@@ -73,7 +73,7 @@ export const mileageAgainstTitle: StandardRule = {
   example: {
     finds: "conflict",
     claims: [
-      { component: "odometer", attribute: "originality", value: "original", quote: "those are the actual miles" },
+      { component: "odometer", attribute: "mileage", value: 58412, unit: "mi", quote: "58,412 actual miles" },
       { component: "title", attribute: "type", value: "not actual", quote: "the title says not actual mileage" },
     ],
     quiet: [
