@@ -22,7 +22,11 @@ export const cabinAndPaperWords = [
   { component: "carpet", part: null, say: ["carpet", "floor covering"] },
   { component: "carpet", part: "mats", say: ["floor mat", "mat", "mats", "over mat"] },
   { component: "headliner", part: null, say: ["headliner", "headlining", "head lining", "roof lining", "headcloth"] },
-  { component: "audio", part: null, say: ["radio", "stereo", "head unit", "audio", "sound system", "cassette", "cd player"] },
+  {
+    component: "audio",
+    part: null,
+    say: ["radio", "stereo", "head unit", "audio", "sound system", "cassette", "aerial", "antenna", "cd player"],
+  },
   { component: "audio", part: "speaker", say: ["speaker"] },
   { component: "audio", part: "screen", say: ["screen", "touch screen", "touchscreen", "infotainment", "display"] },
   { component: "odometer", part: null, say: ["odometer", "mileometer", "milometer", "mileage", "odo", "hour meter"] },

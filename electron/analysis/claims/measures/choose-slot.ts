@@ -91,8 +91,11 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
   const { reading, value } = bestReading;
   const topic = best.topic ?? topicFor(slot, around);
   if (slot.component === "topic" && !topic) return null;
-  return { slot, reading, value, topic, score: best.score + 0.12 * reading.likelihood };
+  return { slot, reading, value, topic, score: best.score + doubtCost * (reading.likelihood - around.number.readings[0]!.likelihood) };
 }
+
+/** Taken off for a reading less likely than the number's first, per unit of likelihood. */
+const doubtCost = 0.4;
 
 /** What a claim is about where the cue alone did not say. */
 function topicFor(slot: Slot, around: NumberSurroundings): Topic | null {
@@ -135,7 +138,7 @@ function countedPart(speech: Speech, around: NumberSurroundings): Candidate | nu
     reading,
     value: reading.value,
     topic: { mention: next, cost: 0, reach: "clause" },
-    score: 0.95 + 0.12 * reading.likelihood,
+    score: 0.95,
   };
 }
 
@@ -223,7 +226,7 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
         around.after,
       );
     const led =
-      /\b(?:and|one|ones|one's|that's|it's|is|says|at|to|drops|about|other|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
+      /\b(?:and|one|ones|one's|that's|it's|is|says|at|to|drops|about|other|was|were|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
         around.before,
       );
     if (!placed && !led) return null;
@@ -243,8 +246,10 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
  * numbers are in everything and repeat nothing.
  */
 export function repeated(earlier: readonly EarlierMeasure[], around: NumberSurroundings): Candidate | null {
-  if (!/\b(?:the|a|that|this|your|our|same|it's|automatic|with)(?: same| big| little)?$/.test(around.before) && around.zone !== "closing")
-    return null;
+  const pointedAt = /\b(?:the|a|that|this|your|our|same|it's|automatic|with|so|okay|is|and|alright)(?: same| big| little)?$/.test(
+    around.before,
+  );
+  if (!pointedAt && !/^(?:like i said|as i said|again)\b/.test(around.after) && around.zone !== "closing") return null;
   for (let at = earlier.length - 1; at >= 0; at--) {
     const { candidate, value, unit } = earlier[at]!;
     if (!repeatable.has(candidate.slot.attribute) || candidate.slot.component === "topic") continue;

@@ -147,6 +147,12 @@ function sameSlotBefore({ earlier, around }: BuildContext, { slot }: Candidate):
   return earlier.findLast((measure) => measure.candidate.slot === slot && around.number.first - measure.end < 45);
 }
 
+/** The side the talk has been at, where the last measure of the component named one ("tires this side … nine on the front"). */
+function sideLeft({ earlier, around }: BuildContext, component: ComponentName): PositionName | null {
+  const last = earlier.findLast((measure) => measure.component === component && around.number.first - measure.end < 30);
+  return last?.position === "driver" || last?.position === "passenger" ? last.position : null;
+}
+
 /** Component and part: the slot's own, or what the talk is about; the spare's tire and wheel are the spare's. */
 function aboutWhat(context: BuildContext, candidate: Candidate): Described {
   const { around } = context;
@@ -161,8 +167,6 @@ function aboutWhat(context: BuildContext, candidate: Candidate): Described {
     component = "spare";
     part = slot.component === "wheel" ? "wheel" : null;
   } else if (carries && last.component === "spare") component = "spare";
-  if (slot.name.startsWith("paint thickness"))
-    part = around.topics.find(({ mention: panel, reach }) => panel.component === "body" && reach !== "recent")?.mention.part ?? null;
   if (slot.name.startsWith("brake rotor") && mention?.part) part = mention.part === "drum" ? "drum" : slot.part;
   return { component, part, mention };
 }
@@ -231,6 +235,8 @@ function claimOf(
   const position = resolvePosition(speech, {
     component,
     mention,
+    pairedBySide:
+      (component === "tire" || component === "wheel") && (attribute === "size" || attribute === "width" || attribute === "diameter"),
     fixed: slot.position ?? null,
     number,
     clause: around.clause,
@@ -239,7 +245,7 @@ function claimOf(
     notAfter: context.notAfter,
     zone: around.zone,
     wheel,
-    carried: last?.position ?? null,
+    carried: last?.position ?? sideLeft(context, component),
   });
   const words = quoteRange(context, candidate);
   const spans = spansOfTokens(speech.tokens, words.first, words.end);

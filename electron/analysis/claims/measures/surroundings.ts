@@ -216,10 +216,10 @@ function wordsAround(map: SpeechMap, first: number, end: number): string {
 
 const smallest = 13;
 function isPlainWord(number: SpokenNumber): boolean {
-  return (
-    number.readings.every(({ value, unit }) => unit === null && typeof value === "number" && value < smallest) ||
-    number.readings[0]?.kind === "ordinal"
-  );
+  const [first] = number.readings;
+  // "390 four V": four venturis, not four volts.
+  if (first?.kind === "ordinal" || (first?.unit === "V" && first.value === 4)) return true;
+  return number.readings.every(({ value, unit }) => unit === null && typeof value === "number" && value < smallest);
 }
 
 export function surroundingsOf(map: SpeechMap, number: SpokenNumber, left: readonly LeftTopic[] = []): NumberSurroundings {
@@ -230,8 +230,7 @@ export function surroundingsOf(map: SpeechMap, number: SpokenNumber, left: reado
   return {
     number,
     before:
-      phraseOf(speech.tokens, number.first - wordsBefore, number.first) +
-      (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : ""),
+      wordsAround(map, number.first - wordsBefore, number.first) + (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : ""),
     said: phraseOf(speech.tokens, number.first, number.end),
     after: (/[.?!]/.test(last.after) ? ". " : "") + wordsAround(map, number.end, number.end + wordsAfter),
     topics: [...topicsAround(map, number, clause, sentence), ...leftTopics(map, number, left)].sort((a, b) => a.cost - b.cost),

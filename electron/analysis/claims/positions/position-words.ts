@@ -103,7 +103,8 @@ export const handPhrases = [
 ] as const satisfies readonly PlacePhrase<"near" | "off" | "left" | "right">[];
 
 /** "This side", "over here": the side the camera is on. */
-export const hereSide = /\b(?:this side|on this side|this (?:\w+ )?(?:quarter|door|fender|wing|rocker|sill))\b/;
+export const hereSide =
+  /\b(?:this side|on this side|this (?:\w+ )?(?:quarter|door|fender|wing|rocker|sill)|this (?:front|rear|back) (?:tire|wheel))\b/;
 export const otherSide = /\b(?:other side|the far side|opposite side)\b/;
 
 export function joinPlace(end: EndOfVehicle | null, side: SideOfVehicle | null): PositionName | null {

@@ -71,6 +71,8 @@ function nearest<Meaning>(
 export interface PlaceOfClaim {
   readonly component: ComponentName;
   readonly mention: PartMention | null;
+  /** True for what is the same on both sides of an axle (a tire's size). */
+  readonly pairedBySide: boolean;
   /** Position the slot itself fixes. */
   readonly fixed: PositionName | null;
   /** Token ranges, end exclusive. */
@@ -125,9 +127,11 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   const mentionEnd = claim.mention && claim.mention.component === claim.component ? endOfPosition(claim.mention.position) : null;
   const end = named(endPhrases) ?? mentionEnd ?? named(pointingPhrases) ?? endOfPosition(claim.carried);
 
-  const around = `${wider} ${phraseOf(tokens, claim.number.first, Math.min(claim.sentence.end, claim.number.end + 14))}`;
-  const side = sideOf(claim, around, end);
-  const place = joinPlace(end, side);
+  const later = phraseOf(tokens, claim.number.end, Math.min(claim.sentence.end, claim.notAfter, claim.number.end + 10));
+  const side = sideOf(claim, wider, later, end);
+  const around = `${wider} ${later}`;
+  // Both ends of an axle wear the same: a size or a width said from one side holds for the pair.
+  const place = claim.pairedBySide && end ? joinPlace(end, null) : joinPlace(end, side);
   if (
     place === null &&
     everyCorner.has(claim.component) &&
@@ -137,9 +141,10 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   return place;
 }
 
-function sideOf(claim: PlaceOfClaim, around: string, end: EndOfVehicle | null): SideOfVehicle | null {
+function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVehicle | null): SideOfVehicle | null {
+  const around = `${wider} ${later}`;
   const camera: SideOfVehicle | null = claim.zone === "driver-side" ? "driver" : claim.zone === "passenger-side" ? "passenger" : null;
-  const said = nearest(sidePhrases, around, "before")?.meaning;
+  const said = nearest(sidePhrases, wider, "before")?.meaning ?? nearest(sidePhrases, later, "after")?.meaning;
   if (said) return said;
   const hand = nearest(handPhrases, around, "before")?.meaning;
   if (hand) return sideOfHand(hand, claim.wheel);

@@ -38,6 +38,8 @@ export const bodySlots = [
     unit: "mil",
     need: { kinds: ["decimal"], units: [null], min: 1.5, max: 60 },
     cues: [
+      { after: /^(?:\. )?(?:that's |it's )?(?:in )?mils\b/, score: 1.2 },
+
       {
         before: /\b(?:paint (?:meter|gauge)|(?:meter|gauge)|mils?)\b[^.#]{0,80}(?:\. [^.#]{0,30})?$/,
         unless: /\bbattery|\bvolts?|\btread\b|\btires?\b/,
@@ -178,6 +180,17 @@ export const bodySlots = [
       { after: /^(?:inch |inches )?(?:long )?(?:mark|scratch|tear|crack|chip|stain|split|rip|scuff|dent|ding)\b/, score: 1.15 },
     ],
     example: { heard: "on the headliner there's one pen mark that's half an inch long", value: 0.5 },
+  },
+  {
+    name: "piece cut out",
+    component: "topic",
+    part: "cut",
+    attribute: "size",
+    unit: "said",
+    need: { units: ["in", "mm"], min: 0.25, max: 60 },
+    cues: [{ before: /\b(?:took|cut|takes|shortened|sectioned|channeled)\b(?: \w+)?$/, score: 1.0 }],
+    circumstance: "cut out",
+    example: { heard: "they recovered the seat and cut four inches out of it", value: 4 },
   },
   {
     name: "weight rating",

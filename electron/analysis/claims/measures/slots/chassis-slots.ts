@@ -61,6 +61,13 @@ export const chassisSlots = [
       {
         about: ["brakes/rotor"],
         before: /\b(?:measured|measures|mic'?d|miked|thick|thickness|gauge)\b[^.#]{0,40}$/,
+        unless: /\b(?:throw|discard|minimum)\b[^#]* #|\binch/,
+        score: 1.1,
+      },
+
+      {
+        about: ["brakes/rotor"],
+        before: /\b(?:measured|measures|mic'?d|miked|thick|thickness|gauge)\b[^.#]{0,40}$/,
         unless: /throw|discard|minimum|inch/,
         score: 1.05,
       },

@@ -4,7 +4,7 @@ const notYear = /\bdollars?\b|\bbucks\b|\bmiles\b|\bpsi\b|\brpm\b|\bcubic\b/;
 const names = "january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|fall|autumn|winter";
 /** What was done to a part, as the trade says it. */
 const work =
-  "painted|repainted|resprayed|sprayed|skinned|rechromed|re chromed|chromed|plated|redone|done|rebuilt|re built|restored|replaced|changed|renewed|overhauled|reupholstered|retrimmed|recovered|re covered|trimmed|fitted|installed|put in|put on|swapped|serviced|refurbished|recored|welded|patch|patched|let in|off of it|opened up|regrind|reground|machined|bored|new in|went in|changed over|converted|conversion|wired|rewired|inspected|undersealed|waxoyled|replated";
+  "painted|repainted|resprayed|sprayed|skinned|rechromed|re chromed|chromed|plated|redone|done|rebuilt|re built|restored|replaced|changed|renewed|overhauled|reupholstered|retrimmed|recovered|re covered|trimmed|fitted|installed|put in|put on|swapped|serviced|refurbished|recored|supplying|fitting|painting|rebuilding|replacing|rewiring|changing|welded|patch|patched|let in|off of it|opened up|regrind|reground|machined|bored|new in|went in|changed over|converted|conversion|wired|rewired|inspected|undersealed|waxoyled|replated";
 
 /** Years and dates: of the vehicle, of parts, of papers, of work. A month beside the year is added by the reader. */
 export const dateSlots = [
@@ -37,7 +37,7 @@ export const dateSlots = [
       {
         before: /\b(?:a|an|the|it's|got|with)$/,
         after:
-          /^(?:\d{3}\b|(?:two|three|four|five) (?:\d+|oh|ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|\w+teen)\b|(?:big|small) block|motor|engine|block|flathead)/,
+          /^(?:#|\d{3}\b|(?:two|three|four|five) (?:\d+|oh|ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|\w+teen)\b|(?:big|small) block|motor|engine|block|flathead)/,
         unless: /\bdollars|\bspeed\b|\bdoor\b/,
         score: 1.2,
       },
@@ -56,6 +56,12 @@ export const dateSlots = [
     unit: null,
     need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
+      {
+        before: /\bit (?:was|is)(?: off)? an?$/,
+        about: ["bumper", "lights", "seats", "engine", "transmission", "steering", "dash", "frame", "top", "final-drive", "wheel"],
+        score: 1.1,
+      },
+
       {
         before:
           /\b(?:lights|lamps|bumper|engine|motor|transmission|seats?|wheels|axle|frame|rails|box)(?: is| are| was|'s)(?: a| an| the| original| off a)*$/,

@@ -23,7 +23,7 @@ export const drivelineSlots = [
           /^(?:speeds?|on the floor|on the tree|on the column|forward(?: gears?)?)\b(?! (?:limit|bumps?|blower|fan|wiper|bike|heater))/,
         score: 1.2,
       },
-      { after: /^gears\b/, unless: /\b(?:three|four) (?:fifty|seventy|ten|eleven)|\bpretend/, about: ["transmission"], score: 1.1 },
+      { after: /^gears\b/, unless: /\bpretend|\bact like\b/, about: ["transmission"], score: 1.1 },
       { before: /\ball$/, after: /^(?:of the )?gears\b/, score: 1.1 },
       { before: /\bthat's all there is$/, after: /^and (?:done|that's it)\b/, score: 1.0 },
       { before: /\b(?:is|that's|makes)$/, after: /^(?:and done|gears)\b/, score: 0.9 },
@@ -105,6 +105,13 @@ export const drivelineSlots = [
     unit: "in",
     need: { units: ["in"], min: 5, max: 16 },
     cues: [
+      {
+        zones: ["underside", "rear"],
+        after: /^(?:right\b|and (?:the tag|they narrowed|it's got)|out of|rear|narrowed|posi|with (?:the )?#)/,
+        unless: /\bexhaust|\bpipe|\btip|\bfan\b/,
+        score: 0.75,
+      },
+
       { about: ["final-drive"], unless: /\bnarrowed|\bskinnier|\bshortened|\bwider/, score: 1.05 },
       { before: /\b(?:a|the)$/, after: /^(?:inch )?(?:rear end|rear|axle|diff|with (?:the )?(?:three|four|two|\d))/, score: 1.0 },
     ],
@@ -208,7 +215,7 @@ export const drivelineSlots = [
     part: "battery",
     attribute: "voltage",
     unit: "V",
-    need: { units: ["V"], min: 1, max: 1000 },
+    need: { units: ["V"], min: 5, max: 1000 },
     cues: [{ score: 1.2 }],
     carries: true,
     example: { heard: "a twelve volt battery", value: 12 },

@@ -25,8 +25,21 @@ export const engineSlots = [
     need: { kinds: ["integer", "measure"], units: [null], min: 90, max: 700 },
     cues: [
       {
+        before: /(?:#|\b(?:got|has|have|with|had|stuck|put|dropped|is|runs))(?: a| an| the)?$/,
+        after: /^(?:in it|in here|in this|in there|under the hood)\b/,
+        unless: /\bgears?\b|\baxle|\brear end|\btires?\b|\bwheels?\b|\bpaid|\bdollars/,
+        score: 1.05,
+      },
+      {
+        zones: ["engine-bay"],
+        before: /\b(?:so|okay|it's|that's|alright|right|here's)(?: a| an| the| your| our)?$/,
+        unless: /\bcarb|\bdollars|\bmiles|\bpsi\b|\bhorse|\btorque\b|\bbarrel\b|\bvolt/,
+        score: 0.6,
+      },
+
+      {
         after:
-          /^(?:in it|in here|in this|in there|under the hood|motor|engine|v ?8|v ?eight|v ?6|v ?six|flathead|small block|big block|crate|stroker|four v|4 v|two v|ci|c i|cube|cubes|windsor|straight six|inline)\b/,
+          /^(?:motor|engine|v ?8|v ?eight|v ?6|v ?six|flathead|small block|big block|crate|stroker|four v|4 v|two v|ci|c i|cube|cubes|windsor|straight six|inline)\b/,
         unless: /\bcarb|\bdollars|\bmiles|\bmiles\b/,
         score: 1.15,
       },
@@ -46,8 +59,9 @@ export const engineSlots = [
           /\bcarb|\bgears?\b|\bdollars|\bmiles|\bpsi\b|\bpounds?\b|\bhorse|\btires?\b|\bspline|\bpapers\b|\bcasting\b|\btorque\b|\bover\b|\bbarrel\b/,
         score: 0.8,
       },
-      { after: /^(?:four|4|five|three|six) speed\b/, score: 1.0 },
+      { after: /^(?:four|4|five|three|six) (?:speed|v)\b/, score: 1.0 },
     ],
+    value: (reading, said) => (/\ds$|[a-z]s$/.test(said) ? undefined : reading.value),
     example: { heard: "it's got the 390 in it", value: 390 },
   },
   {
@@ -144,7 +158,7 @@ export const engineSlots = [
       { after: /^(?:at|to) the (?:tires?|wheels?|crank|flywheel|rear wheels)\b/, score: 1.15 },
       {
         before:
-          /\b(?:dyno(?:'d)?|dyno sheet|horsepower(?:'s| is)?|makes|making|rated|rated at|power is|put down)(?: about| a| at| it| put| down| says)*$/,
+          /\b(?:dyno(?:'d)?|dyno sheet|horsepower(?:'s| is)?|makes(?! it)|making|rated|rated at|power is|put down)(?: about| a| at| put| down| says)*$/,
         unless: /\btorque\b|\bpounds\b|\brpm\b/,
         score: 0.9,
       },

@@ -42,7 +42,7 @@ export const paperSlots = [
       reading.unit === null && typeof reading.value === "number" && reading.value >= 1885 && reading.value <= 2035
         ? undefined
         : reading.value,
-    need: { units: ["mi", "km", null], min: 500, max: 900000 },
+    need: { kinds: ["integer", "measure", "decimal"], units: ["mi", "km", null], min: 500, max: 900000 },
     cues: [
       {
         before:
@@ -121,7 +121,7 @@ export const paperSlots = [
     cues: [
       {
         before: /\b(?:odometer|odo|mileometer|milometer|mileage|clock|miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
-        unless: /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach/,
+        unless: /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach|\bprice|\basking|\bglass/,
         score: 1.15,
       },
       {
@@ -142,9 +142,15 @@ export const paperSlots = [
         unless: /\bdollars|\basking|\bprice|\brpm/,
         score: 1.15,
       },
-      { about: ["odometer"], reach: "sentence", unless: /rev counter|\btach|\bturning\b/, score: 1.05 },
+      {
+        about: ["odometer"],
+        reach: "sentence",
+        unless: /rev counter|\btach|\bturning\b|\bprice|\basking|\bglass|\bdollars|\bmight come off/,
+        score: 1.05,
+      },
     ],
-    value: (reading) => (typeof reading.value === "number" && reading.value >= 1000 ? reading.value : undefined),
+    value: (reading, said) =>
+      typeof reading.value === "number" && reading.value >= 1000 && !/[a-z]s$|\ds$/.test(said) ? reading.value : undefined,
     example: { heard: "the odometer says 58,412", value: 58412 },
   },
   {
@@ -321,7 +327,8 @@ export const paperSlots = [
         score: 0.75,
       },
     ],
-    value: (reading) => (typeof reading.value === "number" && reading.value >= 1000 ? reading.value : undefined),
+    value: (reading, said) =>
+      typeof reading.value === "number" && reading.value >= 1000 && !/[a-z]s$|\ds$/.test(said) ? reading.value : undefined,
     example: { heard: "we're asking 38,900 on it", value: 38900 },
   },
   {
