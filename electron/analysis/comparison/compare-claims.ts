@@ -4,6 +4,7 @@ import { disagreementsIn } from "./disagreements.ts";
 import { faultsAgainstPraise } from "./faults.ts";
 import { hedgesIn } from "./hedges.ts";
 import { impliedPresence } from "./implied-presence.ts";
+import { coveringFacets } from "./slots/covering.ts";
 import { classedSlots } from "./slots/disputes.ts";
 import { type EngineNotes, facetsOf } from "./slots/facets-of.ts";
 import { standardRules } from "./standards/index.ts";
@@ -35,7 +36,8 @@ export interface Comparison {
 export function compareClaims(input: ComparisonInput): Comparison {
   const claims = [...input.claims].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
   const notes = engineNotes(claims);
-  const slots = classedSlots([...claims.flatMap((claim) => facetsOf(claim, notes)), ...impliedPresence(claims)]);
+  const spoken = claims.flatMap((claim) => facetsOf(claim, notes));
+  const slots = classedSlots([...spoken, ...coveringFacets(spoken), ...impliedPresence(claims)]);
   const disagreements = slots.flatMap(disagreementsIn);
   const faults = faultsAgainstPraise(claims);
   const index = claimIndex(claims, input.recordedOn);

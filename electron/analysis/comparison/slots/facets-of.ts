@@ -152,7 +152,15 @@ function countFacets(claim: Claim): Facet[] {
   const part = slotPart(claim);
   const count = Number(claim.value);
   if (part === null || !Number.isInteger(count)) return [];
-  return facet({ ...countSlot(claim, part), reading: { by: "word", word: String(count) } });
+  return countFacet(claim, part, count);
+}
+
+/** Five belts in all and two in front are two counts, not two answers: only counts for one place are compared. */
+function countFacet(claim: Claim, part: string, count: number): Facet[] {
+  const [made] = facet({ ...countSlot(claim, part), reading: { by: "word", word: String(count) } });
+  if (!made) return [];
+  const place: Place = made.place === "loosely" ? "all" : made.place;
+  return [{ ...made, place, slot: `${made.slot}|${place}` }];
 }
 
 function countSlot(claim: Claim, part: string): Omit<FacetParts, "reading"> {
@@ -188,7 +196,7 @@ function typeFacets(claim: Claim): Facet[] {
     });
   });
   const cylinders = claim.component === "engine" ? cylindersIn(spoken) : undefined;
-  if (cylinders !== undefined) facets.push(...facet({ ...countSlot(claim, "cylinder"), reading: { by: "word", word: String(cylinders) } }));
+  if (cylinders !== undefined) facets.push(...countFacet(claim, "cylinder", cylinders));
   return facets;
 }
 

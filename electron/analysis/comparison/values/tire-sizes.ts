@@ -2,16 +2,20 @@ import { parseTireSize } from "../../vocabulary/tire-geometry.ts";
 
 /** A size in one spelling: no service prefix, speed letters or load range ("P235/60ZR15 98H" and "235/60-15" are 235/60R15). */
 export function plainTireSize(spoken: string): string {
-  return spoken
-    .toUpperCase()
-    .replace(/[\s,]+/g, "")
-    .replace(/^(P|LT|ST|T)(?=\d)/, "")
-    .replace(/^(\d{3}\/\d{2})(?:Z?R|TR|HR|SR|VR|D|B|-)?(\d{2,3}(?:\.5)?).*$/, "$1R$2")
-    .replace(
-      /^(\d{2}(?:\.\d)?)X(\d{1,2})\.?(\d{0,2})(?:R|-)?(\d{2})(?:LT)?$/,
-      (_, diameter, whole, fraction, rim) => `${diameter}X${whole}.${fraction.padEnd(2, "0")}R${rim}`,
-    )
-    .replace(/^([A-N])R?(\d{2})-?(\d{2})$/, "$1$2-$3");
+  return (
+    spoken
+      .toUpperCase()
+      // A service description ("98H", "120/116Q") or load range after the size.
+      .replace(/(?<=\d)\s+\d{2,3}(?:\/\d{2,3})?\s?[A-Z]\b.*$/, "")
+      .replace(/[\s,]+/g, "")
+      .replace(/^(P|LT|ST|T)(?=\d)/, "")
+      .replace(/^(\d{3}\/\d{2})(?:Z?R|TR|HR|SR|VR|D|B|-)?(3[1469][05]|415|\d{2}(?:\.5)?).*$/, "$1R$2")
+      .replace(
+        /^(\d{2}(?:\.\d)?)X(\d{1,2})\.?(\d{0,2})(?:R|-)?(\d{2})(?:LT)?$/,
+        (_, diameter, whole, fraction, rim) => `${diameter}X${whole}.${fraction.padEnd(2, "0")}R${rim}`,
+      )
+      .replace(/^([A-N])R?(\d{2})-?(\d{2})$/, "$1$2-$3")
+  );
 }
 
 /** A rim named in a size: inches where it is an inch rim, else millimetres. */
