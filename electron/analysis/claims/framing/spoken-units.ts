@@ -58,6 +58,7 @@ const spokenForms: Readonly<Record<string, readonly string[]>> = {
   cos: ["because"],
   coz: ["because"],
   "'cos": ["because"],
+  "a/c": ["ac"],
   tyre: ["tire"],
   tyres: ["tires"],
   grey: ["gray"],

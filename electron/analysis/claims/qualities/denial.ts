@@ -1,0 +1,55 @@
+import type { SpokenUnit } from "../framing/spoken-units.ts";
+
+const denials = new Set(["no", "not", "n't", "never", "without", "zero", "neither", "nor", "none", "nothing", "hardly"]);
+/** Words that may stand between a denial and what it denies. */
+const between = new Set(
+  "a an the any single of or been got have has had one ones ever even really sign signs evidence kind sort little tiny small big it do be is are see find seen found show shows on in no more bad major visible real actual hint trace trim color to speak that this them old new factory much them what so ever him us".split(
+    " ",
+  ),
+);
+const determiners = new Set(["the", "it", "this", "that", "they", "there", "he", "she", "i", "we", "you", "these"]);
+
+/** Most unknown words ("no *door* dings") a denial reaches over. */
+const mostUnknown = 1;
+
+/**
+ * The unit of a denial that bears on the words at `first` ("no", "n't", "never", "without"); -1 where there is none.
+ * `extra`: words of the same list ("no dings or scratches") that a denial passes through.
+ */
+export function denialBefore(units: readonly SpokenUnit[], first: number, extra: ReadonlySet<string>): number {
+  let unknown = 0;
+  for (let at = first - 1; at >= 0 && first - at <= 8; at--) {
+    const unit = units[at]!;
+    if (unit.endsSentence) return -1;
+    // A comma closes the denial, except within a list: "no dings, scratches or chips".
+    if (unit.endsPhrase && !extra.has(unit.word)) return -1;
+    if (denials.has(unit.word)) {
+      const next = units[at + 1]?.word ?? "";
+      // "No, the AC works": an answer, not a denial of what follows.
+      if (unit.word === "no" && determiners.has(next)) return -1;
+      if (unit.word === "not" && next === "only") return -1;
+      return at;
+    }
+    if (between.has(unit.word) || extra.has(unit.word)) continue;
+    if (++unknown > mostUnknown) return -1;
+  }
+  return -1;
+}
+
+const goneAfter = /^(?:gone|missing|delete|deleted|removed|absent)$/;
+
+/** Whether what was named is then said not to be there: "the radio is gone", "sunroof? none". */
+export function deniedAfter(units: readonly SpokenUnit[], end: number): boolean {
+  for (let at = end; at < Math.min(units.length, end + 4); at++) {
+    const unit = units[at]!;
+    if (goneAfter.test(unit.word)) return true;
+    if ((unit.word === "none" || unit.word === "nope") && at <= end + 1) return true;
+    if (
+      (unit.word === "not" || unit.word === "n't") &&
+      /^(?:here|there|fitted|on|got|included|present|with)$/.test(units[at + 1]?.word ?? "")
+    )
+      return true;
+    if (unit.endsPhrase) return false;
+  }
+  return false;
+}

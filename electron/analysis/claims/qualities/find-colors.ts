@@ -1,0 +1,276 @@
+import type { ComponentName } from "../../../../shared-types/index.ts";
+import { findPlace } from "./find-place.ts";
+import { type Quality, speaksOfThisVehicle } from "./find-quality-claims.ts";
+import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
+
+/** Words for colors, as a seller says them. The value of a claim is the color's own word: "dark red metallic" is red. */
+export const colorNames: ReadonlySet<string> = new Set(
+  "red blue green black white gray silver gold yellow orange brown purple pink maroon burgundy oxblood claret wine crimson scarlet copper bronze cream ivory magnolia tan cognac caramel camel biscuit beige fawn sand parchment champagne chocolate navy turquoise teal aqua charcoal graphite anthracite gunmetal pewter olive violet mahogany butterscotch saddle palomino sandstone".split(
+    " ",
+  ),
+);
+/** Words that go with a color and are none by themselves. */
+const shades = new Set(
+  "dark light deep bright pale mid medium metallic satin gloss flat matte matt soft pearl willow racing british midnight sky royal candy apple cherry fire lime forest emerald hunter powder baby ice dove slate steel smoke saddle old english two tone ford".split(
+    " ",
+  ),
+);
+/** Words between a color and its part: "the black vinyl buckets". */
+const stuff = new Set(
+  "vinyl leather cloth hide hides velour mohair wool carpet painted wire steel alloy original factory bucket front rear back cotton canvas soft nice perforated".split(
+    " ",
+  ),
+);
+const leatherWords = new Set(["leather", "hide", "hides", "vinyl", "cloth", "velour", "upholstery", "trim", "interior"]);
+
+/** Words after a color that make it something else: "red light", "black box", "the green stuff". */
+const notAColorBefore = new Set(
+  "light lights stuff tooth book flag letter letters box tape top line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle face faces numbers tips cap caps".split(
+    " ",
+  ),
+);
+/** Words before a color that only compare: "looks about black in here". */
+const comparing = new Set(["look", "looks", "looking", "looked", "like", "than", "not", "n't", "said", "code", "call", "or", "says"]);
+const copulas = new Set([
+  "is",
+  "are",
+  "was",
+  "were",
+  "'s",
+  "'re",
+  "be",
+  "been",
+  "in",
+  "painted",
+  "sprayed",
+  "finished",
+  "done",
+  "trimmed",
+  "redone",
+  "color",
+  "went",
+  "green",
+  "under",
+  "over",
+  "against",
+  "factory",
+  "left",
+  "born",
+]);
+const fillers = new Set([
+  "a",
+  "an",
+  "the",
+  "this",
+  "that",
+  "all",
+  "really",
+  "kind",
+  "of",
+  "sort",
+  "just",
+  "it",
+  "very",
+  "nice",
+  "lovely",
+  "beautiful",
+  "real",
+  "pretty",
+  "still",
+  "factory",
+  "original",
+  "with",
+  "works",
+  "your",
+  "some",
+  "see",
+  "too",
+  "good",
+]);
+
+const paintable: readonly ComponentName[] = ["paint", "vehicle", "body"];
+const colorable: readonly ComponentName[] = [
+  ...paintable,
+  "seats",
+  "carpet",
+  "headliner",
+  "top",
+  "wheel",
+  "dash",
+  "bumper",
+  "cargo-floor",
+  "transmission",
+  "steering",
+  "trim",
+  "engine",
+];
+
+/** What a color is asked of, by example; walked by a test. */
+export const colorExamples = [
+  { says: "Now the color, it's a dark red metallic.", component: "paint", value: "red" },
+  { says: "It left the factory willow green.", component: "paint", value: "green" },
+  { says: "This is the black vinyl buckets.", component: "seats", value: "black" },
+  { says: "It has the pearl grey roof.", component: "top", value: "gray" },
+  { says: "And the red hide, which is the way to have one.", component: "seats", value: "red" },
+  { says: "Carpet's navy too.", component: "carpet", value: "navy" },
+  { says: "The wheels are steel, painted a cream.", component: "wheel", value: "cream" },
+  { says: "You can see that oxblood leather.", component: "seats", value: "oxblood" },
+  { says: "It's a red truck.", component: "paint", value: "red" },
+  { says: "The top is black.", component: "top", value: "black" },
+] as const;
+
+export const colorQuiet = [
+  "The red light is on.",
+  "It looks silver on your screen.",
+  "It is not blue.",
+  "It's a gray market car.",
+  "It has blue tooth.",
+  "White letters on the tires.",
+  "The brake fluid is the green stuff.",
+  "It looks about black in here.",
+] as const;
+
+interface ColorRun {
+  readonly firstUnit: number;
+  readonly endUnit: number;
+  readonly value: string;
+}
+
+function runs(scene: SpokenScene): ColorRun[] {
+  const { units } = scene;
+  const found: ColorRun[] = [];
+  for (let at = 0; at < units.length; at++) {
+    const word = units[at]!.word;
+    if (!colorNames.has(word)) continue;
+    let first = at;
+    while (first > 0 && shades.has(units[first - 1]!.word) && !units[first - 1]!.endsPhrase) first--;
+    let end = at + 1;
+    let value = word;
+    while (end < units.length && !units[end - 1]!.endsPhrase && (shades.has(units[end]!.word) || colorNames.has(units[end]!.word))) {
+      if (colorNames.has(units[end]!.word)) value = units[end]!.word;
+      end++;
+    }
+    found.push({ firstUnit: first, endUnit: end, value });
+    at = end - 1;
+  }
+  return found;
+}
+
+/** Every color said of this vehicle's parts. */
+export function findColors(scene: SpokenScene): Quality[] {
+  const found: Quality[] = [];
+  for (const run of runs(scene)) {
+    const first = scene.units[run.firstUnit]!.token;
+    const end = scene.units[run.endUnit - 1]!.token + 1;
+    if (!speaksOfThisVehicle(scene, first, end) || onlyCompares(scene, run)) continue;
+    const part = coloredPart(scene, run, first, end);
+    if (part === null) continue;
+    const zone = scene.zoneAt(first);
+    const component = componentOf(part);
+    found.push({
+      first,
+      end,
+      component,
+      part: partName(scene, part, component, first),
+      position:
+        component === "paint"
+          ? null
+          : findPlace(scene, { first, end, part: part === "paint" || part === "seats" ? null : part, component, zone }),
+      attribute: "color",
+      value: run.value,
+      circumstance: null,
+      rule: "color",
+      named: typeof part === "string" ? null : part,
+    });
+  }
+  return found;
+}
+
+function onlyCompares(scene: SpokenScene, run: ColorRun): boolean {
+  const { units } = scene;
+  for (let at = run.firstUnit - 1; at >= Math.max(0, run.firstUnit - 4); at--) {
+    const unit = units[at]!;
+    if (unit.endsSentence) return false;
+    if (unit.endsPhrase && at < run.firstUnit - 1) return false;
+    if (comparing.has(unit.word)) return true;
+  }
+  return false;
+}
+
+type Colored = ScenePart | "paint" | "seats";
+
+function componentOf(part: Colored): ComponentName {
+  if (typeof part === "string") return part;
+  if (part.component === "body" && part.part === "roof skin") return "top";
+  return paintable.includes(part.component) ? "paint" : part.component;
+}
+
+/** Paint out of sight is a part of its own: an engine bay may stay green on a red car. */
+const hidden = { "engine-bay": "engine bay", underside: "underside", cargo: "trunk" } as const;
+
+function partName(scene: SpokenScene, part: Colored, component: ComponentName, first: number): string | null {
+  if (component === "top") return typeof part !== "string" && part.component === "top" ? part.part : "roof";
+  if (component !== "paint") return typeof part === "string" ? null : part.part;
+  const zone = scene.zoneAt(first);
+  if (Object.hasOwn(hidden, zone)) return hidden[zone as keyof typeof hidden];
+  return typeof part === "string" || part.component !== "body" || part.part === null ? null : part.part;
+}
+
+function coloredPart(scene: SpokenScene, run: ColorRun, first: number, end: number): Colored | null {
+  return attributive(scene, run, end) ?? predicative(scene, run, first);
+}
+
+function attributive(scene: SpokenScene, run: ColorRun, end: number): Colored | null {
+  const { units } = scene;
+  if (units[run.endUnit - 1]!.endsPhrase) return null;
+  let at = run.endUnit;
+  let material = false;
+  while (at < units.length && at < run.endUnit + 4 && stuff.has(units[at]!.word)) {
+    if (leatherWords.has(units[at]!.word)) material = true;
+    const part = scene.parts[scene.partIndexFrom(units[at]!.token)];
+    if (part?.first === units[at]!.token && colorable.includes(part.component)) return part;
+    if (units[at]!.endsPhrase) return material ? "seats" : null;
+    at++;
+  }
+  const token = units[at]?.token ?? end;
+  const part = scene.parts[scene.partIndexFrom(token)];
+  if (part && part.first === token && !units[at - 1]!.endsPhrase)
+    return colorable.includes(part.component) && !dropsAfter(scene, run, at) ? part : null;
+  if (material) return "seats";
+  return null;
+}
+
+function dropsAfter(scene: SpokenScene, run: ColorRun, at: number): boolean {
+  const word = scene.units[at]?.word ?? "";
+  return at === run.endUnit && notAColorBefore.has(word) && !/^(?:car|truck|van|wagon|coupe|sedan|convertible)$/.test(word);
+}
+
+function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored | null {
+  const { units, frames } = scene;
+  const next = units[run.endUnit];
+  if (next && !units[run.endUnit - 1]!.endsPhrase && notAColorBefore.has(next.word)) return null;
+  let at = run.firstUnit - 1;
+  while (at >= 0 && fillers.has(units[at]!.word) && !units[at]!.endsSentence && run.firstUnit - at < 6) at--;
+  const joint = units[at];
+  const clause = frames.at(first);
+  const alone = clause.first === first;
+  const said = joint && !joint.endsSentence && (copulas.has(joint.word) || (joint.endsPhrase && alone));
+  const subject = subjectOf(scene, first);
+  if (!said && !(subject && subject.end >= first - 2)) return null;
+  if (subject) return subject;
+  if (alone && !said) return null;
+  return joint && /^(?:under|over)$/.test(joint.word) && clause.time !== "former" ? null : "paint";
+}
+
+/** The colorable part that the color is said of: nearest before it in the sentence, else the paint. */
+function subjectOf(scene: SpokenScene, first: number): ScenePart | null {
+  const { frames, speech } = scene;
+  const sentence = speech.sentences[frames.at(first).sentence];
+  const from = Math.max(sentence?.first ?? 0, first - 14);
+  for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
+    const part = scene.parts[at]!;
+    if (part.first < from) return null;
+    if (colorable.includes(part.component) && frames.at(part.first).subject === "this-vehicle") return part;
+  }
+  return null;
+}

@@ -1,0 +1,196 @@
+import type { ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
+import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
+
+/**
+ * Where on the vehicle a quality was seen: from the words about it, from where the part always sits, else from where the camera is.
+ */
+type Lengthwise = "front" | "rear" | "all";
+type Side = "driver" | "passenger" | "both";
+
+/** Components that a vehicle has once, wherever the camera is. */
+const placeless: ReadonlySet<ComponentName> = new Set([
+  "engine",
+  "fuel-system",
+  "ignition",
+  "exhaust",
+  "transmission",
+  "final-drive",
+  "steering",
+  "cooling",
+  "electrical",
+  "dash",
+  "carpet",
+  "headliner",
+  "top",
+  "audio",
+  "air-conditioning",
+  "cargo-floor",
+  "frame",
+  "fuel-tank",
+  "odometer",
+  "title",
+  "vin",
+  "price",
+  "vehicle",
+  "spare",
+]);
+const lengthwiseOnly: ReadonlySet<ComponentName> = new Set(["bumper", "belts"]);
+/** Components seen from outside, whose place is where the camera is. */
+const seenOutside: ReadonlySet<ComponentName> = new Set(["body", "paint", "glass", "trim", "wheel", "tire", "lights", "bumper"]);
+
+/** A following word that makes "back" no place: "back to", "back in the day". */
+const notAtTheBack = /^(?:to|then|when|together|up|off|and|on|into|from|again|down)$/;
+const notBehind = /^(?:the|that|those|it|this|a|my|me|us|you|here|there)$/;
+const backVerbs =
+  /^(?:go|come|came|went|put|get|got|way|be|been|bring|comes|goes|hold|going|coming|turning|cut|send|peel|step|call|right|years|fold|sit|stand)$/;
+
+function lengthwiseAt(words: readonly string[], at: number): Lengthwise | null {
+  const word = words[at]!;
+  const before = words[at - 1] ?? "";
+  const after = words[at + 1] ?? "";
+  if (/^(?:front|fronts|ahead|fore|front's)$/.test(word)) return after === "of" || before === "out" ? null : "front";
+  if (word === "up" && after === "front") return "front";
+  if (/^(?:rear|rears|aft)$/.test(word)) return after === "end" && before !== "the" ? "rear" : "rear";
+  if (/^(?:back|backs)$/.test(word)) {
+    if (backVerbs.test(before)) return null;
+    if (
+      /^(?:the|in|a|this|that|out|your|each)$/.test(before) ||
+      /^(?:here|there|bumper|wheel|seat|seats|tire|tires|door|axle|end|window|glass|half|one|ones|brakes|shocks|fender|quarter|wing|pair|side)$/.test(
+        after,
+      )
+    )
+      return after === "of" ? null : "rear";
+    return notAtTheBack.test(after) ? null : before === "and" || before === "" ? "rear" : null;
+  }
+  if (word === "behind") return notBehind.test(after) ? null : "rear";
+  if (
+    (word === "all" &&
+      /^(?:four|round|around|the)$/.test(after) &&
+      (after !== "the" || /^(?:way|around|round)$/.test(words[at + 2] ?? "")) &&
+      !/^back$/.test(words[at + 3] ?? "")) ||
+    (word === "every" && after === "corner") ||
+    (word === "four" && (after === "corners" || (after === "wheel" && /^(?:disc|discs|disk|drum|drums)$/.test(words[at + 2] ?? ""))))
+  )
+    return "all";
+  return null;
+}
+
+function sideAt(words: readonly string[], at: number, scene: SpokenScene, zone: ZoneName): Side | null {
+  const word = words[at]!;
+  const before = words[at - 1] ?? "";
+  const after = words[at + 1] ?? "";
+  const seen: Side | null = zone === "driver-side" ? "driver" : zone === "passenger-side" ? "passenger" : null;
+  if (/^drivers?(?:'s?)?$/.test(word) && !/^(?:door)?$/.test("x")) return "driver";
+  if (/^passengers?(?:'s?)?$/.test(word)) return "passenger";
+  if (word === "offside" || (word === "off" && after === "side")) return "driver";
+  if (word === "nearside" || (word === "near" && after === "side")) return "passenger";
+  if (/^(?:left|right)$/.test(word) && /^(?:side|hand|front|rear|door|fender|wing|one)$/.test(after) && before !== "all")
+    return (word === "left") === scene.rightHandDrive ? "passenger" : "driver";
+  if (word === "side" && /^(?:this|that|my)$/.test(before)) return seen;
+  if (/^sides?$/.test(word) && /^(?:both|either)$/.test(before)) return "both";
+  if (word === "side" && before === "other") return seen === "driver" ? "passenger" : seen === "passenger" ? "driver" : null;
+  return null;
+}
+
+function joined(lengthwise: Lengthwise | null, side: Side | null): PositionName | null {
+  if (side === null || side === "both") return lengthwise;
+  if (lengthwise === null || lengthwise === "all") return side;
+  return `${side}-${lengthwise}`;
+}
+
+function partsOf(position: PositionName | null): { lengthwise: Lengthwise | null; side: Side | null } {
+  if (position === null) return { lengthwise: null, side: null };
+  if (position === "all") return { lengthwise: "all", side: null };
+  const lengthwise = position.endsWith("front") ? "front" : position.endsWith("rear") ? "rear" : null;
+  const side = position.startsWith("driver") ? "driver" : position.startsWith("passenger") ? "passenger" : null;
+  return { lengthwise, side };
+}
+
+interface Nearest<Place> {
+  readonly place: Place;
+  readonly distance: number;
+}
+
+/** Nearest place word to the words in question; words before count as a little nearer than words after. */
+function nearest<Place>(first: number, end: number, from: number, to: number, at: (token: number) => Place | null): Nearest<Place> | null {
+  let best: Nearest<Place> | null = null;
+  for (let token = from; token < to; token++) {
+    const place = at(token);
+    if (place === null) continue;
+    const distance = token < first ? first - token : token >= end ? token - end + 1.5 : 0;
+    if (!best || distance < best.distance) best = { place, distance };
+  }
+  return best;
+}
+
+/** Words either way in which a place may stand, and words back over which it is carried on for running gear. */
+const reach = 9;
+const carriedWords = 45;
+
+export interface Spot {
+  readonly first: number;
+  readonly end: number;
+  readonly part: ScenePart | null;
+  readonly component: ComponentName;
+  readonly zone: ZoneName;
+}
+
+export function findPlace(scene: SpokenScene, spot: Spot): PositionName | null {
+  const { component, zone, part } = spot;
+  if (placeless.has(component)) return null;
+  const { tokens } = scene.speech;
+  const first = Math.min(spot.first, part && spot.first - part.first < reach ? part.first : spot.first);
+  const end = Math.max(spot.end, part && part.end - spot.end < reach ? part.end : spot.end);
+  const sentence = scene.speech.sentences[scene.frames.at(spot.first).sentence];
+  const from = Math.max(first - reach, sentence?.first ?? 0);
+  const to = Math.min(end + reach, sentence?.end ?? tokens.length);
+  const words = tokens.slice(Math.max(0, from - 1), to + 4).map((token) => token.word);
+  const offset = Math.max(0, from - 1);
+  const fixed = partsOf(part?.position ?? null);
+  let lengthwise = fixed.lengthwise ?? nearest(first, end, from, to, (token) => lengthwiseAt(words, token - offset))?.place ?? null;
+  const saidSide = nearest(first, end, from, to, (token) => sideAt(words, token - offset, scene, zone))?.place ?? null;
+  let side: Side | null = fixed.side ?? saidSide;
+  if (component === "suspension" || component === "brakes") {
+    lengthwise ??= zone === "front" && words.includes("up") ? "front" : zone === "rear" ? "rear" : null;
+    lengthwise ??= carried(scene, first, zone);
+    return lengthwise;
+  }
+  if (lengthwiseOnly.has(component)) side = null;
+  if (
+    lengthwise === null &&
+    seenOutside.has(component) &&
+    (zone === "front" || zone === "rear") &&
+    !(part?.plural && (component === "wheel" || component === "tire"))
+  ) {
+    if (component !== "paint" || part) lengthwise = zone;
+  }
+  const generally = part?.plural && (component === "wheel" || component === "tire") && saidSide === null && lengthwise === null;
+  if (generally) return "all";
+  if (
+    side === null &&
+    lengthwise !== "all" &&
+    seenOutside.has(component) &&
+    !lengthwiseOnly.has(component) &&
+    (component !== "paint" || part)
+  ) {
+    const oneOfAKind = part && /^(?:hood|trunk lid|tailgate|windshield|rear glass|grille|roof skin|nose panel|cowl)$/.test(part.part ?? "");
+    if (!oneOfAKind && (component !== "lights" || part?.part !== "headlight"))
+      side = zone === "driver-side" ? "driver" : zone === "passenger-side" ? "passenger" : null;
+  }
+  if (component === "glass" && part?.part === null) side = null;
+  if ((component === "tire" || component === "wheel") && part === null) return lengthwise;
+  return joined(lengthwise, side);
+}
+
+/** Running gear is told end by end: the last end named holds until another is. */
+function carried(scene: SpokenScene, first: number, zone: ZoneName): Lengthwise | null {
+  const { tokens } = scene.speech;
+  const from = Math.max(0, first - carriedWords);
+  const words = tokens.slice(from, first + 3).map((token) => token.word);
+  for (let at = first - from - 1; at >= 0; at--) {
+    if (scene.zoneAt(from + at) !== zone) return null;
+    const place = lengthwiseAt(words, at);
+    if (place) return place;
+  }
+  return null;
+}

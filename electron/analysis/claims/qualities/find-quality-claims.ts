@@ -1,0 +1,282 @@
+import type { Claim, ComponentName, PositionName } from "../../../../shared-types/index.ts";
+import type { Speech } from "../../model.ts";
+import { spansOfTokens } from "../../model.ts";
+import type { Frames } from "../framing/frame-speech.ts";
+import { PhraseBook, type PhraseHit } from "../framing/phrases.ts";
+import type { PartMention } from "../lexicon/find-mentions.ts";
+import { conditionRules } from "./condition-rules.ts";
+import { denialBefore, deniedAfter } from "./denial.ts";
+import { findColors } from "./find-colors.ts";
+import { findPart } from "./find-part.ts";
+import { findPlace } from "./find-place.ts";
+import { materialRules } from "./material-rules.ts";
+import { originalityRules } from "./originality-rules.ts";
+import { presenceRules } from "./presence-rules.ts";
+import { isNamedPart, type QualityAttribute, type QualityRule } from "./quality-rule.ts";
+import { type ScenePart, type SpokenScene, sceneOf, type ZoneSpan } from "./spoken-scene.ts";
+import { drivetrainTypeRules } from "./type-rules.ts";
+import { bodyTypeRules } from "./type-rules-body.ts";
+
+export interface QualityInput {
+  readonly speech: Speech;
+  readonly frames: Frames;
+  readonly mentions: readonly PartMention[];
+  /** In order, without gap; seconds. */
+  readonly zones: readonly ZoneSpan[];
+}
+
+/** A quality read from a stretch of words, before it is written as a claim. */
+export interface Quality {
+  readonly first: number;
+  readonly end: number;
+  readonly component: ComponentName;
+  readonly part: string | null;
+  readonly position: PositionName | null;
+  readonly attribute: QualityAttribute;
+  readonly value: string;
+  readonly circumstance: string | null;
+  readonly rule: string;
+  /** The words that named the part, to be quoted with the quality; null where none did. */
+  readonly named: { readonly first: number; readonly end: number } | null;
+}
+
+export const qualityRules: readonly QualityRule[] = [
+  ...drivetrainTypeRules,
+  ...bodyTypeRules,
+  ...materialRules,
+  ...presenceRules,
+  ...originalityRules,
+  ...conditionRules,
+];
+
+interface RulePhrase {
+  readonly rule: QualityRule;
+  readonly cancels: boolean;
+}
+
+const book = new PhraseBook<RulePhrase>(
+  qualityRules.flatMap((rule) => [
+    ...rule.phrases.map((text) => ({ text, meaning: { rule, cancels: false } })),
+    ...(rule.unless ?? []).map((text) => ({ text, meaning: { rule, cancels: true } })),
+  ]),
+);
+
+/** Words of damage: a denial passes through a list of them ("no dings, no chips or scratches"). */
+const damageWords: ReadonlySet<string> = new Set([
+  ...conditionRules
+    .filter((rule) => rule.value === "flawed")
+    .flatMap((rule) => rule.phrases.flatMap((phrase) => phrase.split(" ").filter((word) => /^[a-z]+$/.test(word)))),
+  "or",
+]);
+
+const opposite: Readonly<Record<string, string>> = { present: "absent", original: "replaced", replaced: "original", flawed: "good" };
+
+/** Zones in which damage without a named part belongs to the shell that is being looked at. */
+const shellOfZone = {
+  underside: "frame",
+  "driver-side": "body",
+  "passenger-side": "body",
+  front: "body",
+  rear: "body",
+  cargo: "cargo-floor",
+} as const satisfies Record<string, ComponentName>;
+
+/** Every claim without a number that the speech makes: kinds, materials, colors, presence, originality, condition. Ids are "q1" and so on. */
+export function findQualityClaims(input: QualityInput): Claim[] {
+  const scene = sceneOf(input.speech, input.frames, input.mentions, input.zones);
+  return [...findByRules(scene), ...findColors(scene)]
+    .toSorted((a, b) => a.first - b.first || a.end - b.end)
+    .filter(unrepeated())
+    .map((quality, index) => claimOf(scene, quality, `q${index + 1}`));
+}
+
+function findByRules(scene: SpokenScene): Quality[] {
+  const hits = book.find(scene.units);
+  const cancelled = cancelledUnits(hits);
+  const found: Quality[] = [];
+  let coveredTo = new Map<QualityRule, number>();
+  coveredTo = new Map();
+  for (const hit of hits) {
+    const { rule, cancels } = hit.phrase.meaning;
+    if (cancels || isCancelled(cancelled.get(rule), hit)) continue;
+    if ((coveredTo.get(rule) ?? -1) > hit.firstUnit) continue;
+    const made = qualitiesOf(scene, rule, hit);
+    if (made.length > 0) coveredTo.set(rule, hit.endUnit);
+    found.push(...made);
+  }
+  return found;
+}
+
+type Cancelled = ReadonlyMap<QualityRule, readonly (readonly [number, number])[]>;
+
+function cancelledUnits(hits: readonly PhraseHit<RulePhrase>[]): Cancelled {
+  const ranges = new Map<QualityRule, [number, number][]>();
+  for (const { phrase, firstUnit, endUnit } of hits) {
+    if (!phrase.meaning.cancels) continue;
+    const list = ranges.get(phrase.meaning.rule) ?? [];
+    list.push([firstUnit, endUnit]);
+    ranges.set(phrase.meaning.rule, list);
+  }
+  return ranges;
+}
+
+/** Ranges are in order of their start and at most a phrase long: a binary search to the last one that may overlap. */
+function isCancelled(ranges: readonly (readonly [number, number])[] | undefined, hit: PhraseHit<RulePhrase>): boolean {
+  if (!ranges) return false;
+  let low = 0;
+  let high = ranges.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (ranges[middle]![0] < hit.endUnit) low = middle + 1;
+    else high = middle;
+  }
+  for (let at = low - 1; at >= Math.max(0, low - 6); at--) if (ranges[at]![1] > hit.firstUnit) return true;
+  return false;
+}
+
+function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RulePhrase>): Quality[] {
+  const zone = scene.zoneAt(hit.first);
+  if (rule.zones && !rule.zones.includes(zone)) return [];
+  if (!speaksOfThisVehicle(scene, hit.first, hit.end)) return [];
+  const denied = denialBefore(scene.units, hit.firstUnit, rule.attribute === "condition" ? damageWords : noWords);
+  const deniedLater = rule.attribute === "presence" && rule.denial === "turns" && deniedAfter(scene.units, hit.endUnit);
+  const turned = denied >= 0 || deniedLater;
+  if (turned && rule.denial === "drops") return [];
+  const first = denied >= 0 ? scene.units[denied]!.token : hit.first;
+  const value = turned ? (opposite[rule.value] ?? rule.value) : rule.value;
+  const shared = { first, end: hit.end, attribute: rule.attribute, circumstance: rule.circumstance ?? null, rule: rule.name };
+  if (!isNamedPart(rule.about)) {
+    return rule.about.map((fixed) => {
+      const part = mentionAt(scene, hit.first, hit.end, fixed.component);
+      const spare = rule.name.startsWith("tire type") || rule.name.startsWith("wheel type") ? spareNear(scene, hit.first) : null;
+      const component = spare ? "spare" : fixed.component;
+      return {
+        ...shared,
+        component,
+        part: fixed.part,
+        position: spare ? null : (fixed.position ?? findPlace(scene, { first: hit.first, end: hit.end, part, component, zone })),
+        value: turned ? value : (fixed.value ?? value),
+        named: null,
+      };
+    });
+  }
+  const part = findPart(scene, hit.first, hit.end, rule.about);
+  if (part) {
+    const target = onPaint(rule, part);
+    return [
+      {
+        ...shared,
+        component: target.component,
+        part: target.part,
+        position: findPlace(scene, { first, end: hit.end, part, component: part.component, zone }),
+        value,
+        named: part,
+      },
+    ];
+  }
+  const shell =
+    rule.attribute === "condition" && rule.circumstance !== "praise" && rule.about.among.includes("body")
+      ? shellOfZone[zone as keyof typeof shellOfZone]
+      : undefined;
+  const otherwise = rule.about.otherwise ?? (shell ? { component: shell, part: null } : null);
+  if (!otherwise || (rule.attribute === "condition" && !rule.about.among.includes(otherwise.component))) return [];
+  return [
+    {
+      ...shared,
+      component: otherwise.component,
+      part: otherwise.part,
+      position: findPlace(scene, { first, end: hit.end, part: null, component: otherwise.component, zone }),
+      value,
+      named: null,
+    },
+  ];
+}
+
+const noWords: ReadonlySet<string> = new Set(["or"]);
+
+/** Paint work on a panel is about that panel's paint, not about the panel. */
+function onPaint(rule: QualityRule, part: ScenePart): { readonly component: ComponentName; readonly part: string | null } {
+  if (!/paint/.test(rule.name) || rule.attribute !== "originality") return part;
+  if (part.component === "vehicle") return { component: "paint", part: null };
+  return part.component === "body" ? { component: "paint", part: part.part } : part;
+}
+
+function mentionAt(scene: SpokenScene, first: number, end: number, component: ComponentName): ScenePart | null {
+  for (let at = scene.partIndexFrom(Math.max(0, first - 3)); at < scene.parts.length && scene.parts[at]!.first < end; at++) {
+    const part = scene.parts[at]!;
+    if (part.end > first && part.component === component) return part;
+  }
+  return null;
+}
+
+/** Words about a tire belong to the spare where the spare was named last, in the sentence or just before it. */
+function spareNear(scene: SpokenScene, first: number): ScenePart | null {
+  for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
+    const part = scene.parts[at]!;
+    if (first - part.first > 16) return null;
+    if (part.component === "spare") return part;
+    if (part.component === "tire" && part.first < first - 1) return null;
+  }
+  return null;
+}
+
+export function speaksOfThisVehicle(scene: SpokenScene, first: number, end: number): boolean {
+  for (let token = first; token < end; token++) {
+    const clause = scene.frames.at(token);
+    if (clause.subject !== "this-vehicle" || clause.corrected) return false;
+  }
+  return true;
+}
+
+/** Keeps the first of several phrases that say one thing in one breath. */
+function unrepeated(): (quality: Quality) => boolean {
+  const last = new Map<string, number>();
+  return (quality) => {
+    const key = [quality.component, quality.part, quality.position, quality.attribute, quality.value, quality.circumstance].join("|");
+    const before = last.get(key);
+    if (before !== undefined && quality.first - before < 7) return false;
+    last.set(key, quality.first);
+    return true;
+  };
+}
+
+/** Most words quoted with a quality. */
+const longestQuote = 14;
+
+function claimOf(scene: SpokenScene, quality: Quality, id: string): Claim {
+  const { speech, frames } = scene;
+  const clause = frames.at(quality.end - 1);
+  let first = quality.first;
+  let end = quality.end;
+  const { named } = quality;
+  if (named && Math.max(end, named.end) - Math.min(first, named.first) <= longestQuote) {
+    first = Math.min(first, named.first);
+    end = Math.max(end, named.end);
+  }
+  if (end - first < 4 && quality.attribute !== "condition") {
+    // A bare word is quoted with what leads up to it.
+    first = Math.max(clause.first, end - 6, 0);
+    first = Math.min(first, quality.first);
+  }
+  const spans = spansOfTokens(speech.tokens, first, end);
+  return {
+    id,
+    captions: spans.map((span) => span.caption),
+    start: speech.tokens[first]!.at,
+    end: speech.tokens[end]?.at ?? speech.duration,
+    quote: spans.map((span) => speech.captions[span.caption]!.text.slice(span.start, span.end)).join(" "),
+    spans,
+    component: quality.component,
+    part: quality.part,
+    position: quality.position,
+    attribute: quality.attribute,
+    value: quality.value,
+    unit: null,
+    stance: clause.stance,
+    time: clause.time,
+    circumstance: quality.circumstance,
+    zone: scene.zoneAt(quality.first),
+    rule: quality.rule,
+    repairs: [],
+  };
+}

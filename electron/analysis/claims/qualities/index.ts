@@ -1,0 +1,1 @@
+export { findQualityClaims, type QualityInput, qualityRules } from "./find-quality-claims.ts";

@@ -1,0 +1,64 @@
+import type { AttributeName, ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
+
+export type QualityAttribute = Extract<AttributeName, "type" | "material" | "color" | "presence" | "originality" | "condition">;
+
+/** A part that the words say by themselves: "calipers" are brakes. */
+export interface FixedPart {
+  readonly component: ComponentName;
+  readonly part: string | null;
+  /** Where the words put it; absent where the sentence says. */
+  readonly position?: PositionName;
+  /** Overrides the rule's value where one phrase says two things ("a disc drum car"). */
+  readonly value?: string;
+}
+
+/** A part that the sentence must name: "leather" is the seats' or the steering wheel's. */
+export interface NamedPart {
+  readonly among: readonly ComponentName[];
+  /** Words of damage stand before their place ("a crack in the lens"); qualities before or after their part. */
+  readonly order: "place" | "quality";
+  /** Taken where no part is named or meant. */
+  readonly otherwise?: FixedPart;
+}
+
+/** What a denial ("no", "not", "never", "without") does to the phrase. */
+export type Denial =
+  /** The claim is dropped: "not plastic" says nothing more. */
+  | "drops"
+  /** The claim turns: present to absent, flawed to good, original to replaced. */
+  | "turns";
+
+export interface QualityRule {
+  readonly name: string;
+  readonly attribute: QualityAttribute;
+  readonly value: string;
+  /** In the notation of the framing folder's `Phrase`. */
+  readonly phrases: readonly string[];
+  /** Longer phrases that overlap and mean something else. */
+  readonly unless?: readonly string[];
+  readonly about: readonly FixedPart[] | NamedPart;
+  readonly denial: Denial;
+  /** Only where the camera is in one of these zones. */
+  readonly zones?: readonly ZoneName[];
+  readonly circumstance?: string;
+  readonly example: QualityExample;
+  /** What the rule, or its counterpart, gives where the words are denied. */
+  readonly whenDenied?: QualityExample;
+  /** Speech that sounds alike and must give no claim by this rule. */
+  readonly quiet: readonly string[];
+}
+
+export interface QualityExample {
+  readonly says: string;
+  readonly zone?: ZoneName;
+  readonly gives: {
+    readonly component: ComponentName;
+    readonly value: string;
+    readonly part?: string | null;
+    readonly position?: PositionName | null;
+  };
+}
+
+export function isNamedPart(about: QualityRule["about"]): about is NamedPart {
+  return !Array.isArray(about);
+}

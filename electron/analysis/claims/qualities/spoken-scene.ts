@@ -1,0 +1,129 @@
+import type { ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
+import type { Speech } from "../../model.ts";
+import type { Frames } from "../framing/frame-speech.ts";
+import { PhraseBook } from "../framing/phrases.ts";
+import { type SpokenUnit, spokenUnits } from "../framing/spoken-units.ts";
+import type { PartMention } from "../lexicon/find-mentions.ts";
+import { type ExtraPart, extraParts } from "./extra-parts.ts";
+
+/** A part as the quality rules see it: the lexicon's mention, or a finer one, settled by where the camera is. */
+export interface ScenePart extends PartMention {
+  /** "wheels", "tires": all of them unless a place is named. */
+  readonly plural: boolean;
+}
+
+/** A stretch of time with the place the camera is at; seconds. */
+export interface ZoneSpan {
+  readonly zone: ZoneName;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Everything the quality rules look at, each prepared once. */
+export interface SpokenScene {
+  readonly speech: Speech;
+  readonly frames: Frames;
+  readonly units: readonly SpokenUnit[];
+  readonly parts: readonly ScenePart[];
+  /** True where the speaker's words put the driver on the right: "nearside", "bonnet", "boot lid". */
+  readonly rightHandDrive: boolean;
+  zoneAt(token: number): ZoneName;
+  /** First unit of a token. */
+  unitOf(token: number): number;
+  /** Index of the first part that begins at or after a token. */
+  partIndexFrom(token: number): number;
+}
+
+const extraBook = new PhraseBook<ExtraPart>(
+  (extraParts as readonly ExtraPart[]).flatMap((row) => row.phrases.map((text) => ({ text, meaning: row }))),
+);
+
+const notAPlace = new Set(["ding"]);
+const britishDriving = /^(?:nearside|offside|bonnet|boot|mot|windscreen|gearbox|tyres?|petrol|indicators?)$/;
+
+/** First index at which `of(index)` is at least `value`, over `count` ascending items. */
+export function lowerBound(count: number, value: number, of: (index: number) => number): number {
+  let low = 0;
+  let high = count;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (of(middle) < value) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function settled(part: ScenePart, zone: ZoneName): ScenePart {
+  if (part.component === "floors" && zone === "cargo") return { ...part, component: "cargo-floor", position: null };
+  if (part.component === "carpet" && zone === "cargo") return { ...part, part: part.part === "mats" ? "trunk mat" : "trunk carpet" };
+  if (part.component === "body" && part.part === "rear fender") return { ...part, part: "quarter panel", position: "rear" };
+  return part;
+}
+
+export function sceneOf(speech: Speech, frames: Frames, mentions: readonly PartMention[], zones: readonly ZoneSpan[]): SpokenScene {
+  const units = spokenUnits(speech);
+  const firstUnit = new Int32Array(speech.tokens.length + 1).fill(units.length);
+  for (let at = units.length - 1; at >= 0; at--) firstUnit[units[at]!.token] = at;
+  const zoneAt = (token: number): ZoneName => {
+    const at = speech.tokens[token]?.at ?? 0;
+    const index = lowerBound(zones.length, at + 1e-6, (place) => zones[place]!.start);
+    return zones[Math.max(0, index - 1)]?.zone ?? "opening";
+  };
+  const taken = new Uint8Array(speech.tokens.length);
+  const parts: ScenePart[] = [];
+  const take = (mention: PartMention) => {
+    const last = speech.tokens[mention.end - 1]!.word;
+    parts.push(settled({ ...mention, plural: /[^s']s$/.test(last) && !/(?:'s)$/.test(last) }, zoneAt(mention.first)));
+    taken.fill(1, mention.first, mention.end);
+  };
+  for (const hit of extraBook.find(units)) {
+    const row = hit.phrase.meaning;
+    if (row.zones && !row.zones.includes(zoneAt(hit.first))) continue;
+    if (taken[hit.first] || taken[hit.end - 1]) continue;
+    take({ first: hit.first, end: hit.end, component: row.component, part: row.part, position: row.position ?? null });
+  }
+  for (const mention of mentions) {
+    if (mention.part !== null && notAPlace.has(mention.part)) continue;
+    let free = true;
+    for (let token = mention.first; token < mention.end; token++) if (taken[token]) free = false;
+    if (free) take(mention);
+  }
+  parts.sort((a, b) => a.first - b.first);
+  const scene: SpokenScene = {
+    speech,
+    frames,
+    units,
+    parts: withPans(speech, parts, zoneAt),
+    rightHandDrive: speech.tokens.some((token) => britishDriving.test(token.word)),
+    zoneAt,
+    unitOf: (token) => firstUnit[token] ?? units.length,
+    partIndexFrom: (token) => lowerBound(scene.parts.length, token, (place) => scene.parts[place]!.first),
+  };
+  return scene;
+}
+
+/** "The pan" is the trunk's, the transmission's or the engine's: whichever was spoken of. */
+function withPans(speech: Speech, parts: readonly ScenePart[], zoneAt: (token: number) => ZoneName): ScenePart[] {
+  const found: ScenePart[] = [];
+  let next = 0;
+  for (const token of speech.tokens) {
+    while (next < parts.length && parts[next]!.first <= token.index) found.push(parts[next++]!);
+    if (!/^pans?(?:'s)?$/.test(token.word)) continue;
+    const last = found.at(-1);
+    if (last && last.end > token.index) continue;
+    const zone = zoneAt(token.index);
+    const near = last && token.index - last.first < 30 ? last.component : null;
+    const [component, part]: [ComponentName, string | null] =
+      zone === "cargo" || zone === "rear"
+        ? ["cargo-floor", null]
+        : near === "transmission"
+          ? ["transmission", "pan"]
+          : near === "floors" || zone === "cabin"
+            ? ["floors", null]
+            : ["engine", "oil pan"];
+    const position: PositionName | null = null;
+    found.push({ first: token.index, end: token.index + 1, component, part, position, plural: false });
+  }
+  while (next < parts.length) found.push(parts[next++]!);
+  return found.sort((a, b) => a.first - b.first);
+}
