@@ -12,7 +12,8 @@ export const bodyWords = [
     position: "front",
     say: ["front fender", "front wing", "inner wing", "inner fender", "nose panel", "valance", "cowl", "scuttle"],
   },
-  { component: "body", part: "fender", say: ["fender", "wing", "wheel arch", "wheel opening", "fender lip", "arch"] },
+  { component: "body", part: "fender", position: "front", say: ["fender", "wing"] },
+  { component: "body", part: "wheel arch", say: ["wheel arch", "wheel opening", "fender lip", "arch"] },
   {
     component: "body",
     part: "rear fender",

@@ -56,13 +56,17 @@ function cueScore(cue: SlotCue, around: NumberSurroundings): { score: number; to
   if (cue.after && !cue.after.test(around.after)) return null;
   if (cue.said && !cue.said.test(around.said)) return null;
   if (cue.zones && !cue.zones.includes(around.zone)) return null;
-  if (cue.unless?.test(`${nearWords(around.before, "before")} # ${around.said} # ${nearWords(around.after, "after")}`)) return null;
+  if (cue.unless?.test(nearby(around))) return null;
   if (!cue.about) return { score: cue.score, topic: null };
   const limit = reachOrder[cue.reach ?? "recent"];
   const topic = around.topics.find(
     (candidate) => reachOrder[candidate.reach] <= limit && cue.about!.some((about) => isAbout(candidate.mention, about)),
   );
   return topic ? { score: cue.score - topic.cost, topic } : null;
+}
+
+function nearby(around: NumberSurroundings): string {
+  return `${nearWords(around.before, "before")} # ${around.said} # ${nearWords(around.after, "after")}`;
 }
 
 /** The words close enough to speak against a slot: ten before and six after, of its own sentence. */
@@ -72,9 +76,17 @@ function nearWords(words: string, side: "before" | "after"): string {
   return (side === "before" ? list.slice(-10) : list.slice(0, 6)).join(" ");
 }
 
+/** Small numbers are mostly no years of this century, unless the words say so. */
+function isUnlikelyYear(reading: Reading, likeliest: Reading): boolean {
+  if (reading.kind !== "year" || likeliest.kind !== "integer" || typeof likeliest.value !== "number") return false;
+  return likeliest.likelihood - reading.likelihood > (likeliest.value <= 30 ? 0.15 : 0.35);
+}
+
 function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
   let bestReading: { reading: Reading; value: ClaimValue } | null = null;
   for (const reading of around.number.readings) {
+    // "It's 12 now" may be a year, but hardly.
+    if (isUnlikelyYear(reading, around.number.readings[0]!)) continue;
     if (!fits(reading, slot.need) || !(unitSpoken(reading, around.said) || supposed(reading))) continue;
     const value = slot.value ? slot.value(reading, around.said) : reading.value;
     if (value === undefined) continue;
@@ -82,14 +94,15 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
     break;
   }
   if (!bestReading) return null;
-  let best: { score: number; topic: Topic | null } | null = null;
+  if (slot.unless?.test(nearby(around))) return null;
+  let best: { score: number; topic: Topic | null; looksAhead: boolean } | null = null;
   for (const cue of slot.cues) {
     const found = cueScore(cue, around);
-    if (found && (!best || found.score > best.score)) best = found;
+    if (found && (!best || found.score > best.score)) best = { ...found, looksAhead: cue.after !== undefined && cue.before === undefined };
   }
   if (!best) return null;
   const { reading, value } = bestReading;
-  const topic = best.topic ?? topicFor(slot, around);
+  const topic = best.topic ?? topicFor(slot, around, best.looksAhead);
   if (slot.component === "topic" && !topic) return null;
   return { slot, reading, value, topic, score: best.score + doubtCost * (reading.likelihood - around.number.readings[0]!.likelihood) };
 }
@@ -98,8 +111,13 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
 const doubtCost = 0.4;
 
 /** What a claim is about where the cue alone did not say. */
-function topicFor(slot: Slot, around: NumberSurroundings): Topic | null {
+function topicFor(slot: Slot, around: NumberSurroundings, looksAhead: boolean): Topic | null {
   const { topics } = around;
+  const ahead =
+    looksAhead && slot.component === "topic"
+      ? topics.find(({ mention }) => mention.first >= around.number.end && !isVague(mention))
+      : undefined;
+  if (ahead) return ahead;
   if (slot.component === "topic") return topics.find(({ mention }) => !isVague(mention)) ?? null;
   return topics.find(({ mention, reach }) => mention.component === slot.component && reach !== "recent") ?? null;
 }
@@ -122,22 +140,31 @@ function countedPart(speech: Speech, around: NumberSurroundings): Candidate | nu
     ({ mention }) => mention.first >= number.end && mention.first - number.end <= 2 && mention.first < around.clause.end,
   )?.mention;
   if (!next) return null;
-  const most = countedParts[next.component];
+  const lastWord = speech.tokens[next.end - 1]!.word;
+  // "The drain plugs … all four plugs": the short name means what the long one named.
+  const longer = around.topics.find(
+    ({ mention }) =>
+      mention.first < number.first &&
+      mention.end - mention.first > 1 &&
+      next.end - next.first === 1 &&
+      speech.tokens[mention.end - 1]!.word === lastWord,
+  )?.mention;
+  const counted = longer ?? next;
+  const most = countedParts[counted.component];
   const between = phraseOf(speech.tokens, number.end, next.first);
   if (most === undefined || notBetween.test(between) || /[.,;?!]/.test(speech.tokens[number.end - 1]!.after)) return null;
   if (/\b(?:number|group|one of|each|per|first|last|this)$/.test(around.before)) return null;
-  const slot = countSlot(next);
+  const slot = countSlot(counted);
   const reading = number.readings.find((candidate) => fits(candidate, slot.need));
   if (!reading) return null;
-  const lastWord = speech.tokens[next.end - 1]!.word;
-  if (reading.value === 1 && !countedByOne.has(next.part ?? next.component)) return null;
+  if (reading.value === 1 && !countedByOne.has(counted.part ?? counted.component)) return null;
   // "two light", "four door" and their like are no counts of lights or doors: more than one takes a plural.
   if (reading.value !== 1 && !/(?:s|s'|heads|leaves)$/.test(lastWord)) return null;
   return {
     slot,
     reading,
     value: reading.value,
-    topic: { mention: next, cost: 0, reach: "clause" },
+    topic: { mention: { ...counted, first: next.first, end: next.end }, cost: 0, reach: "clause" },
     score: 0.95,
   };
 }
@@ -205,7 +232,7 @@ export interface EarlierMeasure {
 }
 
 /** Tokens over which a second number may still continue the slot of the first. */
-const carriesOverTokens = 32;
+const carriesOverTokens = 45;
 
 /**
  * A bare number that continues the slot of the last one ("28 pounds in the front and 26 in the back"): of the same order of size, said within
@@ -222,11 +249,11 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     const value = slot.value ? slot.value({ ...reading, unit: slot.unit === "said" ? null : slot.unit }, around.said) : reading.value;
     if (value === undefined) continue;
     const placed =
-      /^(?:\S+ ){0,2}?(?:on|in|at|for|up|out|front|rear|back|behind|ahead|hot|cold|each|left|again|here|there|down|or so|same|all|both|easy|when|running)\b/.test(
+      /^(?:\S+ ){0,2}?(?:on|in|at|for|up|out|front|rear|back|behind|ahead|hot|cold|each|left|again|here|there|down|or so|same|all|both|easy|when|running|now)\b/.test(
         around.after,
       );
     const led =
-      /\b(?:and|one|ones|one's|that's|it's|is|says|at|to|drops|about|other|was|were|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
+      /\b(?:and|one|ones|one's|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
         around.before,
       );
     if (!placed && !led) return null;

@@ -153,6 +153,9 @@ function sideLeft({ earlier, around }: BuildContext, component: ComponentName): 
   return last?.position === "driver" || last?.position === "passenger" ? last.position : null;
 }
 
+/** Work on the paint alone; a panel that was skinned or let in is body work, whoever painted it after. */
+const paintWork = /^(?!.*\b(?:skin|skinned|welded|patch|replaced|let in)\b).*\b(?:painted|repainted|resprayed|sprayed)\b/;
+
 /** Component and part: the slot's own, or what the talk is about; the spare's tire and wheel are the spare's. */
 function aboutWhat(context: BuildContext, candidate: Candidate): Described {
   const { around } = context;
@@ -163,10 +166,22 @@ function aboutWhat(context: BuildContext, candidate: Candidate): Described {
   let component: ComponentName = slot.component === "topic" ? mention!.component : slot.component;
   let part = slot.part;
   if (slot.component === "topic" && slot.attribute !== "year") part = mention?.part ?? slot.part;
+  // A TR rim is named like its tire: "the back of the wheel says 165 TR 390".
+  if (slot.name === "tire size" && /TR/.test(String(candidate.value)) && mention?.component !== "tire") component = "wheel";
+  if (
+    component === "body" &&
+    slot.attribute === "date" &&
+    paintWork.test(phraseOf(context.map.speech.tokens, around.number.first - 30, around.number.end + 8))
+  )
+    component = "paint";
   if ((component === "tire" || component === "wheel") && isSpare(around)) {
     component = "spare";
     part = slot.component === "wheel" ? "wheel" : null;
   } else if (carries && last.component === "spare") component = "spare";
+  if (component === "paint" && slot.attribute === "thickness") {
+    const panel = around.topics.find(({ mention: named, reach }) => named.component === "body" && reach !== "recent")?.mention ?? null;
+    return { component, part: panel?.part ?? null, mention: panel };
+  }
   if (slot.name.startsWith("brake rotor") && mention?.part) part = mention.part === "drum" ? "drum" : slot.part;
   return { component, part, mention };
 }
@@ -200,7 +215,9 @@ function buildClaims(context: BuildContext, candidate: Candidate, made: number):
   const claim = claimOf(context, candidate, made, candidate.value, unit, slot.attribute);
   // "185 section 80 profile on the fifteen inch rim" says the rim as well.
   const rim =
-    reading.kind === "tire-size" && /\b(?:rims?|wheels?)$/.test(around.said) ? /(\d\d)$/.exec(String(candidate.value))?.[1] : undefined;
+    reading.kind === "tire-size" && / on (?:a|the) /.test(around.said) && /^(?:inch )?(?:rims?|wheels?)\b/.test(around.after)
+      ? /(\d\d)$/.exec(String(candidate.value))?.[1]
+      : undefined;
   if (!rim) return [claim];
   const asWheel: Candidate = { ...candidate, slot: { ...slot, component: "wheel", attribute: "diameter" } };
   return [claim, claimOf(context, asWheel, made + 1, Number(rim), "in", "diameter")];

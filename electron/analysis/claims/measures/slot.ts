@@ -48,6 +48,8 @@ export interface Slot {
   readonly unit: UnitName | null | "said";
   readonly need: ReadingNeed;
   readonly cues: readonly SlotCue[];
+  /** As a cue's `unless`, for every cue of the slot. */
+  readonly unless?: RegExp;
   /** The claim's value, where it is not the reading's own. */
   readonly value?: (reading: Reading, said: string) => ClaimValue | undefined;
   /** What must also agree before two values may be compared, beside what the surroundings say. */

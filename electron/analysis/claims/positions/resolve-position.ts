@@ -124,7 +124,10 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     if (later && later.gap < 40) return later.meaning;
     return nearest<EndOfVehicle>(phrases, wider, "before")?.meaning ?? null;
   };
-  const mentionEnd = claim.mention && claim.mention.component === claim.component ? endOfPosition(claim.mention.position) : null;
+  const mentionEnd =
+    claim.mention && (claim.mention.component === claim.component || (claim.component === "paint" && claim.mention.component === "body"))
+      ? endOfPosition(claim.mention.position)
+      : null;
   const end = named(endPhrases) ?? mentionEnd ?? named(pointingPhrases) ?? endOfPosition(claim.carried);
 
   const later = phraseOf(tokens, claim.number.end, Math.min(claim.sentence.end, claim.notAfter, claim.number.end + 10));
@@ -132,6 +135,7 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   const around = `${wider} ${later}`;
   // Both ends of an axle wear the same: a size or a width said from one side holds for the pair.
   const place = claim.pairedBySide && end ? joinPlace(end, null) : joinPlace(end, side);
+  if (claim.component === "seats") return seatPlace(place);
   if (
     place === null &&
     everyCorner.has(claim.component) &&
@@ -152,4 +156,9 @@ function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVeh
   if (camera && hereSide.test(around)) return camera;
   if (camera && panelsBySide.has(claim.component) && end !== "both") return camera;
   return sideOfPosition(claim.carried);
+}
+
+/** Seats with a side and no row are the front ones: there is no driver's seat in the back. */
+function seatPlace(position: PositionName | null): PositionName | null {
+  return position === "driver" || position === "passenger" ? `${position}-front` : position;
 }

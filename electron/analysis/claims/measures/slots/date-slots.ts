@@ -19,7 +19,7 @@ export const dateSlots = [
       {
         before: /\b(?:out of|off of|off|from|donor was|came from|robbed from)(?: an?| the)$/,
         after: /^(?!when\b|and\b|model year)\w+/,
-        unless: /\baway from\b|\bfrom the [^.#]* years\b/,
+        unless: /\baway from\b|\bfrom the [^.]* years\b/,
         score: 1.25,
       },
     ],
@@ -34,6 +34,8 @@ export const dateSlots = [
     unit: null,
     need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
+      { before: /\b(?:got|has|with|had|have|runs)(?: a| an| the)$/, after: /^#(?! speed)/, score: 1.2 },
+
       {
         before: /\b(?:a|an|the|it's|got|with)$/,
         after:
@@ -79,6 +81,7 @@ export const dateSlots = [
     attribute: "year",
     unit: null,
     need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
+    unless: /# '?\d\d # i\b(?! (?:think|guess|believe|reckon|mean))|\br #/,
     cues: [
       { after: /^(?:by |is the |for a )?model(?: year)?\b/, score: 1.3 },
       {
@@ -128,7 +131,7 @@ export const dateSlots = [
     attribute: "date",
     unit: null,
     need: { kinds: ["year", "date"], units: [null] },
-    cues: [{ before: /\b(?:registered|first registered|registration|licensed)\b[^.#]{0,50}$/, score: 1.3 }],
+    cues: [{ before: /\b(?:registered|first registered|registration|licensed)\b[^.]{0,50}$/, score: 1.3 }],
     circumstance: "registered",
     example: { heard: "it's first registered in 1965", value: 1965 },
   },
@@ -141,7 +144,7 @@ export const dateSlots = [
     need: { kinds: ["year", "date"], units: [null] },
     cues: [
       {
-        before: /\b(?:built|made|assembled|came off the line|build date|date of manufacture|finished up|completed)\b[^.#]{0,40}$/,
+        before: /\b(?:built|made|assembled|came off the line|build date|date of manufacture|finished up|completed)\b[^.]{0,40}$/,
         unless: /\btires?\b|\bmotor\b|\bengine\b|\bfor\b|\br #/,
         score: 1.2,
       },
@@ -158,7 +161,7 @@ export const dateSlots = [
     need: { kinds: ["year", "date"], units: [null] },
     cues: [
       {
-        before: /\b(?:bought|sold|bill of sale|purchased|imported|came in|came over|shipped|landed|boat)\b[^.#]{0,70}$/,
+        before: /\b(?:bought|sold|bill of sale|purchased|imported|came in|came over|shipped|landed|boat)\b[^.]{0,70}$/,
         unless: notYear,
         score: 1.15,
       },
@@ -175,7 +178,7 @@ export const dateSlots = [
     need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
       {
-        before: /\b(?:had it|owned it|owned|had the car|with him|with us|in the family|same owner)\b[^.#]{0,30}\bsince\b[^.#]{0,25}$/,
+        before: /\b(?:had it|owned it|owned|had the car|with him|with us|in the family|same owner)\b[^.]{0,30}\bsince\b[^.]{0,25}$/,
         score: 1.35,
       },
     ],
@@ -191,11 +194,11 @@ export const dateSlots = [
     need: { kinds: ["year", "date"], units: [null] },
     cues: [
       {
-        before: new RegExp(`\\b(?:${work})\\b[^.#]{0,60}$`),
+        before: new RegExp(`\\b(?:${work})\\b[^.]{0,60}$`),
         unless: /\bdollars|\bbucks|\bmiles?\b$|\bout of a\b|\boff of? an?\b/,
         score: 1.05,
       },
-      { after: new RegExp(`^[^.#]{0,40}\\b(?:${work})\\b`), unless: /\bdollars|\bbucks|\bout of a\b|\boff of? an?\b/, score: 0.95 },
+      { after: new RegExp(`^[^.]{0,40}\\b(?:${work})\\b`), unless: /\bdollars|\bbucks|\bout of a\b|\boff of? an?\b/, score: 0.95 },
       {
         before: /\b(?:new in|from|that was|dated|receipt from|stainless from here back|invoice|since)(?: about| around)?$/,
         unless: notYear,
@@ -235,7 +238,7 @@ export const dateSlots = [
     cues: [
       { zones: ["documents"], unless: notYear, score: 0.7 },
       {
-        before: /\b(?:back to|report|mots?|stamp|stamps|receipt|bill|invoice|history|paper|dated)\b[^.#]{0,50}$/,
+        before: /\b(?:back to|report|mots?|stamp|stamps|receipt|bill|invoice|history|paper|dated)\b[^.]{0,50}$/,
         unless: notYear,
         score: 0.8,
       },

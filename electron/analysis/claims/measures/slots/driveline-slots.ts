@@ -17,6 +17,7 @@ export const drivelineSlots = [
     attribute: "count",
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 1, max: 18 },
+    unless: /\bact like\b|\bpretend/,
     cues: [
       {
         after:

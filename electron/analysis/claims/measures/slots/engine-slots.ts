@@ -387,7 +387,8 @@ export const engineSlots = [
       },
       { after: /^cfm\b/, score: 1.1 },
     ],
-    value: (reading) => (typeof reading.value === "number" && reading.value % 5 === 0 ? reading.value : undefined),
+    value: (reading, said) =>
+      typeof reading.value === "number" && reading.value % 5 === 0 && !/[a-z\d]s$/.test(said) ? reading.value : undefined,
     example: { heard: "the carb's a 650", value: 650 },
   },
   {

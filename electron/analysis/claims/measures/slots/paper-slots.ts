@@ -118,6 +118,7 @@ export const paperSlots = [
     attribute: "mileage",
     unit: "mi",
     need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
+    unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b/,
     cues: [
       {
         before: /\b(?:odometer|odo|mileometer|milometer|mileage|clock|miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
@@ -281,6 +282,7 @@ export const paperSlots = [
     attribute: "price",
     unit: "said",
     need: { units: ["USD", "GBP", "EUR"], min: 500, max: 3000000 },
+    unless: /\btach\b|\brpm\b/,
     cues: [
       {
         before:
@@ -306,11 +308,12 @@ export const paperSlots = [
     attribute: "price",
     unit: "said",
     need: { kinds: ["money", "integer", "measure", "decimal"], units: [null], min: 1000, max: 2000000 },
+    unless: /\btach\b|\brpm\b/,
     cues: [
       {
         before:
           /\b(?:asking|price(?:'s| is)?(?: on it)?(?: is|'s)?|priced|yours for|on the glass|take|ask|website at|it's up at|we're at|we want|wants|listed at|up for)(?: about| around| just| only| is|'s| it's| at)*$/,
-        unless: /\bmiles|\brpm|\bpsi/,
+        unless: /# miles\b|\brpm|\bpsi/,
         score: 1.2,
       },
       {
@@ -319,7 +322,7 @@ export const paperSlots = [
         unless: /\bmiles|\b(?:speakers|clock|tires)\b/,
         score: 1.1,
       },
-      { about: ["price"], reach: "recent", unless: /\bmiles?\b|\b(?:19|20)\d\d$/, score: 0.9 },
+      { about: ["price"], reach: "recent", unless: /# (?:\w+ )?miles?\b|\b(?:19|20)\d\d$/, score: 0.9 },
       {
         before: /\b(?:so|it's|part of the)(?: \w+)?$/,
         zones: ["closing", "opening"],

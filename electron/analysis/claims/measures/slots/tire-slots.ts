@@ -265,6 +265,7 @@ export const tireSlots = [
     attribute: "diameter",
     unit: "mm",
     need: { units: ["mm", null], min: 315, max: 440 },
+    unless: /\bnot (?:one )?of (?:the|those) #/,
     cues: [
       { about: ["wheel"], reach: "sentence", before: /\b(?:metric|millimeters?|mill)\b[^.#]*(?:\. )?[^.#]*$/, score: 1.0 },
       { after: /^(?:millimeters )?wheels?\b/, score: 1.0 },
