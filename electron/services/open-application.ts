@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { createAnalysisRunner } from "../jobs/run-analysis.ts";
+import { type AnalysisRunner, createAnalysisRunner } from "../jobs/run-analysis.ts";
 import { defaultLibraryFile } from "../library/default-place.ts";
 import { openLibrary } from "../library/open-library.ts";
 import { createAnalyst } from "./analyse-recording.ts";
@@ -18,6 +18,8 @@ export interface ApplicationOptions {
   readonly log?: (line: string) => void;
   /** ISO 8601, UTC; for tests. */
   readonly now?: () => string;
+  /** Another way to analyse than the worker thread; for tests. */
+  readonly analysis?: AnalysisRunner;
 }
 
 export type Application = ReturnType<typeof openApplication>;
@@ -26,11 +28,12 @@ export type Application = ReturnType<typeof openApplication>;
  * The application without a window: the library, the analysis' thread, and a function for each method.
  * @throws Refusal when the library cannot be opened.
  */
-export function openApplication({ host, libraryFile, log = console.error, now = () => new Date().toISOString() }: ApplicationOptions) {
+export function openApplication(options: ApplicationOptions) {
+  const { host, libraryFile, log = console.error, now = () => new Date().toISOString(), analysis = createAnalysisRunner() } = options;
   const library = openLibrary(libraryFile ?? defaultLibraryFile());
   const parts: Parts = {
     library,
-    analysis: createAnalysisRunner(),
+    analysis,
     events: createEventHub(),
     files: createOfferedFiles(join(library.folder, ".roundwalk-incoming")),
     now,

@@ -1,6 +1,6 @@
 import { type FileHandle, open } from "node:fs/promises";
 import { Readable } from "node:stream";
-import parseRange from "range-parser";
+import { byteRange } from "./byte-range.ts";
 
 export interface MediaFile {
   readonly path: string;
@@ -50,16 +50,11 @@ export async function serveMedia(request: Request, file: MediaFile | undefined):
   }
 }
 
-function askedRange(request: Request, size: number, etag: string): { start: number; end: number } | "unsatisfiable" | undefined {
+function askedRange(request: Request, size: number, etag: string) {
   const asked = request.headers.get("range");
-  if (asked === null || !/^bytes=/i.test(asked)) return undefined;
   // A part is only of use to who has the rest of the same file.
   const condition = request.headers.get("if-range");
-  if (condition !== null && condition !== etag) return undefined;
-  const ranges = parseRange(size, asked.replace(/^bytes/i, "bytes"));
-  if (ranges === -1) return "unsatisfiable";
-  if (ranges === -2 || ranges.length !== 1) return undefined;
-  return ranges[0];
+  return asked === null || (condition !== null && condition !== etag) ? undefined : byteRange(asked, size);
 }
 
 /** The file's bytes as they are read; who stops listening frees the file. */
