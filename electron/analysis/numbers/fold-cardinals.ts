@@ -9,6 +9,12 @@ export function foldCardinals(raw: readonly RawPiece[]): Piece[] {
   const pieces: Piece[] = [];
   let at = 0;
   while (at < raw.length) {
+    const repeated = repeatedDigit(raw, at);
+    if (repeated) {
+      pieces.push(...repeated);
+      at += 2;
+      continue;
+    }
     const folded = foldOrdinal(raw, at) ?? foldScaled(raw, at) ?? foldTens(raw, at);
     if (folded) {
       pieces.push(folded.piece);
@@ -20,6 +26,27 @@ export function foldCardinals(raw: readonly RawPiece[]): Piece[] {
     }
   }
   return pieces;
+}
+
+/** "double oh three": the digit twice, where more digits stand beside it; "double glazing" and "a double" stay words. */
+function repeatedDigit(raw: readonly RawPiece[], at: number): Piece[] | undefined {
+  const times = raw[at]!.text === "double" ? 2 : raw[at]!.text === "triple" ? 3 : 0;
+  const digit = raw[at + 1];
+  if (times === 0 || !digit || !isDigit(digit) || !(isDigit(raw[at + 2]) || isDigit(raw[at - 1]))) return undefined;
+  return Array.from({ length: times }, (_, copy) => ({
+    text: digit.text,
+    first: raw[at]!.first,
+    end: digit.end,
+    glued: copy > 0,
+    written: "words" as const,
+  }));
+}
+
+function isDigit(piece: RawPiece | undefined): boolean {
+  return (
+    piece !== undefined &&
+    (piece.text === "oh" || piece.role === "zero" || piece.role === "ones" || (piece.role === "digits" && piece.text.length === 1))
+  );
 }
 
 interface Folded {
@@ -108,7 +135,7 @@ function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
       return pieceFrom(raw, at, afterThousand, `${thousands}`, "scaled");
     const figures = raw.slice(at, tail.next).filter((piece) => piece.role === "digits").length;
     const words = raw.slice(at, tail.next).filter((piece) => piece.value !== undefined && piece.role !== "digits").length;
-    const written = figures > 0 && words > 0 ? "mixed" : "scaled";
+    const written = (figures > 0 && words > 0) || figures > 1 ? "mixed" : "scaled";
     return pieceFrom(raw, at, tail.next, `${thousands + tail.value}${tail.plural ? "s" : ""}`, written);
   }
   if (!head.scaled) return undefined;

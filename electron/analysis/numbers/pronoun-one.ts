@@ -30,6 +30,6 @@ export function isPronounOne(line: Line, first: number, end: number): boolean {
     previous === "another"
   )
     return true;
-  if (after.has(next)) return !counting.has(previous);
+  if (after.has(next)) return !(/^[.,]$/.test(next) && counting.has(previous));
   return before.has(previous) && next !== "owner";
 }

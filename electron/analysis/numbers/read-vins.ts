@@ -67,8 +67,8 @@ function contributionOf(tokens: readonly Token[], at: number, inside: boolean): 
   const next = tokens[at + 1]?.word ?? "";
   const times = lookUp(repeats, word);
   if (times !== undefined) {
-    const repeated = contributionOf(tokens, at + 1 < tokens.length ? at + 1 : at, true);
-    if (at + 1 >= tokens.length || !repeated || repeated.filler || repeated.characters.length !== 1) return undefined;
+    const repeated = at + 1 < tokens.length && lookUp(repeats, next) === undefined ? contributionOf(tokens, at + 1, true) : undefined;
+    if (!repeated || repeated.filler || repeated.characters.length !== 1) return undefined;
     return { characters: repeated.characters.repeat(times), firm: true, length: repeated.length + 1 };
   }
   if (inside && fillers.has(word)) return { characters: "", firm: false, length: 1, filler: true };
@@ -79,6 +79,7 @@ function contributionOf(tokens: readonly Token[], at: number, inside: boolean): 
     if (spelled.startsWith(letter.toLowerCase()) && spelled.length > 1)
       return { characters: letter, firm: true, length: spelledAt - at + 1 };
   }
+  if (word === "x" && next === "ray") return { characters: "X", firm: true, length: 2 };
   if (/^[a-z0-9-]*\d[a-z0-9-]*$/.test(word)) {
     const characters = word.replaceAll("-", "").toUpperCase();
     return { characters, firm: /[A-Z]/.test(characters) && !/(?:ST|ND|RD|TH|S)$/.test(characters), length: 1 };
@@ -100,6 +101,8 @@ function contributionOf(tokens: readonly Token[], at: number, inside: boolean): 
     const [high, low] = [lookUp(tensWords, hyphenated[1]!), lookUp(onesWords, hyphenated[2]!)];
     if (high !== undefined && low !== undefined) return { characters: String(high + low), firm: false, length: 1 };
   }
+  // Letters of a group ("GDM" in "1M8 GDM 9AX") are written in capitals among the others.
+  if (inside && /^[A-Z]{2,5}$/.test(tokens[at]!.text)) return { characters: tokens[at]!.text, firm: false, length: 1 };
   if (inside) {
     const named = lookUp(letterWords, word);
     if (named !== undefined) return { characters: named, firm: false, length: 1 };
@@ -140,7 +143,8 @@ function exactRun(run: Run): SpelledCode | undefined {
       const vin = mendVinLetters(characters);
       const check = checkVin(vin);
       const firm = parts.filter((part) => part.firm).length;
-      if (check.formFault !== null || !/[A-Z]/.test(vin) || !/\d/.test(vin) || firm < 1) continue;
+      // An alphabet has no digits of its own, and digits alone are a telephone number or an odometer.
+      if (check.formFault !== null || !/[A-Z]/.test(vin) || !/\d/.test(characters) || firm < 1) continue;
       const code: SpelledCode = {
         first: parts[0]!.first,
         end: parts.at(-1)!.end,

@@ -45,7 +45,9 @@ export function weighSpans(line: Line, candidates: readonly Candidate[], anchors
 function weigh<T extends Draft>(draft: T, strengths: ReadonlyMap<Topic, number>, strongest: number, told: number): T | undefined {
   // A bare number loses where the words ask for something it could also be.
   if (draft.topic === undefined)
-    return draft.kind === "integer" && draft.unit === undefined ? { ...draft, weight: draft.weight * (1 - told * 0.3) } : draft;
+    return (draft.kind === "integer" || draft.kind === "decimal") && draft.unit === undefined
+      ? { ...draft, weight: draft.weight * (1 - told * 0.3) }
+      : draft;
   const strength = strengths.get(draft.topic) ?? 0;
   if (draft.needsTopic && strength < leastTopic) return undefined;
   const gained = draft.weight + (1 - draft.weight) * strength * 0.8;

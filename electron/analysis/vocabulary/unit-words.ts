@@ -93,6 +93,6 @@ export const asideUnits = [
   { kind: "engine-speed", said: "rpms?|r p m(?: s)?|revs?|revolutions" },
   { kind: "road-speed", said: "mph|m p h|miles? (?:an|per) hour|mile an hour|km / h|kph|k p h|kilomet(?:er|re)s? (?:an|per) hour" },
   { kind: "fuel-economy", said: "mpg|m p g|miles? (?:to|per) (?:the |a )?gallon" },
-  { kind: "duration", said: "minutes?|mins?|hours?|hrs?|seconds|secs?|days?|weeks?|months?|years?(?: old)?|times?" },
+  { kind: "duration", said: "minutes?|mins?|hours?|hrs?|seconds|2ths|secs?|days?|weeks?|months?|years?(?: old)?" },
 ] as const satisfies readonly { kind: string; said: string }[];
 export type AsideKind = (typeof asideUnits)[number]["kind"];

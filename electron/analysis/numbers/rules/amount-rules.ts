@@ -46,6 +46,14 @@ export const amountRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "zero-to-speed",
+      example: { heard: "zero to sixty in nine seconds", meant: 60 },
+      pattern: "(?:0|oh) (?:to|-) (?<speed>30|50|60|62|100)",
+    },
+    ({ speed = "" }) => [{ kind: "road-speed", value: Number(speed), weight: 0.9 }],
+  ),
+  phraseRule(
+    {
       name: "range-or",
       example: { heard: "seven or eight of them", meant: "7-8" },
       pattern: `(?<low>${side}) or (?<high>${side})`,
@@ -86,7 +94,7 @@ export const amountRules: readonly NumberRule[] = [
   ]),
   phraseRule(
     { name: "dozen", example: { heard: "half a dozen keys", meant: 6 }, pattern: "(?<half>half )?(?:(?:a|1) )?dozen" },
-    ({ half }) => [{ kind: "integer", value: half ? 6 : 12, weight: 0.6 }],
+    ({ half }) => [{ kind: "integer", value: half ? 6 : 12, weight: half ? 0.75 : 0.6 }],
   ),
   phraseRule(
     {

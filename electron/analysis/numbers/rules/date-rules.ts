@@ -147,7 +147,7 @@ export const dateRules: readonly NumberRule[] = [
     {
       name: "decade",
       example: { heard: "some kid in the sixties", meant: "1960s" },
-      pattern: "(?:the )(?:(?:early|late|mid) )?(?:19)?'?(?<decade>[2-9]0)s",
+      pattern: "(?:the|an?) (?:(?:early|late|mid) )?(?:19)?'?(?<decade>[2-9]0)s",
     },
     ({ decade = "" }) => [
       { kind: "range", value: `19${decade}s`, parts: [1900 + Number(decade), 1909 + Number(decade)], weight: 0.55, topic: "year" },
@@ -220,7 +220,7 @@ export const dateRules: readonly NumberRule[] = [
   phraseRule(
     {
       name: "clock-time",
-      example: { heard: "open till five thirty", meant: "5:30" },
+      example: { heard: "stop by at five thirty pm", meant: "5:30" },
       pattern: "(?<hour>1[0-2]|[1-9])(?: (?<minute>[0-5]\\d|oh \\d))? (?:o'clock|a m|p m|am|pm|in the morning|in the afternoon|at night)",
     },
     ({ hour = "", minute = "" }) => [

@@ -162,7 +162,7 @@ export const quantityRules: readonly NumberRule[] = [
   phraseRule(
     {
       name: "teeth-over-teeth",
-      example: { heard: "37 over ten", meant: 3.7 },
+      example: { heard: "the axle is 37 over ten", meant: 3.7 },
       pattern: `(?<ring>${two}) (?<over>(?:over|to|by|and|slash|/) )?(?:an? )?(?<pinion>\\d\\d?)`,
     },
     ({ ring = "", pinion = "", over }) => {
@@ -267,7 +267,7 @@ export const quantityRules: readonly NumberRule[] = [
     {
       name: "digit-by-digit",
       example: { heard: "the odometer reads 1 4 8 3 1 2", meant: 148312 },
-      pattern: `(?<digits>\\d(?: (?:\\d|oh)){3,6})(?<more>(?: (?:\\d|oh))*)`,
+      pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){3,6})(?<more>(?: (?:\\d|oh))*)`,
     },
     ({ digits = "", more }) => {
       const spelled = digitsOf(digits);
