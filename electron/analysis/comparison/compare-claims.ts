@@ -86,7 +86,39 @@ function withoutRepeats(drafts: readonly ConflictDraft[]): ConflictDraft[] {
     if (!known || moments(draft) > moments(known))
       byTopic.set(key, known ? { ...draft, weight: Math.max(draft.weight, known.weight) } : draft);
   }
-  return [...byTopic.values()].sort((a, b) => b.weight - a.weight || (a.key < b.key ? -1 : 1));
+  const kept = withoutShadows([...byTopic.values()]);
+  return kept.sort((a, b) => b.weight - a.weight || (a.key < b.key ? -1 : 1));
+}
+
+/**
+ * Leaves out a conflict whose sides are each part of a side of a graver one: "a V8" against "a straight six" is one quarrel, about the
+ * layout, and not a second one about the number of cylinders.
+ */
+function withoutShadows(drafts: readonly ConflictDraft[]): ConflictDraft[] {
+  const byClaim = new Map<string, ConflictDraft[]>();
+  for (const draft of drafts) {
+    for (const id of new Set(draft.sides.flatMap((side) => side.claims))) {
+      const here = byClaim.get(id);
+      if (here) here.push(draft);
+      else byClaim.set(id, [draft]);
+    }
+  }
+  const within = (small: readonly string[], large: readonly string[]): boolean => {
+    const known = new Set(large);
+    return small.every((id) => known.has(id));
+  };
+  return drafts.filter((draft) => {
+    const rivals = byClaim.get(draft.sides[0]!.claims[0]!)!;
+    return !rivals.some(
+      (rival) =>
+        rival !== draft &&
+        rival.kind !== "hedge" &&
+        draft.kind !== "hedge" &&
+        rival.kind !== "standard" &&
+        (rival.weight > draft.weight || (rival.weight === draft.weight && rival.key < draft.key)) &&
+        draft.sides.every((side) => rival.sides.some((other) => within(side.claims, other.claims))),
+    );
+  });
 }
 
 function moments(draft: ConflictDraft): number {

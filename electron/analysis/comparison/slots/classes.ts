@@ -14,6 +14,8 @@ function readingKey(reading: Reading): string {
       return reading.size;
     case "tire-date":
       return reading.key;
+    case "date":
+      return reading.date;
     case "hues":
       return [...reading.hues].sort().join(" ");
     case "material":
@@ -34,6 +36,8 @@ function looseness(reading: Reading): number {
       return isPartialTireSize(reading.size) ? 20 - reading.size.length : 0;
     case "tire-date":
       return reading.dates.length + (reading.dates.some((date) => date.year === null || date.week === null) ? 1 : 0);
+    case "date":
+      return 10 - reading.date.length;
     case "hues":
       return reading.hues.size;
     default:
@@ -48,6 +52,7 @@ function agree(first: Reading, second: Reading): boolean {
     return short === long || (isPartialTireSize(short) && long.startsWith(short));
   }
   if (first.by === "tire-date" && second.by === "tire-date") return tireDatesAgree(first.dates, second.dates);
+  if (first.by === "date" && second.by === "date") return first.date.startsWith(second.date) || second.date.startsWith(first.date);
   if (first.by === "hues" && second.by === "hues") return [...first.hues].some((hue) => second.hues.has(hue));
   if (first.by === "material" && second.by === "material") return materialsAgree(first.material, second.material);
   if (first.by === "choice" && second.by === "choice") return choicesAgree(first.family, first.choice, second.choice);
@@ -92,6 +97,10 @@ class Founders {
       for (const beginning of [reading.size, reading.size.slice(0, 3), reading.size.split(/R|-/)[0]!]) {
         if (!this.#byName.has(beginning)) this.#byName.set(beginning, number);
       }
+    } else if (reading.by === "date") {
+      for (const beginning of [reading.date, reading.date.slice(0, 7), reading.date.slice(0, 4)]) {
+        if (!this.#byName.has(beginning)) this.#byName.set(beginning, number);
+      }
     } else if (reading.by === "word") this.#byName.set(reading.word, number);
     return number;
   }
@@ -105,8 +114,8 @@ class Founders {
         .sort((a, b) => Math.abs(a.amount - reading.figure.amount) - Math.abs(b.amount - reading.figure.amount))
         .map(({ number }) => number);
     }
-    if (reading.by === "tire-size" || reading.by === "word") {
-      const number = this.#byName.get(reading.by === "word" ? reading.word : reading.size);
+    if (reading.by === "tire-size" || reading.by === "date" || reading.by === "word") {
+      const number = this.#byName.get(readingKey(reading));
       return number === undefined ? [] : [number];
     }
     return this.#readings.map((_, number) => number);

@@ -7,6 +7,8 @@ export type Reading =
   | { readonly by: "figure"; readonly figure: Figure; readonly agreement: Agreement }
   | { readonly by: "tire-size"; readonly size: string }
   | { readonly by: "tire-date"; readonly dates: readonly TireDate[]; readonly key: string }
+  /** ISO 8601, as far as it was said: 1994, 1994-05, 1994-05-17. */
+  | { readonly by: "date"; readonly date: string }
   | { readonly by: "hues"; readonly hues: ReadonlySet<string> }
   | { readonly by: "material"; readonly material: string }
   | { readonly by: "choice"; readonly family: string; readonly choice: string }

@@ -1,7 +1,7 @@
-import type { AttributeName, Claim, ComponentName, ConflictKind } from "../../../../shared-types/index.ts";
+import type { AttributeName, Claim, ClaimValue, ComponentName, ConflictKind } from "../../../../shared-types/index.ts";
 import { huesOf } from "../values/colors.ts";
 import { materialOf } from "../values/materials.ts";
-import { figureOf, quantityRuleFor } from "../values/quantities.ts";
+import { figureOf, type QuantityRule, quantityRuleFor } from "../values/quantities.ts";
 import { tireDatesOf } from "../values/tire-dates.ts";
 import { plainTireSize } from "../values/tire-sizes.ts";
 import { choicesOf, cylindersIn } from "../values/type-families.ts";
@@ -129,12 +129,11 @@ function tireDateFacets(claim: Claim): Facet[] {
 
 function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
   const rule = quantityRuleFor(claim.component, claim.attribute);
-  const figure = figureOf(claim, rule);
-  if (!figure) return [];
+  const reading = claim.attribute === "date" ? dateReading(claim.value) : figureReading(claim, rule, notes);
+  if (!reading) return [];
   const part = slotPart(claim);
   if (rule.parts === "named" && part === null) return [];
   if (rule.needsCircumstance && circumstanceOf(claim) === null) return [];
-  const bored = notes.boredOver && rule.agreement.by === "displacement";
   return facet({
     claim,
     kind: "measure",
@@ -143,9 +142,21 @@ function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
     topic: topicOf(rule.topic, claim, part),
     weight: rule.weight,
     meaning: rule.unplaced ?? unplacedMeaning[claim.component],
-    reading: { by: "figure", figure, agreement: bored ? { by: "share", share: 0.035 } : rule.agreement },
-    dimension: figure.dimension,
+    reading,
+    ...(reading.by === "figure" ? { dimension: reading.figure.dimension } : {}),
   });
+}
+
+function figureReading(claim: Claim, rule: QuantityRule, notes: EngineNotes): Reading | undefined {
+  const figure = figureOf(claim, rule);
+  const bored = notes.boredOver && rule.agreement.by === "displacement";
+  return figure && { by: "figure", figure, agreement: bored ? { by: "share", share: 0.035 } : rule.agreement };
+}
+
+/** A date as far as it was said; a month without a year names no date. */
+function dateReading(value: ClaimValue): Reading | undefined {
+  const date = /^\d{4}(-\d{2}){0,2}/.exec(String(value))?.[0];
+  return date === undefined ? undefined : { by: "date", date };
 }
 
 function countFacets(claim: Claim): Facet[] {

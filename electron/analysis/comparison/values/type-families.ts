@@ -133,7 +133,7 @@ export const typeFamilies = [
     topic: "engine layout",
     components: ["engine"],
     parts: "any",
-    weight: 85,
+    weight: 88,
     choices: {
       inline: /\b(in ?-?line|straight)[ -]?(three|four|five|six|eight|3|4|5|6|8)\b|\b(flathead|slant) (four|six)\b|^(inline|straight)$/,
       vee: /\bv ?-?(6|8|10|12|six|eight|ten|twelve)\b/,
