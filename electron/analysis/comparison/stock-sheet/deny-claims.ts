@@ -53,7 +53,8 @@ function claimsUnlike(claims: readonly Claim[], column: StockSheetColumn, sheetV
     position: column.position,
     attribute: column.attribute,
     value: read.value,
-    unit: read.unit,
+    // A bare price is in the currency that was spoken.
+    unit: read.unit ?? (column.attribute === "price" ? (claims.find((claim) => claim.component === "price")?.unit ?? null) : null),
     stance: "stated",
     time: "today",
     circumstance: null,
