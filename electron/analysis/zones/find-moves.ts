@@ -1,6 +1,8 @@
 import type { ZoneName } from "../../../shared-types/index.ts";
 import { type DriveSide, zoneOfSide } from "./drive-side.ts";
-import { elsewhereAfter, elsewhereBefore, moveRules } from "./moves.ts";
+import { elsewhereAfter, elsewhereBefore, elsewhereReachWords, newTurn } from "./moves/elsewhere.ts";
+import type { MoveRule } from "./moves/move-rule.ts";
+import { matchersFor } from "./moves/move-rules.ts";
 import type { SpokenLine } from "./spoken-line.ts";
 
 /** Words by which the camera was moved. */
@@ -17,24 +19,22 @@ export interface Move {
   readonly end: number;
 }
 
-/** Characters around a move in which words may put it elsewhere in time. */
-const elsewhereReach = { before: 34, after: 30 };
-
 /** Moves in spoken order. Overlapping phrases for one zone count once, by the stronger, unless it is only announced. */
-export function findMoves(line: SpokenLine, drive: DriveSide): Move[] {
+export function findMoves(line: SpokenLine, drive: DriveSide, punctuated: boolean): Move[] {
+  const reach = elsewhereReachWords[punctuated ? "punctuated" : "unpunctuated"];
   const moves: Move[] = [];
-  for (const rule of moveRules) {
-    for (const match of line.text.matchAll(rule.pattern)) {
-      const zone = rule.zone === "side" ? zoneOfSide(match.groups?.side ?? "", drive) : zoneIn(rule.name, rule.zone, drive);
+  for (const { rule, strength, pattern } of matchersFor(punctuated)) {
+    for (const match of line.text.matchAll(pattern)) {
+      const zone = zoneOf(rule, match, drive);
       if (rule.zone !== null && zone === null) continue;
       const start = match.index;
       const end = start + match[0].length;
-      if (zone !== null && zone !== "closing" && isElsewhere(line.text, start, end)) continue;
+      if (zone !== null && zone !== "closing" && isElsewhere(line.text, start, end, reach)) continue;
       moves.push({
         rule: rule.name,
         zone,
         leaves: rule.leaves ?? null,
-        strength: rule.strength,
+        strength,
         setsOff: rule.setsOff ?? false,
         announces: rule.announces ?? false,
         first: line.tokenAt(start),
@@ -47,28 +47,30 @@ export function findMoves(line: SpokenLine, drive: DriveSide): Move[] {
   );
 }
 
-/** What ends the reach of words before a move: a sentence's end, or the word with which the narrator turns to the next thing. */
-const newTurn = /\||(?<![a-z])(?:okay|ok|alright|now|anyway|anyhow|so)(?![a-z])/;
-
-/** A British hood is the folding top: putting it up shows no engine. */
-function zoneIn(rule: string, zone: Exclude<(typeof moveRules)[number]["zone"], "side">, _drive: DriveSide): Move["zone"] {
-  return rule === "" ? null : zone;
+function zoneOf(rule: MoveRule, match: RegExpExecArray, drive: DriveSide): Move["zone"] {
+  if (rule.zone !== "side") return rule.zone;
+  return zoneOfSide(match.groups?.side ?? "", drive);
 }
 
-function isElsewhere(text: string, start: number, end: number): boolean {
-  const before =
+/** Characters that hold the words of the longest reach. */
+const reachCharacters = 60;
+
+function isElsewhere(text: string, start: number, end: number, reach: number): boolean {
+  const sentence =
     text
-      .slice(Math.max(0, start - elsewhereReach.before), start)
-      .split("|")
+      .slice(Math.max(0, start - reachCharacters), start)
+      .split(newTurn)
       .at(-1) ?? "";
-  const after = text.slice(end, end + elsewhereReach.after).split("|")[0] ?? "";
-  return before.search(elsewhereBefore) >= 0 || after.search(elsewhereAfter) >= 0;
+  const before = sentence.trim().split(" ").slice(-reach).join(" ");
+  const after = (text.slice(end, end + reachCharacters).split("|")[0] ?? "").trim().split(" ").slice(0, reach).join(" ");
+  return elsewhereBefore.test(before) || elsewhereAfter.test(after);
 }
 
 function withoutDoubles(moves: readonly Move[]): Move[] {
   const kept: Move[] = [];
   for (const move of moves) {
-    const same = kept.findIndex((other) => other.zone === move.zone && other.end > move.first);
+    // Moves are sorted, so one that overlaps is among the last few.
+    const same = kept.findLastIndex((other, position) => position >= kept.length - 4 && other.zone === move.zone && other.end > move.first);
     const other = kept[same];
     if (!other) kept.push(move);
     else if (move.strength > other.strength && !other.announces) kept[same] = { ...move, first: Math.min(move.first, other.first) };

@@ -16,7 +16,7 @@ import { zoneSpans } from "./zone-spans.ts";
 export function findZones(speech: Speech): ZoneProposal[] {
   const drive = driveSide(speech);
   const line = spokenLine(speech);
-  const moves = findMoves(line, drive);
+  const moves = findMoves(line, drive, speech.punctuated);
   const clauses = weighClauses(speech, cutClauses(speech, moves), findParts(speech), line);
   return zoneSpans(speech, clauses, likeliestWalk(speech, clauses));
 }

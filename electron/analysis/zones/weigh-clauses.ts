@@ -2,7 +2,7 @@ import { zoneNames } from "../../../shared-types/vocabulary.ts";
 import type { Speech } from "../model.ts";
 import type { Clause } from "./cut-clauses.ts";
 import type { NamedPart } from "./find-parts.ts";
-import { elsewhereBefore } from "./moves.ts";
+import { elsewhereBefore } from "./moves/elsewhere.ts";
 import { plainWord, type SpokenLine } from "./spoken-line.ts";
 import { walkCosts, zoneIndex } from "./walk-model.ts";
 

@@ -1,0 +1,82 @@
+import type { MoveRule } from "./move-rule.ts";
+import { places } from "./places.ts";
+
+const notIntoTheCar =
+  "(?:there|close|tight|on|low|gear|touch|front|behind|under|between|this light|trouble|through|deep|your|and out|line|time|case|place|park|drive|neutral|reverse|first|second|third|high|four|two|half|shape|good|great|really|the (?:trunk|boot|bed|back of|paperwork|engine|folder|sun|pit|light|shop|barn|garage|hole|wheel|fender|water|road|paint|file|ground|air|gravel|glass|picture|shot|frame|middle|rain|box|way|numbers|details)|to (?:the )?(?:trunk|boot|bed|engine|pit|back of|it|that|this|details)|that (?:bed|box|trunk)|contact|with (?:us|me at))";
+/** Where a name of the cabin stands as a heading. */
+const headed =
+  "(?= (?:\\||now|here|this|is|its|we|weve|you|youve|then|theres|has|all|so|real|was|on|i|looks|next|wise|seats|black|tan|red|grey|gray|blue|the|clean|nice|what|half|full|leather|cloth|vinyl|same|good|that)(?![a-z]))";
+
+export const insideMoves = [
+  {
+    name: "get-in",
+    zone: "cabin",
+    strength: 7.5,
+    phrase: `(?:get|gets|getting|hop|hops|hopping|jump|jumping|climb|climbing|slide|sliding|step|stepping|pop|sit|sitting|slip|crawl|clamber|settle)(?: on| back| right| down| up| yourself| over| round| straight| myself)? (?:in|into|inside)(?! ${notIntoTheCar}(?![a-z]))(?: (?:it|her|him|here|the (?:car|cab|truck|drivers? seat|front seat|cabin|thing|interior|passenger seat|seat|van)))?`,
+    example: "so let's get in it",
+    quiet: "get in close on that weld",
+  },
+  {
+    name: "look-inside",
+    zone: "cabin",
+    strength: 6.5,
+    phrase:
+      "(?:look|see|go|peek|peep|move|moving|head|heading|step|on|come|going|over|tour|onto|jump|lets do|have a look|straight)(?: at| on| over)* (?:to the |in the |into the |at the |the )?(?:inside|interior|cabin|cockpit|cab)(?! (?:of (?:the|that|those|this) (?:trunk|boot|fender|wheel|bed|frame|door|wing|arch|tire|tyre|doors)|light|edge|fender|corner|corners|and out|where its cool|for the paper|mount|mounts))",
+    example: "let's move to the interior",
+    quiet: "look inside of the fender there",
+  },
+  {
+    name: "into-the-cabin",
+    zone: "cabin",
+    strength: 6.5,
+    phrase:
+      "(?:into|inside) the (?:cabin|cab|interior|cockpit|car)|(?:sat|sitting|sit|im|were|get|slide) (?:here )?(?:in the drivers seat|behind the wheel)|(?:open|opening)(?: up)? (?:the |this )?(?:drivers?|passenger|front) door (?:here|and|up|so|lets)|have a sit|on the inside(?= (?:\\||now|here|we|its|of (?:the |this )?(?:car|truck|van)))",
+    example: "OK into the cabin then",
+    quiet: "it turns into the drive",
+  },
+  {
+    name: "cabin-heading",
+    zone: "cabin",
+    strength: 6,
+    heading: `(?:(?:the|into the|in the|to the|onto the|on the|for the|as for the) )?(?:interior|cabin|inside|cockpit|cab)(?! (?:where|of (?:the|that|those|this) (?:trunk|boot|fender|wheel|bed|frame|door|wing|arch)))${headed}`,
+    bareHeading: "(?:interior|inside) (?:is|here|now|weve|youve|wise|looks)(?= )|inside (?:the |this )?(?:car|truck|cab|van)",
+    example: "interior, this is the black vinyl buckets",
+    quiet: "there is a crack inside the lens",
+  },
+  {
+    name: "open-the-trunk",
+    zone: "cargo",
+    strength: 6.5,
+    phrase: `(?:pop|open|opening|opens?|popping|drop|dropping|let down|lower|lift|lifting|raise|unlatch|flip|up with|swing)(?: up| open| down)?(?: on)? ${places.trunk}(?! (?:release|button|lid (?:fits|is)))(?: (?:up|down|open))?|(?:get|put|have)(?: you)? (?:the |this |that )(?:trunk|boot|tailgate|hatch|liftgate)(?: lid)? (?:open|up|down)`,
+    heading: "(?:tailgate|hatch|boot|trunk|boot lid) (?:up|down|open)(?= )",
+    example: "pop the trunk",
+    quiet: "the trunk release is in the glove box",
+  },
+  {
+    name: "look-in-the-trunk",
+    zone: "cargo",
+    strength: 7,
+    phrase: `(?:look|looking|peek|peep|go|going|get|getting|come|coming|see|climb|jump|hop|up|round|back|over|now|here|were|start|step|head|move|moving)(?: (?:on|back|up|inside|round|around|over|out))? (?:in|into|inside|at|to) ${places.trunk}(?! (?:release|lid|light))|(?:up|climb|hop|jump|get) (?:up )?(?:on|onto) (?:the |this )?(?:deck|flatbed|bed|tray)`,
+    example: "we'll go look in the trunk",
+    quiet: "his tools went to the boot fair",
+  },
+  {
+    name: "trunk-heading",
+    zone: "cargo",
+    strength: 5.5,
+    heading:
+      "(?:(?:the|in the|inside the|into the|here in the|to the|this is the|heres the) )?(?:trunk|boot|bed|load (?:area|bay|space|bed)|cargo (?:area|space|bay)|truck bed)(?= (?:\\||now|here|is|its|has|we|weve|you|youve|floor|real|area|this|so|then|got|good|and|space|theres|wise|lined|next)(?![a-z]))",
+    bareHeading: "in the (?:trunk|boot|bed) (?:now|here|we|you|youve|theres|weve|is|its)",
+    example: "there. boot. It's a good deep boot",
+    quiet: "shift boot is torn",
+  },
+  {
+    name: "load-space-opens",
+    zone: "cargo",
+    strength: 4,
+    phrase:
+      "in here(?: (?!\\|)[^ ]+){0,4} (?:cubic|suitcases?|groceries|load)|(?:lift|lifting|peel|pull|roll)(?: this| that| it| the)?(?: (?:mat|carpet|floor|cover|board))?(?: up| back)? (?:and )?(?:theres|there is|heres|here is)(?: (?:your|the|our|a|my|no))?(?: [^ ]+)? spare|(?:open|opening)(?: (?:her|it|this|that))? up (?:in here|and|back)(?: (?!\\|)[^ ]+){0,8} (?:mat|spare|carpet|cargo|trunk|boot)",
+    example: "lift this up and there's your spare",
+    quiet: "in here it gets hot",
+  },
+] as const satisfies readonly MoveRule[] as readonly MoveRule[];

@@ -1,0 +1,107 @@
+import { gap, type MoveRule } from "./move-rule.ts";
+import { places } from "./places.ts";
+
+const onTheLift = `(?:on|onto|over|up on|up onto|over to|across to) ${places.lift}`;
+
+export const mechanicalMoves = [
+  {
+    name: "open-the-hood",
+    zone: "engine-bay",
+    strength: 7.5,
+    phrase: `(?:pop|popped|popping|open|opened|opening|flop|lift|lifted|lifting|raise|raised|crack|tilt|throw|unlatch|get|getting|got|have|having|put|putting|prop|flip|up with)(?: up| open)? ${places.hood}(?! (?:pins?|was|has|had|ornament|scoop|repainted|release|is|replaced|painted|redone|resprayed|off|fitted|to the|hinges?|latch|springs?|mat|liner|lights?|line|from|off|with))(?: (?:up|open|for you|here))*`,
+    example: "let me pop the hood",
+    quiet: "somebody put hood pins in it",
+  },
+  {
+    name: "hood-is-up",
+    zone: "engine-bay",
+    strength: 6,
+    phrase:
+      "(?:hood|bonnet)s? (?:is )?(?:up|open)(?! (?:well|will|when|later|with one))|(?:under|underneath|beneath) (?:the |this |her |his )?(?:hood|bonnet)(?! (?:latch|insulation|paint|pad|light|when|later))|(?:look|looking|move|moving|go|going|come|over|up|round|onto)(?: (?:at|to|in|into|inside|on to|onto|round to))+ (?:the )?(?:engine bay|engine compartment|motor|engine room|engine(?! (?:code|number|oil|size|light)))|heres (?:the|our|your) (?:heart|motor|engine|powerplant|business|mill)",
+    heading:
+      "(?:the |in the )?(?:engine bay|under ?hood|engine compartment|motor bay)(?= (?:\\||now|here|is|this|so|wise|its|looks|we|you|then|nice)(?![a-z]))",
+    bareHeading: "(?:engine bay|under ?hood) (?:here|now|we|is|looks)",
+    example: "the bonnet's up, let me show you",
+    quiet: "we will get to that when the hood's up",
+  },
+  {
+    // Said before it is done: the lift takes its time, and the camera is elsewhere until then.
+    name: "will-go-on-the-lift",
+    zone: "underside",
+    strength: 3,
+    announces: true,
+    phrase: `(?:well|gonna|going to|let me|lets|ill|and then|then) (?:run|get|put|stick|pop|take|raise|lift|have|bring|drive|roll)${gap(3)} ${onTheLift}`,
+    example: "we'll run it up on the rack",
+    quiet: "we had it running on the rack",
+  },
+  {
+    name: "on-the-lift",
+    zone: "underside",
+    strength: 7.5,
+    phrase: `(?:up|put|get|got|run|had|have|sat|sitting|hers?|its?|shes|hes|cars?|trucks?|vans?|been|were|is|weve|now|here|are|goes|going|back|popped|stick|stuck|raise|raised|over|across|go|come)${gap(3)} ${onTheLift}|(?:(?:raise|raised|lift|lifted|jack|jacked|put|got|get|have|weve|shes|its|hes|were|is|up|car|truck)(?: (?:it|her|him|the car|the truck|this|this thing|the van|got|up|now))* )(?:up )?(?:in|into) the air(?! (?:filter|cleaner|box|bag))`,
+    heading: `(?:up )?on ${places.lift}|(?:up )?in the air(?= (?:now|here|so|\\||you|we|and))`,
+    example: "alright up on the rack she goes",
+    quiet: "don't trip on the lift arm",
+  },
+  {
+    name: "get-under",
+    zone: "underside",
+    strength: 7,
+    phrase: `(?:up|get|getting|got|go|going|crawl|crawled|climb|look|looking|slide|down|come|were|now|here|have a look|see|this is us|peek|straight|walk|walking|roll|duck|from|gone|begin|start|shot|shots|had)(?: (?:up|on|right|down|back|in|here|at|a look))* (?:underneath|under (?:${places.vehicle}|here and look)|the underside|the undercarriage|the underbody)(?! (?:the hood|the bonnet|the dash|the seat|when|later|the carpet|the mat|that|the paint|the spare|the wheel|with the hood|it all|cover))`,
+    example: "okay so we're up underneath",
+    quiet: "get under the dash there",
+  },
+  {
+    name: "in-the-pit",
+    zone: "underside",
+    strength: 7,
+    phrase: "(?:into|in|over|down) the (?:inspection )?pit(?! (?:stop|lane|bull))",
+    example: "Colin's gone down into the pit now",
+    quiet: "we were in the pit lane",
+  },
+  {
+    name: "underside-heading",
+    zone: "underside",
+    strength: 6,
+    heading:
+      "(?:(?:the|on the|and the|to the|here on the|this is(?: it| her)?|look at the|from) )?(?:underneath|underside|undercarriage|underbody|down below|chassis wise|underneath it|underneath here)(?= (?:\\||now|here|this|is|its|we|weve|you|youve|the|everything|all|real|looks|then|theres|so|on|has|of|same|no|clean)(?![a-z]))",
+    bareHeading: "(?:underside|undercarriage) (?:is|here|now|of|looks|we)",
+    example: "so this is it underneath",
+    quiet: "the paint underneath is green",
+  },
+  {
+    name: "start-it-up",
+    zone: "drive",
+    strength: 6.5,
+    phrase:
+      "(?:fire|start|crank|light|fires|starting|firing|cranking) (?:it|her|him|this|(?:the|this) (?:car|engine|motor|truck|thing))(?: up| over| off)?(?! (?:at the|at|with the|from|here at|over again|when|in the winter|on the first|later|every|out))|fire up(?: the (?:engine|motor))?|hear (?:it|her) (?:run|start)|turn the key|cold start|press(?:ing)? start|(?:push|press|hit) the (?:start )?button and|foot on the brake",
+    heading: "starts on the button|it starts (?:right up|straight up|first turn)",
+    example: "I'm gonna fire it up",
+    quiet: "I'll start at the front",
+  },
+  {
+    name: "go-for-a-drive",
+    zone: "drive",
+    strength: 7.5,
+    phrase: [
+      "(?:go|take|took|taking|going|out|went|come|ready|gone)(?: (?:it|her|him|this|this thing|you|on|out|yall|us))* (?:for a|on a|for our|for the)(?: (?:little|quick|short|test|wee|nice|proper))* (?:ride|drive|spin|run|road test|blast|cruise|toddle|whirl)",
+      "(?:ready|want|going|gonna) to (?:ride|roll|go for|drive(?! it| home| you| this))",
+      "(?:were|we are|im) (?:rolling|driving|moving|off down|out on the|on the (?:road|highway|bypass|freeway|motorway|interstate|move)|underway|under way|off(?= (?:\\||then|now|we))|going down the road)",
+      "(?:got|have) us on the (?:road|bypass|highway|freeway|interstate|motorway)",
+      "(?:down|up|round|around|along) (?:the |to the |to )(?:lane|road|street|drive|block|crossroads|mailbox|corner|stop sign|end of the (?:road|street)|elevator|hill|houses|roundabout|pub|lights) and back",
+      "(?:pop|nip|run|go|going|take(?: (?:it|her|him|you))?|taking it|head|drive|cruise|whip) (?:down|up|out|round|around|along)(?: (?:on|to))? (?:the |to the )?(?:block|road|lane|street|highway|mailbox|bypass|corner|main road|back roads?)(?! side)",
+      "out on the (?:open )?(?:road|highway|freeway|motorway|interstate|street)|test drive(?= (?:\\||now|time))|on the road now|pull(?:ing)? out (?:of the lot|onto|on to)|off we go|lets roll|hit the road",
+    ].join("|"),
+    example: "okay let's go for a ride",
+    quiet: "it is ready to drive home",
+  },
+  {
+    name: "drive-heading",
+    zone: "drive",
+    strength: 5,
+    heading:
+      "(?:(?:the|quick|a quick|on the|for the) )?(?:test drive|road test|drive time|start up|cold start|driving it|how it drives|on the road|out on the road)(?= )",
+    example: "so, road test",
+    quiet: "he did a road test for the magazine",
+  },
+] as const satisfies readonly MoveRule[] as readonly MoveRule[];

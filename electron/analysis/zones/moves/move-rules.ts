@@ -1,0 +1,12 @@
+import { exteriorMoves } from "./exterior-moves.ts";
+import { insideMoves } from "./inside-moves.ts";
+import { leavingMoves } from "./leaving-moves.ts";
+import { mechanicalMoves } from "./mechanical-moves.ts";
+import { type MoveMatcher, type MoveRule, moveMatchers } from "./move-rule.ts";
+import { talkMoves } from "./talk-moves.ts";
+
+export const moveRules: readonly MoveRule[] = [...exteriorMoves, ...insideMoves, ...mechanicalMoves, ...talkMoves, ...leavingMoves];
+
+const matchers = { punctuated: moveMatchers(moveRules, true), unpunctuated: moveMatchers(moveRules, false) };
+
+export const matchersFor = (punctuated: boolean): readonly MoveMatcher[] => matchers[punctuated ? "punctuated" : "unpunctuated"];
