@@ -9,7 +9,7 @@ import { speechOf } from "../framing/speech-of.ts";
 
 // What the words mean is common practice of the trade (no published source), as each table says.
 
-export function claimsOf(says: string, zone: ZoneName = "opening"): Claim[] {
+function claimsOf(says: string, zone: ZoneName = "opening"): Claim[] {
   const speech = speechOf(says);
   return findQualityClaims({
     speech,

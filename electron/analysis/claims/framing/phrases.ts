@@ -164,7 +164,14 @@ export function isNumberWord(word: string): boolean {
 }
 
 /** Longest match of the elements from `at`; -1 where there is none. */
-function matchFrom(units: readonly SpokenUnit[], start: number, at: number, elements: readonly Element[], place: number): number {
+function matchFrom(
+  units: readonly SpokenUnit[],
+  start: number,
+  at: number,
+  commas: boolean,
+  elements: readonly Element[],
+  place: number,
+): number {
   if (place === elements.length) return at;
   const element = elements[place]!;
   // Past the end of a sentence nothing more may be taken up.
@@ -172,21 +179,23 @@ function matchFrom(units: readonly SpokenUnit[], start: number, at: number, elem
   const unit = closed ? undefined : units[at];
   switch (element.kind) {
     case "end":
-      return closed || !unit || units[at - 1]?.endsPhrase ? matchFrom(units, start, at, elements, place + 1) : -1;
+      return closed || !unit || units[at - 1]?.endsPhrase ? matchFrom(units, start, at, commas, elements, place + 1) : -1;
     case "not-end":
-      return closed || !unit || units[at - 1]?.endsPhrase ? -1 : matchFrom(units, start, at, elements, place + 1);
+      return closed || !unit || units[at - 1]?.endsPhrase ? -1 : matchFrom(units, start, at, commas, elements, place + 1);
     case "next-is-none-of":
-      return unit && element.words.has(unit.word) ? -1 : matchFrom(units, start, at, elements, place + 1);
+      return unit && element.words.has(unit.word) ? -1 : matchFrom(units, start, at, commas, elements, place + 1);
     case "before-is-none-of": {
       const before = units[at - 1];
-      return before && !before.endsSentence && element.words.has(before.word) ? -1 : matchFrom(units, start, at, elements, place + 1);
+      return before && !before.endsSentence && element.words.has(before.word)
+        ? -1
+        : matchFrom(units, start, at, commas, elements, place + 1);
     }
     case "any":
-      return unit ? matchFrom(units, start, at + 1, elements, place + 1) : -1;
+      return unit ? matchFrom(units, start, at + 1, commas, elements, place + 1) : -1;
     case "gap": {
       // The shortest gap first: a phrase takes up no more than it must.
       for (let skipped = 0; skipped <= element.most; skipped++) {
-        const found = matchFrom(units, start, at + skipped, elements, place + 1);
+        const found = matchFrom(units, start, at + skipped, commas, elements, place + 1);
         if (found >= 0) return found;
         if (closed || !units[at + skipped] || units[at + skipped]!.endsSentence) return -1;
       }
@@ -194,14 +203,20 @@ function matchFrom(units: readonly SpokenUnit[], start: number, at: number, elem
     }
     case "number":
     case "words": {
-      const fits = unit && (element.kind === "number" ? isNumberWord(unit.word) : element.words.has(unit.word));
+      // Two words of a name are not parted by a comma ("straight, six of us"); a gap or an optional word may be.
+      const parted = !commas && at > start && place > 0 && isPlain(elements[place - 1]!) && units[at - 1]!.endsPhrase;
+      const fits = unit && !parted && (element.kind === "number" ? isNumberWord(unit.word) : element.words.has(unit.word));
       if (fits) {
-        const found = matchFrom(units, start, at + 1, elements, place + 1);
+        const found = matchFrom(units, start, at + 1, commas, elements, place + 1);
         if (found >= 0) return found;
       }
-      return element.optional ? matchFrom(units, start, at, elements, place + 1) : -1;
+      return element.optional ? matchFrom(units, start, at, commas, elements, place + 1) : -1;
     }
   }
+}
+
+function isPlain(element: Element): boolean {
+  return (element.kind === "words" || element.kind === "number") && !element.optional;
 }
 
 interface CompiledPhrase<Meaning> {
@@ -226,7 +241,11 @@ export class PhraseBook<Meaning> {
   readonly #byWord = new Map<string, CompiledPhrase<Meaning>[]>();
   readonly #anywhere: CompiledPhrase<Meaning>[] = [];
 
-  constructor(phrases: readonly Phrase<Meaning>[]) {
+  readonly #commas: boolean;
+
+  /** `commas: "may-part"` lets punctuation within a sentence stand between any two words of a phrase. */
+  constructor(phrases: readonly Phrase<Meaning>[], { commas }: { readonly commas: "may-part" | "part-names" } = { commas: "may-part" }) {
+    this.#commas = commas === "may-part";
     for (const phrase of phrases) {
       const compiled = { phrase, elements: phrase.text.split(" ").filter(Boolean).map(elementOf) };
       const words = openingWords(compiled.elements);
@@ -240,7 +259,7 @@ export class PhraseBook<Meaning> {
     const hits: PhraseHit<Meaning>[] = [];
     for (let at = 0; at < units.length; at++) {
       for (const { phrase, elements } of [...(this.#byWord.get(units[at]!.word) ?? []), ...this.#anywhere]) {
-        const endUnit = matchFrom(units, at, at, elements, 0);
+        const endUnit = matchFrom(units, at, at, this.#commas, elements, 0);
         if (endUnit > at) hits.push({ firstUnit: at, endUnit, first: units[at]!.token, end: units[endUnit - 1]!.token + 1, phrase });
       }
     }

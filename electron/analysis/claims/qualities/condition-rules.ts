@@ -1,6 +1,6 @@
 import type { ComponentName } from "../../../../shared-types/index.ts";
 import { lastingComponents } from "./originality-rules.ts";
-import type { QualityRule } from "./quality-rule.ts";
+import type { FixedPart, QualityRule } from "./quality-rule.ts";
 
 const anyPart: readonly ComponentName[] = [...lastingComponents, "spare"];
 
@@ -8,6 +8,7 @@ const anyPart: readonly ComponentName[] = [...lastingComponents, "spare"];
 interface Damage {
   readonly kind: string;
   readonly among: readonly ComponentName[];
+  readonly otherwise?: FixedPart;
   readonly phrases: readonly string[];
   readonly unless?: readonly string[];
   readonly says: string;
@@ -156,10 +157,7 @@ const damages: readonly Damage[] = [
       "rock peppers",
       "bloom",
       "overspray",
-      "rash",
-      "curb rash",
-      "curbed",
-      "curbing",
+
       "tarnished",
       "blemish",
       "blemishes",
@@ -168,9 +166,29 @@ const damages: readonly Damage[] = [
     unless: ["start from scratch", "from scratch", "chip shop", "chip in", "it was rock chips", "not hiding", "chip tuned", "itchy"],
     says: "There's a scratch on this fender.",
     of: "body",
-    denies: "No rash on either one of these wheels.",
-    ofDenied: "wheel",
+    denies: "There's no chips on this hood.",
     quiet: ["They built it from scratch.", "It was rock chips off the interstate, the hood."],
+  },
+  {
+    kind: "curb rash",
+    among: ["wheel"],
+    otherwise: { component: "wheel", part: null },
+    phrases: [
+      "curb rash",
+      "rash !of",
+      "curbed",
+      "curbing",
+      "curb marks",
+      "curb damage",
+      "bit of curb",
+      "little curb",
+      "kissed a curb",
+      "curb scrape",
+    ],
+    says: "I do see some curb rash on this front one.",
+    of: "wheel",
+    denies: "No rash on either one of these wheels.",
+    quiet: ["We parked at the curb."],
   },
   {
     kind: "cracks",
@@ -436,7 +454,7 @@ export const conditionRules: readonly QualityRule[] = [
       value: "flawed",
       phrases: row.phrases,
       ...(row.unless ? { unless: row.unless } : {}),
-      about: { among: row.among, order: "place" },
+      about: { among: row.among, order: "place", ...(row.otherwise ? { otherwise: row.otherwise } : {}) },
       denial: "turns",
       circumstance: row.kind,
       example: { says: row.says, gives: { component: row.of, value: "flawed" } },

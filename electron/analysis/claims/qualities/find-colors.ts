@@ -130,6 +130,10 @@ export const colorQuiet = [
   "It looks about black in here.",
 ] as const;
 
+/** Words back to the part that a color is said of; "painted" goes further, as it needs one. */
+const subjectReach = 14;
+const paintedReach = 40;
+
 interface ColorRun {
   readonly firstUnit: number;
   readonly endUnit: number;
@@ -141,6 +145,10 @@ function runs(scene: SpokenScene): ColorRun[] {
   const found: ColorRun[] = [];
   for (let at = 0; at < units.length; at++) {
     const word = units[at]!.word;
+    if (word === "body" && /^color(?:ed)?$/.test(units[at + 1]?.word ?? "")) {
+      found.push({ firstUnit: at, endUnit: at + 2, value: "body color" });
+      continue;
+    }
     if (!colorNames.has(word)) continue;
     let first = at;
     while (first > 0 && shades.has(units[first - 1]!.word) && !units[first - 1]!.endsPhrase) first--;
@@ -255,7 +263,7 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
   const clause = frames.at(first);
   const alone = clause.first === first;
   const said = joint && !joint.endsSentence && (copulas.has(joint.word) || (joint.endsPhrase && alone));
-  const subject = subjectOf(scene, first);
+  const subject = subjectOf(scene, first, joint?.word === "painted" ? paintedReach : subjectReach);
   if (!said && !(subject && subject.end >= first - 2)) return null;
   if (subject) return subject;
   if (alone && !said) return null;
@@ -263,10 +271,10 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
 }
 
 /** The colorable part that the color is said of: nearest before it in the sentence, else the paint. */
-function subjectOf(scene: SpokenScene, first: number): ScenePart | null {
+function subjectOf(scene: SpokenScene, first: number, reach: number): ScenePart | null {
   const { frames, speech } = scene;
   const sentence = speech.sentences[frames.at(first).sentence];
-  const from = Math.max(sentence?.first ?? 0, first - 14);
+  const from = reach === paintedReach ? first - reach : Math.max(sentence?.first ?? 0, first - reach);
   for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
     const part = scene.parts[at]!;
     if (part.first < from) return null;

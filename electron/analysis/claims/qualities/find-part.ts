@@ -1,4 +1,4 @@
-import type { ComponentName } from "../../../../shared-types/index.ts";
+import type { AttributeName } from "../../../../shared-types/index.ts";
 import { wordClasses } from "../framing/phrases.ts";
 import type { NamedPart } from "./quality-rule.ts";
 import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
@@ -41,22 +41,45 @@ const pointing = new Set(["the", "this", "that", "these", "those", "your", "my",
 const pronounReach = 34;
 const clauseReach = 12;
 
-function among(components: readonly ComponentName[], part: ScenePart): boolean {
-  return components.includes(part.component);
+/** Parts within a part: they wear by themselves, but have no make or material of their own. */
+const within = new Set(["bolster", "gap", "body line", "side", "lug", "latch"]);
+
+export interface Asked {
+  readonly attribute: AttributeName;
+  /** The part last spoken of with a quality. */
+  readonly last: ScenePart | null;
 }
 
+type Fits = (part: ScenePart) => boolean;
+
 /** The part that the words from `first` to `end` speak of; null where the sentence does not say. */
-export function findPart(scene: SpokenScene, first: number, end: number, about: NamedPart): ScenePart | null {
-  const within = partsBetween(scene, first, end).find((part) => among(about.among, part));
-  if (within) return within;
-  const after =
-    about.order === "place" ? (placedAfter(scene, end, about) ?? describedAfter(scene, end, about)) : describedAfter(scene, end, about);
-  if (after) return after;
+export function findPart(scene: SpokenScene, first: number, end: number, about: NamedPart, asked: Asked): ScenePart | null {
+  const fits: Fits = (part) => about.among.includes(part.component) && (asked.attribute === "condition" || !within.has(part.part ?? ""));
+  const spanned = partsBetween(scene, first, end).find(fits);
+  if (spanned) return spanned;
+  const placeFirst = about.order === "place";
   return (
-    named(scene, first, about) ??
-    (about.order === "place" ? laterInSentence(scene, first, end, about) : null) ??
-    meant(scene, first, end, about)
+    (placeFirst ? placedAfter(scene, end, fits) : null) ??
+    describedAfter(scene, end, fits) ??
+    another(scene, first, fits, asked.last) ??
+    named(scene, first, fits) ??
+    (placeFirst ? laterInSentence(scene, first, end, fits) : placedAfter(scene, end, fits)) ??
+    meant(scene, first, end, fits)
   );
+}
+
+/** "the back one on this side is clean": one more of what was just spoken of. */
+function another(scene: SpokenScene, first: number, fits: Fits, last: ScenePart | null): ScenePart | null {
+  if (!last || !fits(last) || first - last.end > pronounReach * 2) return null;
+  const { tokens } = scene.speech;
+  const clause = scene.frames.at(first);
+  for (let token = Math.max(clause.first + 1, first - 9); token < first; token++) {
+    if (!/^(?:one|ones|one's)$/.test(tokens[token]!.word)) continue;
+    if (!/^(?:front|back|rear|other|left|right|driver's?|passenger|passenger's|this|that)$/.test(tokens[token - 1]!.word)) continue;
+    const next = scene.parts[scene.partIndexFrom(token)];
+    if (!next || next.first > first) return { ...last, position: null, plural: false };
+  }
+  return null;
 }
 
 function partsBetween(scene: SpokenScene, first: number, end: number): readonly ScenePart[] {
@@ -66,7 +89,7 @@ function partsBetween(scene: SpokenScene, first: number, end: number): readonly 
 }
 
 /** "new shocks", "black vinyl buckets": the part right after its quality. */
-function describedAfter(scene: SpokenScene, end: number, about: NamedPart): ScenePart | null {
+function describedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | null {
   const { tokens } = scene.speech;
   const next = scene.parts[scene.partIndexFrom(end)];
   if (!next || next.first - end > 3) return null;
@@ -74,11 +97,11 @@ function describedAfter(scene: SpokenScene, end: number, about: NamedPart): Scen
     if (tokens[token]!.after !== "") return null;
     if (token >= end && !describing.has(tokens[token]!.word)) return null;
   }
-  return among(about.among, next) ? next : null;
+  return fits(next) ? next : null;
 }
 
 /** "a crack in the lens": the part after a word of place. */
-function placedAfter(scene: SpokenScene, end: number, about: NamedPart): ScenePart | null {
+function placedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | null {
   const { tokens, sentences } = scene.speech;
   const sentence = sentences[scene.frames.at(end - 1).sentence];
   let placed = false;
@@ -87,7 +110,7 @@ function placedAfter(scene: SpokenScene, end: number, about: NamedPart): ScenePa
     if (tokens[token - 1]!.after !== "" && token > end + 4) return null;
     if (placing.has(tokens[token]!.word)) placed = true;
     const part = scene.parts[scene.partIndexFrom(token)];
-    if (placed && part && part.first === token && !startsNewSubject(scene, token)) return among(about.among, part) ? part : null;
+    if (placed && part && part.first === token && !startsNewSubject(scene, token)) return fits(part) ? part : null;
     if (placed && /^(?:and|but|so)$/.test(tokens[token]!.word)) return null;
   }
   return null;
@@ -104,7 +127,7 @@ function startsNewSubject(scene: SpokenScene, token: number): boolean {
 }
 
 /** The nearest part named before in the same clause, then in the same sentence. */
-function named(scene: SpokenScene, first: number, about: NamedPart): ScenePart | null {
+function named(scene: SpokenScene, first: number, fits: Fits): ScenePart | null {
   const { frames, speech } = scene;
   const clause = frames.at(first);
   const sentence = speech.sentences[clause.sentence];
@@ -112,12 +135,23 @@ function named(scene: SpokenScene, first: number, about: NamedPart): ScenePart |
   for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
     const part = scene.parts[at]!;
     if (part.first < from) return null;
-    if (frames.at(part.first).subject !== "this-vehicle") continue;
+    if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
     // A part further back than the clause must not be passed over another part that the words could be about.
-    if (among(about.among, part)) return part;
+    if (fits(part)) return part;
     if (part.first >= clause.first && isSubject(scene, part)) return null;
   }
   return null;
+}
+
+/** "everything but the hood", "down behind the distributor": named to leave it out, or to say where. */
+function excepted(scene: SpokenScene, part: ScenePart): boolean {
+  const { tokens } = scene.speech;
+  for (let at = part.first - 1; at >= Math.max(0, part.first - 3); at--) {
+    if (/^(?:except|besides|behind|beside|above|below|beneath)$/.test(tokens[at]!.word)) return true;
+    if (tokens[at]!.word === "but" && /^(?:everything|all|anything|every|nothing)$/.test(tokens[at - 1]?.word ?? "")) return true;
+    if (!pointing.has(tokens[at]!.word) && !describing.has(tokens[at]!.word)) return false;
+  }
+  return false;
 }
 
 /** "the motor is": the part and its verb. */
@@ -127,17 +161,17 @@ function isSubject(scene: SpokenScene, part: ScenePart): boolean {
 }
 
 /** "you'll see a square of new metal, that's the only place in the trunk pan": the place comes last. */
-function laterInSentence(scene: SpokenScene, first: number, end: number, about: NamedPart): ScenePart | null {
+function laterInSentence(scene: SpokenScene, first: number, end: number, fits: Fits): ScenePart | null {
   const sentence = scene.speech.sentences[scene.frames.at(first).sentence];
   const part = scene.parts[scene.partIndexFrom(end)];
-  if (!part || part.first >= Math.min(sentence?.end ?? end, end + 22) || !among(about.among, part)) return null;
+  if (!part || part.first >= Math.min(sentence?.end ?? end, end + 22) || !fits(part)) return null;
   const { tokens } = scene.speech;
   for (let token = Math.max(end, part.first - 4); token < part.first; token++) if (placing.has(tokens[token]!.word)) return part;
   return null;
 }
 
 /** "it's the one it was born with": what a pronoun, or a clause without a subject, points back to. */
-function meant(scene: SpokenScene, first: number, end: number, about: NamedPart): ScenePart | null {
+function meant(scene: SpokenScene, first: number, end: number, fits: Fits): ScenePart | null {
   const { frames, speech } = scene;
   const clause = frames.at(first);
   let pronoun = false;
@@ -151,8 +185,8 @@ function meant(scene: SpokenScene, first: number, end: number, about: NamedPart)
     const part = scene.parts[at]!;
     if (first - part.first > pronounReach) return null;
     if (scene.zoneAt(part.first) !== zone && first - part.first > clauseReach) return null;
-    if (frames.at(part.first).subject !== "this-vehicle") continue;
-    if (among(about.among, part)) return part;
+    if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
+    if (fits(part)) return part;
     if (part.component !== "vehicle" && ++passed > 1) return null;
   }
   return null;

@@ -48,11 +48,16 @@ function lengthwiseAt(words: readonly string[], at: number): Lengthwise | null {
   const word = words[at]!;
   const before = words[at - 1] ?? "";
   const after = words[at + 1] ?? "";
+  // "thinner than the front" compares with the other end.
+  if (before === "than" || (words[at - 2] === "than" && before === "the")) return null;
+  if (/^(?:front|rear|back)$/.test(word) && after === "and" && /^(?:front|rear|back)$/.test(words[at + 2] ?? "") && words[at + 2] !== word)
+    return "all";
+  if (/^(?:front|rear|back)$/.test(word) && before === "and" && /^(?:front|rear|back)$/.test(words[at - 2] ?? "")) return "all";
   if (/^(?:front|fronts|ahead|fore|front's)$/.test(word)) return after === "of" || before === "out" ? null : "front";
   if (word === "up" && after === "front") return "front";
   if (/^(?:rear|rears|aft)$/.test(word)) return after === "end" && before !== "the" ? "rear" : "rear";
   if (/^(?:back|backs)$/.test(word)) {
-    if (backVerbs.test(before)) return null;
+    if (backVerbs.test(before) || (after === "in" && /^(?:there|here)$/.test(words[at + 2] ?? ""))) return null;
     if (
       /^(?:the|in|a|this|that|out|your|each)$/.test(before) ||
       /^(?:here|there|bumper|wheel|seat|seats|tire|tires|door|axle|end|window|glass|half|one|ones|brakes|shocks|fender|quarter|wing|pair|side)$/.test(
@@ -132,18 +137,34 @@ export interface Spot {
   readonly end: number;
   readonly part: ScenePart | null;
   readonly component: ComponentName;
+  /** The part's name where no mention gives it. */
+  readonly partName?: string | null;
   readonly zone: ZoneName;
 }
 
+/** Clauses up to this many words after the quality may still place it: "there's a ding, driver side". */
+const shortAfterthought = 4;
+
+/** Where the words that may place a quality end: its clause, and a short one after it. */
+function placeEnd(scene: SpokenScene, end: number, sentenceEnd: number): number {
+  const clause = scene.frames.at(end - 1);
+  if (clause.end >= sentenceEnd) return sentenceEnd;
+  const next = scene.frames.at(clause.end);
+  return next.end - next.first <= shortAfterthought ? next.end : clause.end;
+}
+
+/** Parts of the running gear that serve both ends. */
+const bothEnds = new Set(["lines", "abs", "booster", "master cylinder", "actuation", "linkage"]);
+
 export function findPlace(scene: SpokenScene, spot: Spot): PositionName | null {
   const { component, zone, part } = spot;
-  if (placeless.has(component)) return null;
+  if (placeless.has(component) || (part?.part && bothEnds.has(part.part)) || (spot.partName && bothEnds.has(spot.partName))) return null;
   const { tokens } = scene.speech;
   const first = Math.min(spot.first, part && spot.first - part.first < reach ? part.first : spot.first);
   const end = Math.max(spot.end, part && part.end - spot.end < reach ? part.end : spot.end);
   const sentence = scene.speech.sentences[scene.frames.at(spot.first).sentence];
   const from = Math.max(first - reach, sentence?.first ?? 0);
-  const to = Math.min(end + reach, sentence?.end ?? tokens.length);
+  const to = Math.min(end + reach, placeEnd(scene, end, sentence?.end ?? tokens.length));
   const words = tokens.slice(Math.max(0, from - 1), to + 4).map((token) => token.word);
   const offset = Math.max(0, from - 1);
   const fixed = partsOf(part?.position ?? null);
@@ -155,6 +176,7 @@ export function findPlace(scene: SpokenScene, spot: Spot): PositionName | null {
     lengthwise ??= carried(scene, first, zone);
     return lengthwise;
   }
+  if ((component === "belts" || component === "seats") && lengthwise === null && saysUpHere(words)) lengthwise = "front";
   if (lengthwiseOnly.has(component)) side = null;
   if (
     lengthwise === null &&
@@ -182,6 +204,11 @@ export function findPlace(scene: SpokenScene, spot: Spot): PositionName | null {
   return joined(lengthwise, side);
 }
 
+/** From inside the cabin, "up here" is the front row. */
+function saysUpHere(words: readonly string[]): boolean {
+  return words.some((word, at) => word === "up" && /^(?:here|front)$/.test(words[at + 1] ?? ""));
+}
+
 /** Running gear is told end by end: the last end named holds until another is. */
 function carried(scene: SpokenScene, first: number, zone: ZoneName): Lengthwise | null {
   const { tokens } = scene.speech;
@@ -190,7 +217,7 @@ function carried(scene: SpokenScene, first: number, zone: ZoneName): Lengthwise 
   for (let at = first - from - 1; at >= 0; at--) {
     if (scene.zoneAt(from + at) !== zone) return null;
     const place = lengthwiseAt(words, at);
-    if (place) return place;
+    if (place && place !== "all") return place;
   }
   return null;
 }

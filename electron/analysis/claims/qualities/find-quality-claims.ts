@@ -59,6 +59,7 @@ const book = new PhraseBook<RulePhrase>(
     ...rule.phrases.map((text) => ({ text, meaning: { rule, cancels: false } })),
     ...(rule.unless ?? []).map((text) => ({ text, meaning: { rule, cancels: true } })),
   ]),
+  { commas: "part-names" },
 );
 
 /** Words of damage: a denial passes through a list of them ("no dings, no chips or scratches"). */
@@ -94,13 +95,13 @@ function findByRules(scene: SpokenScene): Quality[] {
   const hits = book.find(scene.units);
   const cancelled = cancelledUnits(hits);
   const found: Quality[] = [];
-  let coveredTo = new Map<QualityRule, number>();
-  coveredTo = new Map();
+  const coveredTo = new Map<QualityRule, number>();
+  const memory: Memory = { last: null };
   for (const hit of hits) {
     const { rule, cancels } = hit.phrase.meaning;
     if (cancels || isCancelled(cancelled.get(rule), hit)) continue;
     if ((coveredTo.get(rule) ?? -1) > hit.firstUnit) continue;
-    const made = qualitiesOf(scene, rule, hit);
+    const made = qualitiesOf(scene, rule, hit, memory);
     if (made.length > 0) coveredTo.set(rule, hit.endUnit);
     found.push(...made);
   }
@@ -134,7 +135,12 @@ function isCancelled(ranges: readonly (readonly [number, number])[] | undefined,
   return false;
 }
 
-function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RulePhrase>): Quality[] {
+/** The part last spoken of with a quality: "and the back one is clean" goes on about it. */
+interface Memory {
+  last: ScenePart | null;
+}
+
+function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RulePhrase>, memory: Memory): Quality[] {
   const zone = scene.zoneAt(hit.first);
   if (rule.zones && !rule.zones.includes(zone)) return [];
   if (!speaksOfThisVehicle(scene, hit.first, hit.end)) return [];
@@ -154,14 +160,17 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
         ...shared,
         component,
         part: fixed.part,
-        position: spare ? null : (fixed.position ?? findPlace(scene, { first: hit.first, end: hit.end, part, component, zone })),
+        position: spare
+          ? null
+          : (fixed.position ?? findPlace(scene, { first: hit.first, end: hit.end, part, component, partName: fixed.part, zone })),
         value: turned ? value : (fixed.value ?? value),
         named: null,
       };
     });
   }
-  const part = findPart(scene, hit.first, hit.end, rule.about);
+  const part = findPart(scene, hit.first, hit.end, rule.about, { attribute: rule.attribute, last: memory.last });
   if (part) {
+    if (part.first >= (memory.last?.first ?? 0)) memory.last = part;
     const target = onPaint(rule, part);
     return [
       {

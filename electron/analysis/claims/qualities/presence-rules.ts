@@ -173,7 +173,7 @@ const equipment: readonly Equipment[] = [
     component: "vehicle",
     part: "cruise control",
     names: ["cruise control", "cruise", "speed control"],
-    unless: ["cruise night", "cruise to/into/down/around/along/at", "cruise in", "cruises", "to cruise", "a cruise"],
+    unless: ["cruise night", "cruise to/into/down/around/along/at", "cruise in", "cruises", "to cruise", "for a cruise"],
     says: "That's the cruise control, works.",
     lacks: "No cruise control.",
     quiet: ["We took it to cruise night.", "It'll cruise at seventy."],

@@ -1,4 +1,4 @@
-import type { QualityRule } from "./quality-rule.ts";
+import type { FixedPart, NamedPart, QualityRule } from "./quality-rule.ts";
 import { kinds } from "./type-rules.ts";
 
 const suspensionKinds = kinds("suspension", [
@@ -34,6 +34,7 @@ const suspensionKinds = kinds("suspension", [
     part: "spring",
     value: "coil-over",
     phrases: ["coil over", "coil overs", "coilover", "coilovers"],
+    unless: ["ignition coil over", "coil over there/here/by"],
     says: "That's your coil overs in the back right there.",
     at: "rear",
     quiet: ["Ignition coil over there on the firewall."],
@@ -184,6 +185,12 @@ const tireRows = [
   },
 ] as const;
 
+/** A source of light is the headlight's unless another lamp is named. */
+const lamps: NamedPart = { among: ["lights"], order: "quality", otherwise: { component: "lights", part: "headlight", position: "front" } };
+const windshield: readonly FixedPart[] = [{ component: "glass", part: "windshield", position: "front" }];
+const sideWindows: readonly FixedPart[] = [{ component: "glass", part: "side window", position: "all" }];
+const tips: readonly FixedPart[] = [{ component: "exhaust", part: "tip", position: "rear" }];
+
 const bodyKinds = [
   ...kinds("tire", tireRows),
   ...kinds("wheel", [
@@ -204,6 +211,7 @@ const bodyKinds = [
   ...kinds("lights", [
     {
       part: "headlight",
+      about: lamps,
       value: "halogen",
       phrases: ["halogen", "halogens"],
       says: "Headlights, they're the halogen projectors.",
@@ -212,6 +220,7 @@ const bodyKinds = [
     },
     {
       part: "headlight",
+      about: lamps,
       value: "sealed beam",
       phrases: ["sealed beam", "sealed beams"],
       says: "Headlights are sealed beams.",
@@ -220,6 +229,7 @@ const bodyKinds = [
     },
     {
       part: "headlight",
+      about: lamps,
       value: "xenon",
       phrases: ["xenon", "xenons", "hid headlights", "hids"],
       says: "Headlights are xenons.",
@@ -228,6 +238,7 @@ const bodyKinds = [
     },
     {
       part: "headlight",
+      about: lamps,
       value: "led",
       phrases: ["led", "leds", "led headlights", "led lamps"],
       unless: ["led me", "led us", "led to", "led by", "led down", "led it", "they led", "he led"],
@@ -238,7 +249,7 @@ const bodyKinds = [
   ]),
   ...kinds("glass", [
     {
-      part: "windshield",
+      parts: windshield,
       value: "laminated",
       phrases: ["laminated"],
       says: "Windscreen is the laminated one.",
@@ -246,7 +257,7 @@ const bodyKinds = [
       quiet: ["The toughened one."],
     },
     {
-      part: "windshield",
+      parts: windshield,
       value: "toughened",
       phrases: ["toughened", "tempered glass", "tempered"],
       unless: ["bad tempered", "good tempered", "re tempered"],
@@ -255,7 +266,7 @@ const bodyKinds = [
       quiet: ["Springs re-tempered."],
     },
     {
-      part: "windshield",
+      parts: windshield,
       value: "crank-out",
       phrases: ["crank out windshield", "opening windscreen"],
       says: "It has the crank out windshield.",
@@ -263,7 +274,7 @@ const bodyKinds = [
       quiet: ["The crank is good."],
     },
     {
-      part: "side window",
+      parts: sideWindows,
       value: "power",
       phrases: [
         "power windows",
@@ -276,7 +287,7 @@ const bodyKinds = [
       quiet: ["Crank windows.", "Power seats."],
     },
     {
-      part: "side window",
+      parts: sideWindows,
       value: "manual",
       phrases: [
         "manual windows",
@@ -440,7 +451,7 @@ const bodyKinds = [
   ]),
   ...kinds("audio", [
     { value: "am", phrases: ["am radio", "a m radio"], says: "AM radio, works.", quiet: ["I am told the radio works."] },
-    { value: "cassette", phrases: ["cassette !came", "tape deck", "tape player"], says: "It has the cassette.", quiet: ["Masking tape."] },
+    { value: "cassette", phrases: ["cassette", "tape deck", "tape player"], says: "It has the cassette.", quiet: ["Masking tape."] },
   ]),
   ...kinds("exhaust", [
     {
@@ -466,7 +477,7 @@ const bodyKinds = [
       quiet: ["Dual exhaust."],
     },
     {
-      part: "tip",
+      parts: tips,
       value: "straight",
       phrases: ["straight tips", "straight tip"],
       says: "Tailpipes are straight tips.",
@@ -474,7 +485,7 @@ const bodyKinds = [
       quiet: ["It goes straight."],
     },
     {
-      part: "tip",
+      parts: tips,
       value: "turn-down",
       phrases: ["turn downs", "turndowns", "turned down tips"],
       says: "Tailpipes are turn downs.",

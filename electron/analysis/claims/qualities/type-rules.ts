@@ -1,5 +1,5 @@
 import type { ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
-import type { FixedPart, QualityRule } from "./quality-rule.ts";
+import type { FixedPart, NamedPart, QualityRule } from "./quality-rule.ts";
 
 /** Kinds of parts, by the words that name them and by what gives them away. Common practice of the trade throughout. */
 interface Kind {
@@ -8,6 +8,8 @@ interface Kind {
   readonly phrases: readonly string[];
   readonly unless?: readonly string[];
   readonly parts?: readonly FixedPart[];
+  /** Where the sentence may name the part: "led" is a headlight's or a tail light's. */
+  readonly about?: NamedPart;
   readonly zones?: readonly ZoneName[];
   readonly says: string;
   readonly at?: PositionName;
@@ -16,7 +18,8 @@ interface Kind {
 
 function kinds(component: ComponentName, rows: readonly Kind[]): QualityRule[] {
   return rows.map((row) => {
-    const about = row.parts ?? [{ component, part: row.part ?? null }];
+    const fixed = row.parts ?? [{ component, part: row.part ?? null }];
+    const about = row.about ?? fixed;
     return {
       name: `${component} type ${row.value}`,
       attribute: "type",
@@ -28,7 +31,7 @@ function kinds(component: ComponentName, rows: readonly Kind[]): QualityRule[] {
       denial: "drops",
       example: {
         says: row.says,
-        gives: { component, value: about[0]!.value ?? row.value, part: about[0]!.part, ...(row.at ? { position: row.at } : {}) },
+        gives: { component, value: fixed[0]!.value ?? row.value, part: fixed[0]!.part, ...(row.at ? { position: row.at } : {}) },
         ...(row.zones ? { zone: row.zones[0]! } : {}),
       },
       quiet: row.quiet,
@@ -208,7 +211,7 @@ const transmissionKinds = kinds("transmission", [
     value: "manual",
     phrases: [
       "stick shift",
-      "a stick !of/on/and/in/with/to/you",
+      "~with a stick !of/on/and/in/with/to/you",
       "# speed stick",
       "manual transmission/trans/gearbox/box/shift/tranny/five/six/four/three/with",
       "# speed manual",
@@ -441,6 +444,13 @@ const engineKinds = kinds("engine", [
     phrases: ["flat four", "boxer four", "boxer engine/motor"],
     says: "It's a flat four.",
     quiet: ["All four are flat."],
+  },
+  {
+    part: "layout",
+    value: "flathead six",
+    phrases: ["flathead six", "flat head six", "slant six"],
+    says: "It had the flathead six.",
+    quiet: ["Straight six."],
   },
   {
     part: "valve gear",
