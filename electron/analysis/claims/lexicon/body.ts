@@ -190,6 +190,7 @@ export const bodyWords = [
       "bed",
       "cargo area",
       "frunk",
+      "deck",
       "bed liner",
       "bedliner",
       "load space",

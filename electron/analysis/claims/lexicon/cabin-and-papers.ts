@@ -29,7 +29,8 @@ export const cabinAndPaperWords = [
   },
   { component: "audio", part: "speaker", say: ["speaker"] },
   { component: "audio", part: "screen", say: ["screen", "touch screen", "touchscreen", "infotainment", "display"] },
-  { component: "odometer", part: null, say: ["odometer", "mileometer", "milometer", "mileage", "odo", "hour meter"] },
+  { component: "odometer", part: null, say: ["odometer", "mileometer", "milometer", "mileage", "odo"] },
+  { component: "odometer", part: "hour meter", say: ["hour meter"] },
   {
     component: "title",
     part: null,

@@ -152,6 +152,7 @@ function countedPart(speech: Speech, around: NumberSurroundings): Candidate | nu
   const counted = longer ?? next;
   const most = countedParts[counted.component];
   const between = phraseOf(speech.tokens, number.end, next.first);
+  if (/^[a-z]\d/.test(around.said)) return null;
   if (most === undefined || notBetween.test(between) || /[.,;?!]/.test(speech.tokens[number.end - 1]!.after)) return null;
   if (/\b(?:number|group|one of|each|per|first|last|this)$/.test(around.before)) return null;
   const slot = countSlot(counted);
@@ -247,7 +248,7 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     const ratio = reading.value / last.value;
     if (ratio < 0.4 || ratio > 2.5) continue;
     const value = slot.value ? slot.value({ ...reading, unit: slot.unit === "said" ? null : slot.unit }, around.said) : reading.value;
-    if (value === undefined) continue;
+    if (value === undefined || (slot.need.min !== undefined && reading.value < slot.need.min && reading.value < 100)) continue;
     const placed =
       /^(?:\S+ ){0,2}?(?:on|in|at|for|up|out|front|rear|back|behind|ahead|hot|cold|each|left|again|here|there|down|or so|same|all|both|easy|when|running|now)\b/.test(
         around.after,
@@ -286,7 +287,7 @@ export function repeated(earlier: readonly EarlierMeasure[], around: NumberSurro
         ((unitSpoken(again, around.said) && again.unit === unit && unit !== null) ||
           (again.unit === null && typeof value === "number" && (value >= 100 || !Number.isInteger(value)))),
     );
-    if (reading) return { slot: candidate.slot, reading, value, topic: null, score: 0.7 };
+    if (reading) return { slot: candidate.slot, reading, value, topic: null, score: 0.85 };
   }
   return null;
 }

@@ -273,7 +273,9 @@ function claimOf(
     Math.min(around.sentence.end, context.notAfter, number.end + 10),
   );
   const adjective =
-    attribute === "count" && mention && mention.first >= number.end ? countAdjective(speech, number.end, mention.first) : null;
+    attribute === "count" && mention && mention.first >= number.end && mention.first - number.end <= 2 && setsApart.has(slot.name)
+      ? countAdjective(speech, number.end, mention.first)
+      : null;
   let circumstance = slot.circumstance ?? circumstanceOf(attribute, component, near) ?? adjective;
   // Every cylinder has its own figure, and nobody says which is which the same way twice.
   if (slot.name === "compression") circumstance = `cylinder, reading ${made + 1}`;
@@ -306,6 +308,9 @@ function endOf(speech: Speech, token: number): number {
   const caption = speech.captions[here.caption]!;
   return next && next.caption === here.caption ? Math.max(next.at, here.at) : Math.max(caption.end, here.at);
 }
+
+/** Counts in which an adjective names other things ("two American owners"). */
+const setsApart: ReadonlySet<string> = new Set(["counted part", "owners", "keys"]);
 
 /** Words of a quote before and after the number that show what it is about; never another caption's, unless the number itself runs over. */
 const quoteWordsBefore = 5;

@@ -1,5 +1,5 @@
 import type { ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
-import type { Speech } from "../../model.ts";
+import type { Speech, Token } from "../../model.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import { phraseOf } from "../measures/surroundings.ts";
 import {
@@ -98,6 +98,14 @@ function sideOfPosition(position: PositionName | null): SideOfVehicle | null {
   return position?.startsWith("driver") ? "driver" : position?.startsWith("passenger") ? "passenger" : null;
 }
 
+/** A clause that a pause cut after "on" or "the" goes on to its noun. */
+function finishedPhrase(tokens: readonly Token[], end: number): number {
+  const last = tokens[end - 1];
+  return last && last.after === "" && /^(?:on|in|at|the|to|and|with|of|for|up|out)$/.test(last.word)
+    ? Math.min(tokens.length, end + 3)
+    : end;
+}
+
 /** Words that hang a place on what came just before ("…on the fronts", "… up front", "… ahead"). */
 const hangsOn =
   /^(?:(?:psi|pounds?|inch|inches|mm|millimeters?|thirty seconds|wide|left|of tread|tread|all|is what|there|easy|or so|on them|in them|in it) )*(?:and |but )?(?:on|in|at|to|for|up|out|down|ahead|behind|front|all|back|rear|fore|aft|around|round)\b/;
@@ -112,7 +120,7 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   const { tokens } = speech;
   const beforeFrom = Math.max(claim.clause.first, claim.notBefore);
   const before = phraseOf(tokens, beforeFrom, claim.number.first);
-  const after = phraseOf(tokens, claim.number.end, Math.min(claim.clause.end, claim.notAfter));
+  const after = phraseOf(tokens, claim.number.end, Math.min(finishedPhrase(tokens, claim.clause.end), claim.notAfter));
   const widerFrom = Math.max(claim.sentence.first, claim.notBefore, claim.number.first - 25);
   const wider = phraseOf(tokens, widerFrom, claim.number.first);
 

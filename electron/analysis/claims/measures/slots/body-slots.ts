@@ -95,6 +95,7 @@ export const bodySlots = [
     unit: "said",
     need: { units: ["ft", "in"], min: 4, max: 120 },
     cues: [
+      { about: ["cargo-floor", "body/bed"], reach: "sentence", unless: /\bscratch|\bdent|\bcrack/, zones: ["cargo"], score: 0.85 },
       { after: /^(?:foot |feet |ft |inch )?(?:\w+ )?(?:bed|box|tray|flatbed|deck)\b/, score: 1.2 },
       {
         about: ["cargo-floor", "body/bed"],
@@ -173,6 +174,11 @@ export const bodySlots = [
     need: { units: ["in", "mm"], min: 0.05, max: 300 },
     cues: [
       {
+        before:
+          /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|ding|dent|rub|bubble)\b[^.#]{0,45}\b(?:about|maybe|is|around|like|probably|roughly)$/,
+        score: 1.2,
+      },
+      {
         before: /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|ding|dent|rub|bubble)\b[^.#]{0,50}$/,
         after: /^(?:inch |inches )?(?:long|across|wide|round|or so|maybe)\b/,
         score: 1.25,
@@ -191,6 +197,19 @@ export const bodySlots = [
     cues: [{ before: /\b(?:took|cut|takes|shortened|sectioned|channeled)\b(?: \w+)?$/, score: 1.0 }],
     circumstance: "cut out",
     example: { heard: "they recovered the seat and cut four inches out of it", value: 4 },
+  },
+  {
+    name: "tow ball",
+    component: "bumper",
+    part: "hitch",
+    attribute: "size",
+    unit: "said",
+    need: { units: ["in", "mm"], min: 1.5, max: 60 },
+    cues: [
+      { after: /^(?:inch |inches )?(?:ball|receiver|hitch|coupler|pintle)\b/, score: 1.2 },
+      { about: ["bumper/hitch"], reach: "clause", score: 0.8 },
+    ],
+    example: { heard: "a two inch receiver on the back", value: 2 },
   },
   {
     name: "weight rating",

@@ -119,7 +119,10 @@ export const dateSlots = [
     unit: null,
     need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
-      { before: /\b(?:titled|title says|title's|title is|title reads)(?: as| it as| it's| to be)?(?: an?)?$/, score: 1.35 },
+      {
+        before: /\b(?:titled|title [^.#]{0,20}says|title says|title's|title is|title reads)(?: as| it as| it's| to be)?(?: an?)?$/,
+        score: 1.35,
+      },
       { after: /^plate\b/, score: 1.3 },
     ],
     example: { heard: "it's titled a 1985", value: 1985 },
@@ -236,13 +239,17 @@ export const dateSlots = [
     unit: null,
     need: { kinds: ["year", "date"], units: [null] },
     cues: [
-      { zones: ["documents"], unless: notYear, score: 0.7 },
+      { zones: ["documents"], unless: new RegExp(`${notYear.source}|warranty|until|till|runs to|expires|good through`), score: 0.7 },
       {
         before: /\b(?:back to|report|mots?|stamp|stamps|receipt|bill|invoice|history|paper|dated)\b[^.]{0,50}$/,
         unless: notYear,
         score: 0.8,
       },
-      { before: new RegExp(`\\b(?:${names})(?: of)?$`), unless: notYear, score: 0.75 },
+      {
+        before: new RegExp(`\\b(?:${names})(?: of)?$`),
+        unless: new RegExp(`${notYear.source}|warranty|until|till|runs to|expires|good through`),
+        score: 0.75,
+      },
     ],
     circumstance: "history",
     example: { heard: "there's MOTs going back to 1978", value: 1978 },
@@ -258,7 +265,7 @@ export const dateSlots = [
       {
         about: ["exhaust", "seats", "engine", "paint", "top", "carpet", "body", "electrical", "transmission", "air-conditioning"],
         reach: "sentence",
-        unless: /\bdollars|\bout of a\b|\boff of? an?\b|\bmiles\b/,
+        unless: /\b(?:would|could) be an? #|\bdollars|\bout of a\b|\boff of? an?\b|\bmiles\b/,
         score: 0.6,
       },
     ],

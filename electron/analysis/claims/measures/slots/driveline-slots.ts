@@ -171,6 +171,17 @@ export const drivelineSlots = [
     example: { heard: "exhaust is two and a half inch all the way back", value: 2.5 },
   },
   {
+    name: "exhaust pipe diameter, unit left out",
+    component: "exhaust",
+    part: "pipe",
+    attribute: "diameter",
+    unit: "in",
+    need: { kinds: ["fraction", "decimal"], units: [null], min: 1.25, max: 6 },
+    cues: [{ about: ["exhaust"], score: 1.0 }],
+    carries: true,
+    example: { heard: "the exhaust looks like it's two and a quarter", value: 2.25 },
+  },
+  {
     name: "exhaust pipe diameter in millimetres",
     component: "exhaust",
     part: "pipe",

@@ -23,6 +23,7 @@ export const engineSlots = [
     attribute: "displacement",
     unit: "cu in",
     need: { kinds: ["integer", "measure"], units: [null], min: 90, max: 700 },
+    unless: /# \S+(?: \S+)? # (?:crank|heads?|cam|casting|intake|stroke|outlet|horse)\b/,
     cues: [
       {
         before: /(?:#|\b(?:got|has|have|with|had|stuck|put|dropped|is|runs))(?: a| an| the)?$/,
@@ -32,14 +33,14 @@ export const engineSlots = [
       },
       {
         zones: ["engine-bay"],
-        before: /\b(?:so|okay|it's|that's|alright|right|here's)(?: a| an| the| your| our)?$/,
+        before: /\b(?:so|okay|it's|that's|alright|right|here's|a|an|the|that|your|our)$/,
         unless: /\bcarb|\bdollars|\bmiles|\bpsi\b|\bhorse|\btorque\b|\bbarrel\b|\bvolt/,
         score: 0.6,
       },
 
       {
         after:
-          /^(?:motor|engine|v ?8|v ?eight|v ?6|v ?six|flathead|small block|big block|crate|stroker|four v|4 v|two v|ci|c i|cube|cubes|windsor|straight six|inline)\b/,
+          /^(?:(?:\w+ ){0,2}?(?:motor|engine|small block|big block)|v ?8|v ?eight|v ?6|v ?six|flathead|small block|big block|crate|stroker|four v|4 v|two v|ci|c i|cube|cubes|windsor|straight six|inline)\b/,
         unless: /\bcarb|\bdollars|\bmiles|\bmiles\b/,
         score: 1.15,
       },
@@ -121,6 +122,30 @@ export const engineSlots = [
     need: { units: ["cc"], min: 200, max: 9999 },
     cues: [{ unless: /\bchamber/, score: 1.2 }],
     example: { heard: "it's 2,359 cc", value: 2359 },
+  },
+  {
+    name: "displacement in cc, by name",
+    component: "engine",
+    part: null,
+    attribute: "displacement",
+    unit: "cc",
+    need: { kinds: ["integer"], units: [null], min: 600, max: 5200 },
+    cues: [
+      {
+        after:
+          /^(?:(?:\w+ )?(?:four|4|six|6|three|twin|eight) cylinder|straight|flat|inline|overhead|pushrod|(?:\w+ )?(?:engine|motor|lump|unit)\b)/,
+        unless: /\brpm|\brevs|\bmiles|\bdollars|\bpounds|\bturning/,
+        score: 1.1,
+      },
+      {
+        zones: ["engine-bay"],
+        before: /\b(?:the|it's the|that's the|it's an?)$/,
+        unless: /\brpm|\brevs|\bmiles|\bdollars|\bpounds|\bturning|\bcold|\bidl/,
+        score: 0.7,
+      },
+    ],
+    value: (reading) => (typeof reading.value === "number" && reading.value % 50 === 0 ? reading.value : undefined),
+    example: { heard: "bonnet up eighteen hundred four cylinder", value: 1800 },
   },
   {
     name: "combustion chamber volume",
@@ -358,6 +383,17 @@ export const engineSlots = [
       { after: /^(?:pounds |psi )?of boost\b/, score: 1.3 },
     ],
     example: { heard: "it makes 30 psi of boost", value: 30 },
+  },
+  {
+    name: "boost, unit left out",
+    component: "engine",
+    part: "turbo",
+    attribute: "pressure",
+    unit: "psi",
+    need: { kinds: ["integer", "measure"], units: [null, "psi", "lb"], min: 4, max: 80 },
+    cues: [{ before: /\bboost\b[^.#]{0,25}$/, score: 1.1 }],
+    circumstance: "boost",
+    example: { heard: "boost comes up to twenty two", value: 22 },
   },
   {
     name: "oil capacity",

@@ -118,8 +118,14 @@ export const paperSlots = [
     attribute: "mileage",
     unit: "mi",
     need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
-    unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b/,
+    unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #/,
     cues: [
+      {
+        before: /\b(?:has|got|with|about|showing|had|have|only)$/,
+        after: /^on (?:it|her|him|them|the (?:car|truck|clock|van))\b/,
+        unless: /\basking|\bprice|\bspent/,
+        score: 1.1,
+      },
       {
         before: /\b(?:odometer|odo|mileometer|milometer|mileage|clock|miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
         unless: /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach|\bprice|\basking|\bglass/,
@@ -188,6 +194,7 @@ export const paperSlots = [
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 50, max: 60000 },
     cues: [
+      { before: /\bhour meter\b[^.#]{0,30}$/, score: 1.3 },
       {
         after: /^hours?\b(?! (?:of )?(?:work|labor|labour|drive|away|later|ago|polishing))/,
         before: /\b(?:engine|pto|hour meter|idle|shows|showing|reads|on it|with)\b[^.#]{0,40}$/,
@@ -239,6 +246,7 @@ export const paperSlots = [
     unit: "said",
     need: { units: ["USD", "GBP", "EUR", null], min: 100, max: 2000000 },
     cues: [
+      { after: /^worth\b/, before: /\b(?:receipts?|bills?|invoices?|parts|envelope|folder)\b[^.#]{0,50}$/, score: 1.4 },
       {
         after:
           /^(?:dollars |pounds |quid |bucks )?(?:in (?:parts|receipts|bills|it total|it all told|work)|worth of (?:parts|receipts|work|bills))\b/,
@@ -311,6 +319,10 @@ export const paperSlots = [
     unless: /\btach\b|\brpm\b/,
     cues: [
       {
+        before: /\b(?:it's on at|on at|up at|up for|in at|she's at|on the (?:web|site|website|glass) at|for sale at|advertised at)$/,
+        score: 1.25,
+      },
+      {
         before:
           /\b(?:asking|price(?:'s| is)?(?: on it)?(?: is|'s)?|priced|yours for|on the glass|take|ask|website at|it's up at|we're at|we want|wants|listed at|up for)(?: about| around| just| only| is|'s| it's| at)*$/,
         unless: /# miles\b|\brpm|\bpsi/,
@@ -318,7 +330,7 @@ export const paperSlots = [
       },
       {
         after:
-          /^(?:on it|asking|firm|obo|or best offer|ono|or near(?:est)? offer|plus tax|drive away|takes it|buys it|near enough|to be exact)\b/,
+          /^(?:asking|firm|obo|or best offer|ono|or near(?:est)? offer|plus tax|drive away|takes it|buys it|near enough|to be exact)\b/,
         unless: /\bmiles|\b(?:speakers|clock|tires)\b/,
         score: 1.1,
       },

@@ -56,6 +56,12 @@ export const tireSlots = [
     need: { kinds: ["integer"], units: [null], min: 2, max: 14 },
     cues: [
       {
+        before: /\b(?:fronts?|rears?|backs?)(?:'s|'re| is| are| were)?(?: at| about| on| around)*$/,
+        about: ["tire"],
+        unless: /\b(?:lug|bolt|psi|pressure|inch|gauge|pads?)\b/,
+        score: 0.95,
+      },
+      {
         after: /^on (?:the |these |those |your )?(?:fronts?|backs?|rears?)\b/,
         about: ["tire"],
         unless: /\b(?:lug|bolt|psi|pressure|inch)\b/,
@@ -288,6 +294,18 @@ export const tireSlots = [
     example: { heard: "the wheel says 390 millimeters", value: 390 },
   },
   {
+    name: "wheel width, said in the plural",
+    component: "wheel",
+    part: null,
+    attribute: "width",
+    unit: "in",
+    need: { kinds: ["integer", "measure"], units: [null, "in"], min: 4, max: 11 },
+    cues: [{ about: ["wheel"], unless: notRoad, score: 1.15 }],
+    value: (reading, said) => whenPlural(reading.value, said),
+    carries: true,
+    example: { heard: "the wheels are sevens in front", value: 7, position: "front" },
+  },
+  {
     name: "wheel width",
     component: "wheel",
     part: null,
@@ -312,6 +330,16 @@ export const tireSlots = [
     need: { units: [null, "mm"], min: 100, max: 355 },
     cues: [{ about: ["wheel"], after: /^(?:millimeters )?(?:is the width|wide|across)\b/, score: 1.0 }],
     example: { heard: "on this wheel that one sixty five is the width", value: 165 },
+  },
+  {
+    name: "wheel spokes",
+    component: "wheel",
+    part: "spoke",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 3, max: 100 },
+    cues: [{ after: /^spokes?\b/, unless: /\bsteering|\bbanjo/, score: 1.2 }],
+    example: { heard: "wire wheels seventy two spoke", value: 72 },
   },
   {
     name: "lugs",
