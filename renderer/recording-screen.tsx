@@ -1,11 +1,11 @@
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { CheckScreen } from "./check/check-screen.tsx";
 import { ExportPanel } from "./check/export-panel.tsx";
 import { useRecording } from "./client/use-recording.ts";
 import { MarkScreen } from "./mark/mark-screen.tsx";
 import { Button } from "./shared/button.tsx";
 import { Head } from "./shared/head.tsx";
-import { hashOfPlace } from "./shared/place.ts";
+import { hashOfPlace, rememberRecording } from "./shared/place.ts";
 import { ProblemNote } from "./shared/problem-note.tsx";
 import "./recording-screen.css";
 
@@ -23,6 +23,10 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey }: Recordin
   const [exporting, setExporting] = useState(false);
   const { detail, problem } = recording;
   const summary = detail?.summary;
+  useEffect(() => {
+    if (detail) rememberRecording(recordingId);
+    else if (problem) rememberRecording(null);
+  }, [detail, problem, recordingId]);
   return (
     <div className="screen">
       <Head

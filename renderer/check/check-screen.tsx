@@ -1,5 +1,118 @@
-import type { RecordingDetail } from "../../shared-types/index.ts";
+import { useState } from "react";
+import { cautions, type RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
-export function CheckScreen(_: { detail: RecordingDetail; edit: Edit; conflictKey: string | null }) {
-  return null;
+import { Button } from "../shared/button.tsx";
+import { useShortcuts } from "../shared/keys.ts";
+import "./check.css";
+import { CheckQueue } from "./check-queue.tsx";
+import { checkActionOf } from "./check-shortcuts.ts";
+import { ConflictView } from "./conflict-view.tsx";
+import { MomentsView } from "./moments-view.tsx";
+import { type CheckItem, type ConflictFilter, checkItems, nextOpen, rulingsWithoutConflict, sameItem } from "./queue.ts";
+import { RulingList } from "./ruling-list.tsx";
+
+export interface CheckScreenProps {
+  readonly detail: RecordingDetail;
+  readonly edit: Edit;
+  /** The conflict to open first. */
+  readonly conflictKey: string | null;
+}
+
+/** The reviewer's desk. */
+export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
+  const { analysis, openConflictKeys } = detail;
+  const [filter, setFilter] = useState<ConflictFilter>(() =>
+    openConflictKeys.length > 0 && (conflictKey === null || openConflictKeys.includes(conflictKey)) ? "open" : "all",
+  );
+  const [chosen, setChosen] = useState<CheckItem | null>(conflictKey === null ? null : { kind: "conflict", key: conflictKey });
+  const items = checkItems(detail, filter);
+  // What was ruled on stays before the reviewer although the filter no longer lists it.
+  const shown = chosen ?? items[0] ?? null;
+  const conflict = shown?.kind === "conflict" ? analysis.conflicts.find(({ key }) => key === shown.key) : undefined;
+
+  const move = (by: 1 | -1) => {
+    const at = items.findIndex((item) => sameItem(shown, item));
+    const next = items[Math.min(items.length - 1, Math.max(0, at + by))];
+    if (next) setChosen(next);
+  };
+  const goNext = () => {
+    const key = nextOpen(analysis.conflicts, openConflictKeys, shown?.kind === "conflict" ? shown.key : null);
+    if (key !== null) setChosen({ kind: "conflict", key });
+  };
+  useShortcuts((key) => {
+    const action = checkActionOf(key);
+    if (action === "before") move(-1);
+    else if (action === "after") move(1);
+    else if (action === "next-open") goNext();
+    else if (action === "undo" && detail.undoLabel !== null) void edit("edit.undo", {}, `Undone: ${detail.undoLabel}`);
+    else if (action === "redo" && detail.redoLabel !== null) void edit("edit.redo", {}, `Done again: ${detail.redoLabel}`);
+    else return false;
+    return true;
+  });
+
+  return (
+    <main className="check">
+      <CheckQueue detail={detail} filter={filter} onFilter={setFilter} shown={shown} onChoose={setChosen} />
+      <div className="check-view">
+        {conflict ? (
+          <ConflictView
+            key={conflict.key}
+            conflict={conflict}
+            detail={detail}
+            edit={edit}
+            onNext={openConflictKeys.some((key) => key !== conflict.key) ? goNext : null}
+          />
+        ) : null}
+        {shown && shown.kind !== "conflict" ? <MomentsView key={`${shown.kind} ${shown.key}`} item={shown} detail={detail} /> : null}
+        {shown?.kind === "conflict" && !conflict ? (
+          <section className="check-gone">
+            <h2>This conflict is no longer found</h2>
+            <p>The analysis has changed since. Its rulings are kept below.</p>
+          </section>
+        ) : null}
+        {shown === null ? <NothingOpen detail={detail} filter={filter} onAll={() => setFilter("all")} /> : null}
+        <OldRulings detail={detail} />
+        <footer className="check-cautions">
+          <p className="caution">{cautions.legal}</p>
+          <p className="caution">{cautions.inspection}</p>
+          <p className="caution">{cautions.tires}</p>
+          <p className="caution">{cautions.underside}</p>
+        </footer>
+      </div>
+    </main>
+  );
+}
+
+function OldRulings({ detail }: { readonly detail: RecordingDetail }) {
+  const rulings = rulingsWithoutConflict(detail.rulings, detail.analysis.conflicts);
+  if (rulings.length === 0) return null;
+  return (
+    <section className="check-part" aria-labelledby="old-rulings">
+      <h3 id="old-rulings">Rulings on conflicts that are no longer found</h3>
+      <RulingList rulings={rulings} withTopic />
+    </section>
+  );
+}
+
+function NothingOpen({
+  detail,
+  filter,
+  onAll,
+}: {
+  readonly detail: RecordingDetail;
+  readonly filter: ConflictFilter;
+  readonly onAll: () => void;
+}) {
+  const { length } = detail.analysis.conflicts;
+  return (
+    <section className="check-gone">
+      <h2>{length === 0 ? "No conflicts were found" : `Nothing here under “${filter}”`}</h2>
+      <p>
+        {length === 0
+          ? "No two claims in this recording exclude one another. That does not make them true: the stock sheet and the vehicle decide."
+          : "Choose another filter to see the rest."}
+      </p>
+      {length > 0 && filter !== "all" ? <Button onClick={onAll}>Show all conflicts</Button> : null}
+    </section>
+  );
 }

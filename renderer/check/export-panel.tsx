@@ -1,4 +1,180 @@
-import type { RecordingDetail } from "../../shared-types/index.ts";
-export function ExportPanel(_: { detail: RecordingDetail; open: boolean; onClose: () => void }) {
-  return null;
+import { Checkbox } from "@base-ui/react/checkbox";
+import { useEffect, useState } from "react";
+import { cautions, type ExportFormat, exportFormats, type Output, type Problem, type RecordingDetail } from "../../shared-types/index.ts";
+import { problemOf } from "../client/client.ts";
+import { useClient } from "../client/use-client.ts";
+import { Button } from "../shared/button.tsx";
+import { Ask, Modal } from "../shared/dialog.tsx";
+import { ProblemNote } from "../shared/problem-note.tsx";
+import { bytesLabel, exportWords } from "./export-formats.ts";
+import "./export-panel.css";
+
+export interface ExportPanelProps {
+  readonly detail: RecordingDetail;
+  readonly open: boolean;
+  readonly onClose: () => void;
+}
+
+export function ExportPanel({ detail, open, onClose }: ExportPanelProps) {
+  return (
+    <Modal title="Export" open={open} onClose={onClose} wide>
+      <ExportForm detail={detail} />
+    </Modal>
+  );
+}
+
+function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
+  const client = useClient();
+  const recordingId = detail.summary.id;
+  const [formats, setFormats] = useState<readonly ExportFormat[]>(exportFormats);
+  const [written, setWritten] = useState<Output<"export.write"> | null>(null);
+  const [preview, setPreview] = useState<(Output<"export.preview"> & { format: ExportFormat }) | null>(null);
+  const [inTheWay, setInTheWay] = useState<Problem | null>(null);
+  const [problem, setProblem] = useState<Problem | null>(null);
+  const [writing, setWriting] = useState(false);
+  const [reveals, setReveals] = useState(false);
+  useEffect(() => {
+    // Without an answer there is simply no button to show the folder.
+    client.call("host.abilities", {}).then(
+      (abilities) => setReveals(abilities.revealFiles),
+      () => {},
+    );
+  }, [client]);
+
+  const write = (overwrite: boolean) => {
+    setInTheWay(null);
+    setProblem(null);
+    setWriting(true);
+    // In the contract's order, whatever was ticked last.
+    const asked = exportFormats.filter((format) => formats.includes(format));
+    client
+      .call("export.write", { recordingId, formats: asked, overwrite })
+      .then(setWritten, (thrown: unknown) => {
+        const met = problemOf(thrown);
+        if (met.code === "file-exists") setInTheWay(met);
+        else setProblem(met);
+      })
+      .finally(() => setWriting(false));
+  };
+  const look = (format: ExportFormat) => {
+    client.call("export.preview", { recordingId, format }).then(
+      (shown) => setPreview({ ...shown, format }),
+      (thrown: unknown) => setProblem(problemOf(thrown)),
+    );
+  };
+
+  return (
+    <>
+      <ExportNotes detail={detail} />
+      <ul className="export-formats" aria-label="What to export">
+        {exportFormats.map((format) => (
+          <li key={format} className="export-format">
+            {/* biome-ignore lint/a11y/noLabelWithoutControl: the checkbox inside is the control */}
+            <label className="export-label">
+              <Checkbox.Root
+                className="checkbox"
+                checked={formats.includes(format)}
+                onCheckedChange={(on) => setFormats(on ? [...formats, format] : formats.filter((one) => one !== format))}
+              >
+                <Checkbox.Indicator className="checkbox-mark" />
+              </Checkbox.Root>
+              <span>{exportWords[format].name}</span>
+            </label>
+            <span className="small soft">{exportWords[format].purpose}</span>
+            <Button weight="quiet" onClick={() => look(format)} aria-label={`Look at ${exportWords[format].name}`}>
+              Look
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <div className="row">
+        <Button weight="main" onClick={() => write(false)} disabled={formats.length === 0 || writing}>
+          Write {formats.length} {formats.length === 1 ? "file" : "files"}
+        </Button>
+        <span className="small soft" role="status">
+          {writing ? "Writing…" : written ? `${written.files.length} files written` : ""}
+        </span>
+      </div>
+      {problem ? <ProblemNote problem={problem} onDismiss={() => setProblem(null)} /> : null}
+      {written ? <Written written={written} reveal={reveals ? () => client.call("export.reveal", { recordingId }) : null} /> : null}
+      {preview ? (
+        <section aria-labelledby="preview-heading">
+          <div className="row">
+            <h3 id="preview-heading">{preview.fileName}</h3>
+            <Button weight="quiet" onClick={() => setPreview(null)}>
+              Put away
+            </Button>
+          </div>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
+          <pre className="export-preview" tabIndex={0}>
+            {preview.text}
+          </pre>
+        </section>
+      ) : null}
+      <p className="caution">{cautions.inspection}</p>
+      <Ask
+        title="Overwrite the files of the last export?"
+        open={inTheWay !== null}
+        yes="Overwrite"
+        no="Keep them"
+        onYes={() => write(true)}
+        onNo={() => setInTheWay(null)}
+      >
+        <p className="export-in-the-way">{inTheWay?.message}</p>
+      </Ask>
+    </>
+  );
+}
+
+function ExportNotes({ detail: { summary, lap, findingProposals } }: { readonly detail: RecordingDetail }) {
+  const { openConflicts } = summary.counts;
+  const proposedSpans = lap.filter((span) => span.zoneSpanId === null).length;
+  return (
+    <ul className="export-notes">
+      {openConflicts > 0 ? (
+        <li className="export-open">
+          {openConflicts === 1 ? "One conflict is open. It is" : `${openConflicts} conflicts are open. They are`} marked wherever the claims
+          appear.
+        </li>
+      ) : (
+        <li>No conflict is open.</li>
+      )}
+      {proposedSpans > 0 ? <li>{proposedSpans} chapters are only proposed; they are marked as such.</li> : null}
+      {findingProposals.length > 0 ? <li>{findingProposals.length} proposed findings stay out until they are accepted.</li> : null}
+    </ul>
+  );
+}
+
+interface WrittenProps {
+  readonly written: Output<"export.write">;
+  readonly reveal: (() => Promise<unknown>) | null;
+}
+
+function Written({ written, reveal }: WrittenProps) {
+  const [problem, setProblem] = useState<Problem | null>(null);
+  return (
+    <section aria-labelledby="written-heading">
+      <div className="row">
+        <h3 id="written-heading">Written</h3>
+        {reveal ? (
+          <Button weight="quiet" onClick={() => void reveal().catch((thrown: unknown) => setProblem(problemOf(thrown)))}>
+            Show in folder
+          </Button>
+        ) : null}
+      </div>
+      <p className="small export-path">{written.folder}</p>
+      <ul className="export-files" aria-label="Written files">
+        {written.files.map((file) => (
+          <li key={file.format}>
+            <a href={file.downloadUrl} download>
+              Download {exportWords[file.format].name}
+            </a>
+            <span className="small soft">{bytesLabel(file.bytes)}</span>
+            <code className="small export-path">{file.path}</code>
+          </li>
+        ))}
+      </ul>
+      {problem ? <ProblemNote problem={problem} /> : null}
+    </section>
+  );
 }

@@ -1,4 +1,12 @@
-import { addresses, type EventName, type EventPayload, type Input, type MethodName, OfferedFile, type Output } from "../../shared-types/index.ts";
+import {
+  addresses,
+  type EventName,
+  type EventPayload,
+  type Input,
+  type MethodName,
+  OfferedFile,
+  type Output,
+} from "../../shared-types/index.ts";
 import { type Client, ProblemError } from "./client.ts";
 import { payloadOfEvent, valueOfReply } from "./reply.ts";
 

@@ -8,6 +8,7 @@ import { useRecordingClock } from "../player/use-recording-clock.ts";
 import { useShortcuts } from "../shared/keys.ts";
 import { recordingPlace } from "../shared/place.ts";
 import { CaptionsPane } from "./captions/captions-pane.tsx";
+import { EditBar } from "./edit-bar.tsx";
 import { FindingsPane } from "./findings/findings-pane.tsx";
 import { MarkBar } from "./mark-bar.tsx";
 import { MarkDialogs } from "./mark-dialogs.tsx";
@@ -59,7 +60,7 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
         <Picture {...picture} />
         <div className="mark-tools">
           <Transport clock={clock}>
-            <MarkBar desk={desk} keeper={keeper} detail={detail} />
+            <MarkBar desk={desk} keeper={keeper} />
           </Transport>
           <SpanBar desk={desk} detail={detail} clock={clock} />
         </div>
@@ -93,6 +94,7 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
         detail={detail}
         clock={clock}
         marks={keeper.marks}
+        tools={<EditBar detail={detail} actions={desk.actions} />}
         onMoveBorder={desk.moveBorder}
         onPickFinding={openFinding}
         onOpenConflict={(conflict) => {

@@ -29,6 +29,7 @@ export abstract class Clock {
   private listeners = new Set<() => void>();
   private reading: ClockReading;
   private stretches: Stretch[] = [];
+  private heardOut: (() => void) | null = null;
   /** Length of one step, in seconds: a frame as soon as a playing video has shown how long its frames are, until then a 25th. */
   protected frameSeconds = 1 / 25;
 
@@ -49,11 +50,11 @@ export abstract class Clock {
   abstract dispose(): void;
 
   play(): void {
-    this.stretches = [];
+    this.forgetStretches();
     this.startPlaying();
   }
   pause(): void {
-    this.stretches = [];
+    this.forgetStretches();
     this.stopPlaying();
   }
   toggle(): void {
@@ -61,7 +62,7 @@ export abstract class Clock {
     else this.play();
   }
   seek(seconds: number): void {
-    this.stretches = [];
+    this.forgetStretches();
     this.moveTo(this.within(seconds));
   }
   step(frames: number): void {
@@ -78,11 +79,15 @@ export abstract class Clock {
     const next = rates[Math.min(rates.length - 1, Math.max(0, (at < 0 ? rates.length - 1 : at) + notches))];
     if (next !== undefined) this.setRate(next);
   }
-  /** Plays each stretch with a second of lead and stops after the last; anything else the person does ends it. */
-  hear(stretches: readonly Stretch[]): void {
+  /**
+   * Plays each stretch with a second of lead and stops after the last; anything else the person does ends it.
+   * @param heardOut called once the last stretch has been heard to its end, and only then.
+   */
+  hear(stretches: readonly Stretch[], heardOut: (() => void) | null = null): void {
     const [first, ...rest] = stretches;
     if (!first) return;
     this.stretches = [first, ...rest];
+    this.heardOut = heardOut;
     this.moveTo(this.within(first.start - leadSeconds));
     this.startPlaying();
   }
@@ -98,8 +103,17 @@ export abstract class Clock {
     if (current && this.reading.playing && this.reading.time >= current.end) {
       this.stretches = this.stretches.slice(1);
       if (next) this.moveTo(this.within(next.start - leadSeconds));
-      else this.stopPlaying();
+      else {
+        const { heardOut } = this;
+        this.heardOut = null;
+        this.stopPlaying();
+        heardOut?.();
+      }
     }
     for (const listener of this.listeners) listener();
+  }
+  private forgetStretches(): void {
+    this.stretches = [];
+    this.heardOut = null;
   }
 }

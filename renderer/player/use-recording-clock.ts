@@ -35,6 +35,7 @@ export function useRecordingClock(recording: ClockedRecording): RecordingClock {
       // The host may know the length already; a refusal changes nothing for the person.
       client.call("recording.measured", { id, duration: seconds }).catch(() => {});
     });
+    plain.pause();
     video.seek(plain.read().time);
     const stopWatching = video.subscribe(() => setFault(video.read().fault));
     setClock(video);

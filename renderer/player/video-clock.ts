@@ -14,6 +14,8 @@ const faults: Record<number, string> = {
 export class VideoClock extends Clock {
   private readonly player: Player;
   private frame = 0;
+  /** What was asked before the video's metadata was in, when the player forgets it. */
+  private waiting = { seek: null as number | null, play: false };
   private lastMediaTime = 0;
   private shortestFrame = Number.POSITIVE_INFINITY;
 
@@ -39,6 +41,10 @@ export class VideoClock extends Clock {
         this.note({ duration: seconds });
         measured(seconds);
       }
+      const { seek, play } = this.waiting;
+      this.waiting = { seek: null, play: false };
+      if (seek !== null) this.moveTo(this.within(seek));
+      if (play) this.startPlaying();
     });
     this.player.on("play", () => {
       this.note({ playing: true });
@@ -52,7 +58,7 @@ export class VideoClock extends Clock {
     this.player.on("seeked", () => this.note({ time: this.now() }));
     this.player.on("timeupdate", () => {
       // During a seek the element still reports where it was.
-      if (!this.player.seeking()) this.note({ time: this.now() });
+      if (!this.player.seeking() && this.waiting.seek === null) this.note({ time: this.now() });
     });
     this.player.on("error", () => {
       const code = this.player.error()?.code ?? 4;
@@ -62,15 +68,21 @@ export class VideoClock extends Clock {
   }
 
   protected startPlaying(): void {
+    if (this.player.readyState() < 1) {
+      this.waiting.play = true;
+      return;
+    }
     if (this.read().duration > 0 && this.now() >= this.read().duration - 0.05 && !this.player.seeking()) this.moveTo(0);
     // A play that a later pause overtakes is refused; that is no fault.
     this.player.play()?.catch(() => {});
   }
   protected stopPlaying(): void {
+    this.waiting.play = false;
     this.player.pause();
   }
   protected moveTo(seconds: number): void {
-    this.player.currentTime(seconds);
+    if (this.player.readyState() < 1) this.waiting.seek = seconds;
+    else this.player.currentTime(seconds);
     this.note({ time: seconds });
   }
   protected applyRate(rate: number): void {

@@ -5,7 +5,7 @@ import { type Ground, grounds, useGround } from "./ground.ts";
 import "./head.css";
 import { useInitials } from "./initials.tsx";
 import "./menu.css";
-import { type Desk, hashOfPlace, recordingPlace } from "./place.ts";
+import { type Desk, hashOfPlace, recordingPlace, rememberedRecording } from "./place.ts";
 
 const groundLabels = { system: "As the system", light: "Light", dark: "Dark" } as const satisfies Record<Ground, string>;
 
@@ -21,6 +21,7 @@ export interface HeadProps {
 export function Head({ desk, recordingId, subject, children }: HeadProps) {
   const { initials, askInitials } = useInitials();
   const [ground, setGround] = useGround();
+  const opened = recordingId ?? (desk === "call" ? rememberedRecording() : null);
   return (
     <header className="head">
       <a className="head-home" href={hashOfPlace({ screen: "library" })}>
@@ -37,8 +38,8 @@ export function Head({ desk, recordingId, subject, children }: HeadProps) {
         Library
       </a>
       <nav className="desks" aria-label="Desks">
-        <DeskLink name="Mark" to={recordingId ? recordingPlace(recordingId, "mark") : null} here={desk === "mark"} />
-        <DeskLink name="Check" to={recordingId ? recordingPlace(recordingId, "check") : null} here={desk === "check"} />
+        <DeskLink name="Mark" to={opened ? recordingPlace(opened, "mark") : null} here={desk === "mark"} />
+        <DeskLink name="Check" to={opened ? recordingPlace(opened, "check") : null} here={desk === "check"} />
         <DeskLink name="Call" to={hashOfPlace({ screen: "call" })} here={desk === "call"} />
       </nav>
       <div className="head-subject">{subject}</div>

@@ -46,6 +46,17 @@ export function recordingPlace(id: string, desk: "mark" | "check", more: { at?: 
   return hashOfPlace({ screen: "recording", desk, id, at: more.at ?? null, conflict: more.conflict ?? null });
 }
 
+const lastRecording = "roundwalk.last-recording";
+
+/** The recording opened last, so that its desks stay one step away from the Call desk. */
+export function rememberRecording(id: string | null): void {
+  if (id === null) localStorage.removeItem(lastRecording);
+  else localStorage.setItem(lastRecording, id);
+}
+export function rememberedRecording(): string | null {
+  return localStorage.getItem(lastRecording);
+}
+
 function subscribe(changed: () => void): () => void {
   window.addEventListener("hashchange", changed);
   return () => window.removeEventListener("hashchange", changed);

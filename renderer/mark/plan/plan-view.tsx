@@ -17,7 +17,7 @@ export interface PlanViewProps {
 }
 
 /** The zones that are no place around or in the body, below the drawing. */
-const asides = ["roof", "documents", "drive", "opening", "closing"] as const satisfies readonly ZoneName[];
+const asides = ["roof", "documents", "opening", "closing", "drive"] as const satisfies readonly ZoneName[];
 
 /** The vehicle from above with the way round it: pick an area to go there, and again for its next span. */
 export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps) {
@@ -150,15 +150,15 @@ function Area({ zone, tally, here, onPick, x, y, lines, children }: AreaProps) {
   );
 }
 
-/** The signs beside a time: findings as a count with a tick mark, open conflicts as a count with the arc's foot. */
-function tallySigns(tally: ZoneTally): string {
-  return [
-    tally.seconds > 0 ? timeLabel(tally.seconds) : "not shown",
-    tally.findings > 0 ? `◆${tally.findings}` : "",
-    tally.openConflicts > 0 ? `▼${tally.openConflicts}` : "",
-  ]
-    .filter(Boolean)
-    .join(" ");
+/** How long a zone is shown and how much was found there. */
+function shownWords(tally: ZoneTally): string {
+  const time = tally.seconds > 0 ? timeLabel(tally.seconds) : "not shown";
+  return tally.findings > 0 ? `${time} ◆${tally.findings}` : time;
+}
+
+/** Open conflicts, with the foot of the strip's arcs as their sign. */
+function disputeWords(tally: ZoneTally): string {
+  return tally.openConflicts > 0 ? ` ▼${tally.openConflicts}` : "";
 }
 
 function AreaName({
@@ -175,15 +175,18 @@ function AreaName({
   readonly lines: 1 | 2;
 }) {
   const name = zoneLabels[zone];
-  const signs = tallySigns(tally);
-  const width = (lines === 1 ? name.length + signs.length + 2 : Math.max(name.length, signs.length)) * 5.9 + 8;
+  const signs = shownWords(tally);
+  const disputes = disputeWords(tally);
+  const signLength = signs.length + disputes.length;
+  const width = (lines === 1 ? name.length + signLength + 2 : Math.max(name.length, signLength)) * 5.9 + 8;
   const height = lines === 1 ? 17 : 31;
   return (
-    <g className="plan-name" aria-hidden="true" data-disputed={tally.openConflicts > 0 || undefined}>
+    <g className="plan-name" aria-hidden="true">
       <rect x={x - width / 2} y={y - height / 2} width={width} height={height} />
       {lines === 1 ? (
         <text x={x} y={y + 4}>
           {name} <tspan className="plan-signs">{signs}</tspan>
+          <tspan className="plan-disputes">{disputes}</tspan>
         </text>
       ) : (
         <>
@@ -192,6 +195,7 @@ function AreaName({
           </text>
           <text x={x} y={y + 11.5} className="plan-signs">
             {signs}
+            <tspan className="plan-disputes">{disputes}</tspan>
           </text>
         </>
       )}
@@ -214,6 +218,7 @@ function Aside({ zone, tally, here, onPick, wide, children }: AsideProps) {
       type="button"
       className="plan-aside"
       data-wide={wide || undefined}
+      data-zone-name={zone}
       data-here={here || undefined}
       data-shown={tally.seconds > 0 || undefined}
       aria-label={`${zoneLabels[zone]}: ${tallySentence(tally)}`}
@@ -224,8 +229,9 @@ function Aside({ zone, tally, here, onPick, wide, children }: AsideProps) {
       <span className="plan-aside-name">
         <ZoneSwatch zone={zone} /> {zoneLabels[zone]}
       </span>
-      <span className="plan-signs" data-disputed={tally.openConflicts > 0 || undefined}>
-        {tallySigns(tally)}
+      <span className="plan-signs">
+        {shownWords(tally)}
+        <span className="plan-disputes">{disputeWords(tally)}</span>
       </span>
       {children}
     </button>

@@ -1,4 +1,4 @@
-const arcs = { top: 2, height: 44 };
+const arcs = { top: 2, height: 52 };
 const names = { top: arcs.top + arcs.height + 4, height: 17 };
 const band = { top: names.top + names.height, height: 22 };
 const doubtful = { top: band.top + band.height + 1, height: 4 };

@@ -23,13 +23,15 @@ export interface LapStripProps {
   readonly detail: RecordingDetail;
   readonly clock: Clock;
   readonly marks: Marks;
+  /** Stands at the head of the strip, before the zoom. */
+  readonly tools: React.ReactNode;
   readonly onMoveBorder: (from: number, to: number) => void;
   readonly onPickFinding: (findingId: string) => void;
   readonly onOpenConflict: (conflictKey: string) => void;
 }
 
 /** The whole recording as one band: where the camera is, what was found, what is doubtful, and arcs between the sides of each conflict. */
-export function LapStrip({ detail, clock, marks, onMoveBorder, onPickFinding, onOpenConflict }: LapStripProps) {
+export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFinding, onOpenConflict }: LapStripProps) {
   // The video's own length once it is known; the transcript may end earlier.
   const clockDuration = useClockValue(clock, (reading) => reading.duration);
   const duration = Math.max(detail.summary.duration, clockDuration, detail.lap.at(-1)?.end ?? 0, 1);
@@ -55,7 +57,8 @@ export function LapStrip({ detail, clock, marks, onMoveBorder, onPickFinding, on
   return (
     <section className="lap" aria-label="Lap strip">
       <div className="lap-tools">
-        <span className="small soft">{zoomed ? `${tenthsLabel(view.from)} to ${tenthsLabel(view.to)}` : "whole recording"}</span>
+        {tools}
+        <span className="small soft lap-shown">{zoomed ? `${tenthsLabel(view.from)} to ${tenthsLabel(view.to)}` : "whole recording"}</span>
         <Button weight="quiet" shortcut="=" aria-label="Show less, larger" onClick={() => zoom(clock.read().time, 0.5)}>
           Closer
         </Button>

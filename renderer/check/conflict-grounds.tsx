@@ -1,0 +1,80 @@
+import type { Conflict, RecordingDetail } from "../../shared-types/index.ts";
+import { sideLetter } from "../shared/claim-words.ts";
+import { sheetFieldsAbout } from "./queue.ts";
+import { TiresToScale } from "./tires-to-scale.tsx";
+
+export interface ConflictGroundsProps {
+  readonly conflict: Conflict;
+  readonly detail: RecordingDetail;
+  readonly pair: readonly [number, number];
+}
+
+/** Why the sides cannot all hold: the rule, the standard with its working, the stock sheet, and tires drawn to scale. */
+export function ConflictGrounds({ conflict, detail, pair }: ConflictGroundsProps) {
+  const tires = pair.flatMap((index) => {
+    const side = conflict.sides[index];
+    return side ? [{ letter: sideLetter(index), value: side.value }] : [];
+  });
+  return (
+    <div className="grounds">
+      <section aria-labelledby="grounds-why">
+        <h3 id="grounds-why">Why this is a conflict</h3>
+        {conflict.standard ? (
+          <>
+            <p>{conflict.standard.name}</p>
+            <p className="grounds-working">{conflict.standard.working}</p>
+            <p className="small soft">Source: {conflict.standard.source}</p>
+          </>
+        ) : (
+          <p>Two claims about the same part of the same vehicle, compared as they were said.</p>
+        )}
+        <p className="small soft">
+          Rule: {conflict.rule}. Weight {conflict.weight} of 100.
+        </p>
+      </section>
+      <SheetPart conflict={conflict} detail={detail} />
+      <TiresToScale tires={tires} />
+    </div>
+  );
+}
+
+function SheetPart({ conflict, detail: { stockSheet, analysis } }: { readonly conflict: Conflict; readonly detail: RecordingDetail }) {
+  const claims = new Set(conflict.sides.flatMap((side) => side.claims));
+  const denials = analysis.denials.filter((denial) => denial.claims.some((id) => claims.has(id)));
+  const about = stockSheet ? sheetFieldsAbout(conflict.topic, stockSheet) : [];
+  return (
+    <section aria-labelledby="grounds-sheet">
+      <h3 id="grounds-sheet">The stock sheet</h3>
+      {stockSheet === null ? <p className="soft">This recording has no stock sheet.</p> : null}
+      {stockSheet !== null && about.length === 0 && denials.length === 0 ? <p className="soft">Says nothing about this.</p> : null}
+      {about.length > 0 ? (
+        <dl className="sheet-fields">
+          {about.map(([field, value]) => (
+            <div key={field}>
+              <dt>{field}</dt>
+              <dd>{value}</dd>
+            </div>
+          ))}
+        </dl>
+      ) : null}
+      {denials.map((denial) => (
+        <p key={denial.key} className="small">
+          {denial.why}
+        </p>
+      ))}
+      {stockSheet !== null ? (
+        <details>
+          <summary>The whole sheet</summary>
+          <dl className="sheet-fields">
+            {Object.entries(stockSheet).map(([field, value]) => (
+              <div key={field}>
+                <dt>{field}</dt>
+                <dd>{value}</dd>
+              </div>
+            ))}
+          </dl>
+        </details>
+      ) : null}
+    </section>
+  );
+}

@@ -1,0 +1,112 @@
+import { useEffect, useMemo } from "react";
+import { type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import type { Stretch } from "../player/clock.ts";
+import { Picture } from "../player/picture.tsx";
+import { useRecordingClock } from "../player/use-recording-clock.ts";
+import { Button } from "../shared/button.tsx";
+import { captionNotes } from "../shared/caption-segments.ts";
+import { claimLine } from "../shared/claim-words.ts";
+import { MarkedCaption } from "../shared/marked-caption.tsx";
+import { recordingPlace } from "../shared/place.ts";
+import type { CheckItem } from "./queue.ts";
+
+/** Something to check that has no sides: what it is, and its moments. */
+interface Described {
+  readonly heading: string;
+  readonly kind: string;
+  readonly why: string;
+  readonly claims: readonly string[];
+  /** A caption to show where there are no claims. */
+  readonly caption: number | null;
+}
+
+function describe(item: CheckItem, { analysis, captions }: RecordingDetail): Described | null {
+  if (item.kind === "denial") {
+    const denial = analysis.denials.find(({ key }) => key === item.key);
+    return denial
+      ? { heading: denial.field, kind: `The stock sheet says ${denial.sheetValue}`, why: denial.why, claims: denial.claims, caption: null }
+      : null;
+  }
+  if (item.kind === "remark") {
+    const remark = analysis.remarks.find(({ key }) => key === item.key);
+    return remark ? { heading: remark.topic, kind: "Remark", why: remark.why, claims: remark.claims, caption: null } : null;
+  }
+  const doubtful = analysis.doubtful.find(({ caption }) => String(caption) === item.key);
+  return doubtful
+    ? {
+        heading: `Caption at ${timeLabel(captions[doubtful.caption]?.start ?? 0)}`,
+        kind: "Doubtful caption",
+        why: doubtful.why,
+        claims: [],
+        caption: doubtful.caption,
+      }
+    : null;
+}
+
+const nobody: ReadonlySet<string> = new Set();
+
+/** A denial, remark or doubtful caption with its moments. */
+export function MomentsView({ item, detail }: { readonly item: CheckItem; readonly detail: RecordingDetail }) {
+  const picture = useRecordingClock(detail.summary);
+  const { clock } = picture;
+  const { analysis, captions } = detail;
+  const notes = useMemo(() => captionNotes(analysis), [analysis]);
+  const described = describe(item, detail);
+  const claims = (described?.claims ?? []).flatMap((id) => analysis.claims.find((claim) => claim.id === id) ?? []);
+  const lone = described?.caption === null || described?.caption === undefined ? undefined : captions[described.caption];
+  const first = claims[0]?.start ?? lone?.start;
+  useEffect(() => {
+    if (first !== undefined) clock.seek(first);
+  }, [clock, first]);
+  if (!described) return <p className="check-gone">The analysis has changed; this is no longer found.</p>;
+  const hear = (stretch: Stretch) => clock.hear([{ start: stretch.start, end: stretch.end }]);
+  return (
+    <article className="conflict" aria-labelledby="moments-heading">
+      <header>
+        <h2 id="moments-heading" className="conflict-topic">
+          {described.heading}
+        </h2>
+        <p className="soft">{described.kind}</p>
+        <p>{described.why}</p>
+      </header>
+      <div className="moments">
+        <div className="side-picture">
+          <Picture {...picture} />
+        </div>
+        <ul className="moments-list">
+          {claims.map((claim) => (
+            <li key={claim.id} className="moment">
+              <strong>{claimLine(claim)}</strong>
+              <p className="small soft">
+                {timeLabel(claim.start)}, {zoneLabels[claim.zone]}, {claim.stance}
+              </p>
+              <blockquote className="side-quote">
+                {claim.captions.map((index) => {
+                  const caption = captions[index];
+                  return caption ? (
+                    <MarkedCaption key={index} caption={caption} notes={notes(index)} disputed={nobody} only={new Set([claim.id])} />
+                  ) : null;
+                })}
+              </blockquote>
+              <div className="row">
+                <Button onClick={() => hear(claim)} aria-label={`Hear ${timeLabel(claim.start)}`}>
+                  Hear
+                </Button>
+                <a href={recordingPlace(detail.summary.id, "mark", { at: claim.start })}>Open at the Mark desk</a>
+              </div>
+            </li>
+          ))}
+          {lone ? (
+            <li className="moment">
+              <blockquote className="side-quote">“{lone.text}”</blockquote>
+              <div className="row">
+                <Button onClick={() => hear(lone)}>Hear</Button>
+                <a href={recordingPlace(detail.summary.id, "mark", { at: lone.start })}>Open at the Mark desk</a>
+              </div>
+            </li>
+          ) : null}
+        </ul>
+      </div>
+    </article>
+  );
+}

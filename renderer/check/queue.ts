@@ -1,0 +1,85 @@
+import type { Conflict, RecordingDetail, Ruling } from "../../shared-types/index.ts";
+
+export const conflictFilters = ["open", "settled", "all"] as const;
+export type ConflictFilter = (typeof conflictFilters)[number];
+
+/** What the reviewer has before them. */
+export type CheckItem =
+  | { readonly kind: "conflict"; readonly key: string }
+  | { readonly kind: "denial"; readonly key: string }
+  | { readonly kind: "remark"; readonly key: string }
+  | { readonly kind: "doubtful"; readonly key: string };
+
+export function sameItem(a: CheckItem | null, b: CheckItem): boolean {
+  return a !== null && a.kind === b.kind && a.key === b.key;
+}
+
+/** Conflicts by weight, gravest first; equal weights in order of their keys, so that the queue never reshuffles. */
+export function conflictQueue(conflicts: readonly Conflict[], openKeys: readonly string[], filter: ConflictFilter): Conflict[] {
+  const open = new Set(openKeys);
+  return conflicts
+    .filter((conflict) => filter === "all" || open.has(conflict.key) === (filter === "open"))
+    .sort((a, b) => b.weight - a.weight || a.key.localeCompare(b.key, "en"));
+}
+
+/** The open conflict to go to after this one, round to the first; null when none is left. */
+export function nextOpen(conflicts: readonly Conflict[], openKeys: readonly string[], after: string | null): string | null {
+  const queue = conflictQueue(conflicts, openKeys, "all");
+  const from = queue.findIndex((conflict) => conflict.key === after);
+  const open = new Set(openKeys);
+  const ahead = [...queue.slice(from + 1), ...queue.slice(0, from + 1)];
+  return ahead.find((conflict) => open.has(conflict.key) && conflict.key !== after)?.key ?? null;
+}
+
+/** Everything in the list, in its order, for the arrow keys. */
+export function checkItems(detail: RecordingDetail, filter: ConflictFilter): CheckItem[] {
+  const { analysis } = detail;
+  return [
+    ...conflictQueue(analysis.conflicts, detail.openConflictKeys, filter).map(({ key }) => ({ kind: "conflict" as const, key })),
+    ...analysis.denials.map(({ key }) => ({ kind: "denial" as const, key })),
+    ...analysis.remarks.map(({ key }) => ({ kind: "remark" as const, key })),
+    ...analysis.doubtful.map(({ caption }) => ({ kind: "doubtful" as const, key: String(caption) })),
+  ];
+}
+
+/** Rulings on one conflict, the standing one first, then the superseded ones from the latest back. */
+export function rulingsOn(rulings: readonly Ruling[], conflictKey: string): Ruling[] {
+  return rulings
+    .filter((ruling) => ruling.conflictKey === conflictKey)
+    .sort((a, b) => Number(a.supersededBy !== null) - Number(b.supersededBy !== null) || b.at.localeCompare(a.at, "en"));
+}
+
+/** Rulings whose conflict the analysis no longer finds; they stay readable. */
+export function rulingsWithoutConflict(rulings: readonly Ruling[], conflicts: readonly Conflict[]): Ruling[] {
+  const known = new Set(conflicts.map((conflict) => conflict.key));
+  return rulings.filter((ruling) => !known.has(ruling.conflictKey));
+}
+
+/** How grave a weight is, in a word. The bounds cut the range of 1 to 100 in three. */
+export function weightWord(weight: number): "grave" | "middling" | "slight" {
+  return weight >= 67 ? "grave" : weight >= 34 ? "middling" : "slight";
+}
+
+const commonWords = new Set(["and", "the", "of", "against", "being", "size", "type", "or", "not"]);
+
+function stems(text: string): Set<string> {
+  return new Set(
+    text
+      .toLowerCase()
+      .split(/[^a-z0-9]+/)
+      .map((word) => word.replace(/s$/, ""))
+      .filter((word) => word.length > 2 && !commonWords.has(word)),
+  );
+}
+
+/** Fields of the stock sheet that share a telling word with a topic: "rear tires" with "rear tire size". */
+export function sheetFieldsAbout(topic: string, fields: Readonly<Record<string, string>>): [field: string, value: string][] {
+  const wanted = stems(topic);
+  const scored = Object.entries(fields).map(([field, value]) => ({
+    field,
+    value,
+    shared: [...stems(field)].filter((word) => wanted.has(word)).length,
+  }));
+  const best = Math.max(0, ...scored.map(({ shared }) => shared));
+  return scored.filter(({ shared }) => shared > 0 && shared === best).map(({ field, value }) => [field, value]);
+}

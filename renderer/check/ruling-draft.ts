@@ -1,0 +1,36 @@
+import type { Conflict, RulingDecision } from "../../shared-types/index.ts";
+import { sideLetter } from "../shared/claim-words.ts";
+
+/** A decision the reviewer can choose. */
+export interface RulingOption {
+  readonly decision: RulingDecision;
+  readonly side: number | null;
+  readonly label: string;
+}
+
+/** The decisions on a conflict in the order of their digit keys: each side stands, then the rest. */
+export function rulingOptions(conflict: Pick<Conflict, "sides">): RulingOption[] {
+  return [
+    ...conflict.sides.map((_, side) => ({ decision: "side-stands" as const, side, label: `${sideLetter(side)} stands` })),
+    { decision: "both-hold", side: null, label: conflict.sides.length > 2 ? "All hold, because…" : "Both hold, because…" },
+    { decision: "recogniser-error", side: null, label: "Recogniser's error" },
+    { decision: "look-at-vehicle", side: null, label: "Look at the vehicle" },
+  ];
+}
+
+export interface RulingDraft {
+  readonly option: RulingOption | null;
+  readonly reason: string;
+  readonly rightWords: string;
+}
+
+export type RulingFaults = Partial<Record<"option" | "reason" | "rightWords", string>>;
+
+export function faultsOfRuling(draft: RulingDraft): RulingFaults {
+  const faults: RulingFaults = {};
+  if (draft.option === null) faults.option = "Choose what you rule.";
+  if (draft.reason.trim() === "") faults.reason = "Say why, for whoever reads the record later.";
+  if (draft.option?.decision === "recogniser-error" && draft.rightWords.trim() === "")
+    faults.rightWords = "Write the words that were really said.";
+  return faults;
+}

@@ -1,0 +1,101 @@
+import { useState } from "react";
+import type { Conflict, RecordingDetail } from "../../shared-types/index.ts";
+import type { Edit } from "../client/use-recording.ts";
+import { Button } from "../shared/button.tsx";
+import { useInitials } from "../shared/initials.tsx";
+import { useShortcuts } from "../shared/keys.ts";
+import { TextField } from "../shared/text-field.tsx";
+import { choiceOfKey } from "./check-shortcuts.ts";
+import { faultsOfRuling, type RulingOption, rulingOptions } from "./ruling-draft.ts";
+
+export interface RulingFormProps {
+  readonly conflict: Conflict;
+  readonly detail: RecordingDetail;
+  readonly edit: Edit;
+}
+
+export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
+  const { initials } = useInitials();
+  const [option, setOption] = useState<RulingOption | null>(null);
+  const [reason, setReason] = useState("");
+  const [rightWords, setRightWords] = useState("");
+  const [tried, setTried] = useState(false);
+  const options = rulingOptions(conflict);
+  const found = faultsOfRuling({ option, reason, rightWords });
+  const faults = tried ? found : {};
+  const ruledBefore = detail.rulings.some((ruling) => ruling.conflictKey === conflict.key);
+  useShortcuts((key) => {
+    const chosen = options[choiceOfKey(key) ?? -1];
+    if (!chosen) return false;
+    setOption(chosen);
+    return true;
+  });
+
+  const rule = async () => {
+    setTried(true);
+    if (option === null || Object.keys(found).length > 0) return;
+    const saved = await edit(
+      "conflict.rule",
+      {
+        conflictKey: conflict.key,
+        decision: option.decision,
+        side: option.side,
+        reason: reason.trim(),
+        rightWords: option.decision === "recogniser-error" ? rightWords.trim() : null,
+      },
+      `Ruled on ${conflict.topic}: ${option.label}`,
+    );
+    // A refused ruling stays in the form, so that nothing typed is lost.
+    if (!saved) return;
+    setOption(null);
+    setReason("");
+    setRightWords("");
+    setTried(false);
+  };
+
+  return (
+    <form
+      className="ruling"
+      aria-label="Ruling"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void rule();
+      }}
+      onKeyDown={(event) => {
+        if (event.key === "Enter" && (event.ctrlKey || event.metaKey)) void rule();
+      }}
+    >
+      <fieldset className="ruling-options">
+        <legend>{ruledBefore ? "Rule again; the ruling before is kept as superseded" : "Your ruling"}</legend>
+        {options.map((one, index) => (
+          <label key={one.label} className="ruling-option">
+            <input
+              type="radio"
+              name="ruling"
+              className="visually-hidden"
+              checked={option?.decision === one.decision && option.side === one.side}
+              onChange={() => setOption(one)}
+            />
+            {one.label}
+            <kbd aria-hidden="true">{index + 1}</kbd>
+          </label>
+        ))}
+      </fieldset>
+      {option?.decision === "look-at-vehicle" ? <p className="small soft">The conflict stays open until someone has looked.</p> : null}
+      {option ? (
+        <div className="ruling-words">
+          {option?.decision === "recogniser-error" ? (
+            <TextField label="The right words" value={rightWords} onChange={setRightWords} fault={faults.rightWords} maxLength={500} />
+          ) : null}
+          <TextField label="Reason" value={reason} onChange={setReason} fault={faults.reason} maxLength={2000} rows={1} autoFocus />
+          <div className="row">
+            <Button type="submit" weight="main" aria-keyshortcuts="Control+Enter">
+              Rule
+            </Button>
+            <span className="small soft">{initials ? `signed ${initials}` : "your initials are asked for"}</span>
+          </div>
+        </div>
+      ) : null}
+    </form>
+  );
+}
