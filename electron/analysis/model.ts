@@ -73,7 +73,17 @@ export type NumberKind =
   | AsideKind;
 
 /** Numbers said in passing that are no claim about the vehicle: see `isAside`. */
-export type AsideKind = "percent" | "angle" | "engine-speed" | "road-speed" | "fuel-economy" | "duration" | "clock-time" | "telephone";
+export type AsideKind =
+  | "percent"
+  | "angle"
+  | "engine-speed"
+  | "road-speed"
+  | "fuel-economy"
+  | "duration"
+  | "clock-time"
+  /** "one, two, three, four": counted aloud; `parts` has the numbers. */
+  | "counting"
+  | "telephone";
 
 const asideKinds: ReadonlySet<NumberKind> = new Set([
   "percent",
@@ -83,6 +93,7 @@ const asideKinds: ReadonlySet<NumberKind> = new Set([
   "fuel-economy",
   "duration",
   "clock-time",
+  "counting",
   "telephone",
 ] satisfies AsideKind[]);
 

@@ -14,6 +14,9 @@ export interface RawPiece extends Piece {
 /** Numbers, ordinals and plural digits as a recogniser writes them, letters, signs. One scan cuts a token into these. */
 const scan = /'\d\d(?:s|'s)?(?![\d])|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d*\.\d+|\d+|[a-zµ·°]+(?:'[a-z]+)?|[$£€%/°"]|[-–x×+]/gu;
 
+/** The papers of a British vehicle. */
+const paperNames: ReadonlySet<string> = new Set(["v5", "v5c", "v55", "v62"]);
+
 /** Model names and the like: letters followed by digits that are no tire part. Their digits are no numbers. */
 const nameWithDigits = /^(?!(?:r|zr|tr|hr|vr|sr|p|lt|t|st|v|[a-n]r?(?=\d\d(?:-\d\d)?$))\d)[a-z]+-?\d+[a-z-]*\d*$/;
 const written = /^[$£€']?\d/;
@@ -68,7 +71,7 @@ function cutToken(token: Token, captions: readonly Caption[], pieces: RawPiece[]
     cutWords(word, index, pieces);
     return;
   }
-  if (vinLike.test(word) || (nameWithDigits.test(word) && !written.test(word))) {
+  if (paperNames.has(word) || vinLike.test(word) || (nameWithDigits.test(word) && !written.test(word))) {
     pieces.push(whole(word.replace(/\s/g, "")));
     return;
   }

@@ -73,7 +73,13 @@ function addFind(line: Line, rule: NumberRule, found: Find, candidates: Candidat
     candidates.push({
       first: found.first,
       end,
-      drafts: drafts.map((draft) => ({ ...draft, weight: Math.min(0.99, draft.weight * scale), rule: rule.name })),
+      drafts: [
+        ...drafts.map((draft) => ({ ...draft, weight: Math.min(0.99, draft.weight * scale), rule: rule.name })),
+        // The word may be no unit at all ("390 four V"): the bare number stays a late candidate.
+        ...found.drafts
+          .filter((draft) => draft.kind === "integer" && !draft.needsTopic)
+          .map((draft) => ({ ...draft, weight: draft.weight * 0.25, rule: rule.name })),
+      ],
     });
   }
 }
@@ -162,6 +168,7 @@ function measure(draft: Draft, spoken: UnitMatcher, line: Line): Draft | undefin
     repaired: draft.repaired,
     topic: draft.needsTopic ? draft.topic : unitTopic(spoken.unit),
     needsTopic: draft.needsTopic,
+    unitSaid: spoken.share >= 0.9,
   };
 }
 

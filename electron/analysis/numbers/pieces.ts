@@ -26,6 +26,8 @@ export interface Line {
   readonly british: boolean;
   /** True where a year before 1990 is said in full: two digits are then rather of the last century. */
   readonly classic: boolean;
+  /** True where a year before 1950 is said in full: "a 37" is then a year too. */
+  readonly prewar: boolean;
 }
 
 export function lineOf(pieces: readonly Piece[], tokens: readonly Token[]): Line {
@@ -42,12 +44,14 @@ export function lineOf(pieces: readonly Piece[], tokens: readonly Token[]): Line
     starts,
     tokens,
     british: soundsBritish(tokens),
-    classic: pieces.some((piece) => /^19[0-8]\d$/.test(piece.text)) || hasSpokenClassicYear(pieces),
+    classic: saysYear(pieces, /^19[0-8]\d$/),
+    prewar: saysYear(pieces, /^19[0-4]\d$/),
   };
 }
 
-function hasSpokenClassicYear(pieces: readonly Piece[]): boolean {
-  return pieces.some((piece, at) => piece.text === "19" && /^[0-8]\d$/.test(pieces[at + 1]?.text ?? ""));
+/** Whether a year of the given form is said, in one piece (1964) or as two (nineteen sixty four). */
+function saysYear(pieces: readonly Piece[], form: RegExp): boolean {
+  return pieces.some((piece, at) => form.test(piece.text) || (piece.text === "19" && form.test(`19${pieces[at + 1]?.text}`)));
 }
 
 const britishWords: ReadonlySet<string> = new Set(

@@ -16,7 +16,9 @@ export interface Draft {
   readonly repaired?: boolean | undefined;
   /** What the words around must speak of for this reading to gain. */
   readonly topic?: Topic | undefined;
-  /** False for a value that needs its topic: without a word of it nearby the reading is not plausible at all. */
+  /** True where the unit was said and can mean nothing else: words about other things nearby take nothing from it. */
+  readonly unitSaid?: boolean | undefined;
+  /** True for a value that needs its topic: without a word of it nearby the reading is not plausible at all. */
   readonly needsTopic?: boolean | undefined;
 }
 

@@ -50,9 +50,10 @@ function weigh<T extends Draft>(draft: T, strengths: ReadonlyMap<Topic, number>,
       : draft;
   const strength = strengths.get(draft.topic) ?? 0;
   if (draft.needsTopic && strength < leastTopic) return undefined;
-  const gained = draft.weight + (1 - draft.weight) * strength * 0.8;
+  // A far-fetched reading ("sixty two" for 62,000) stays behind the plain one even where its topic is spoken of.
+  const gained = draft.weight + (1 - draft.weight) * strength * (draft.needsTopic && draft.weight <= 0.12 ? 0.5 : 0.8);
   // Where the words speak of something else, this reading is that much less likely.
-  const lost = 1 - Math.max(0, strongest - strength) * 0.35;
+  const lost = 1 - Math.max(0, strongest - strength) * (draft.unitSaid ? 0.08 : 0.35);
   return { ...draft, weight: Math.min(0.99, gained * lost) };
 }
 

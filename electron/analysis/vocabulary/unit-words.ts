@@ -57,7 +57,7 @@ export const spokenUnits: readonly SpokenUnit[] = [
     typical: [25, 1300],
     share: 0.95,
   },
-  { unit: "V", said: "(?:- )?(?:volts?|v)", least: 0.1, most: 1000, typical: [5.5, 48], share: 0.95 },
+  { unit: "V", said: "(?:volts?|v(?! (?:[24568]|10|12|16)(?= |$)))", least: 0.1, most: 1000, typical: [5.5, 48], share: 0.95 },
   { unit: "µm", said: "microns?|micrometers?|mikes|µm", least: 5, most: 5000, typical: [60, 900], share: 1 },
   { unit: "mil", said: "mils?", least: 0.5, most: 200, typical: [2, 40], share: 1 },
   { unit: "ga", said: "(?:- )?(?:gauge|gage|ga)", least: 4, most: 30, typical: [8, 24], share: 1 },

@@ -12,7 +12,7 @@ test.for([
   ["the VIN is 1 G 4 A H 5 9 H 4 5 G 1 1 8 3 4 1", "1G4AH59H45G118341", "letter by letter"],
   ["VIN is one gee four A H fifty nine H four five G eleven eighty three forty one", "1G4AH59H45G118341", "pairs of digits"],
   [
-    "one G as in golf four alpha hotel five nine hotel four five golf one one eight three four one",
+    "so the VIN plate reads one G as in golf four alpha hotel five nine hotel four five golf one one eight three four one on the dash",
     "1G4AH59H45G118341",
     "spelling alphabet",
   ],

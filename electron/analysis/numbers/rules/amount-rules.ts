@@ -28,7 +28,7 @@ export const amountRules: readonly NumberRule[] = [
     {
       name: "dimensions",
       example: { heard: "they're fourteen by six", meant: "14x6" },
-      pattern: `(?<first>${side}) (?:inch(?:es)? )?(?:by|x) (?:an? )?(?<second>${side})(?:s|j)?(?: (?:by|x) (?<third>${side}))?`,
+      pattern: `(?<first>${side}) (?:(?:inch(?:es)?|j) )?(?:by|x) (?:an? )?(?<second>${side})(?:s|j)?(?: (?:by|x) (?<third>${side})s?)?`,
     },
     ({ first = "", second = "", third = "" }) => {
       const parts = [first, second, third].filter((part) => part !== "").map(sideValue);

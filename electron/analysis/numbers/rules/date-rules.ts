@@ -80,7 +80,14 @@ export const dateRules: readonly NumberRule[] = [
       const value = yearOf(said);
       // "may" and "march" are verbs too: a bare two-digit number after them is no year without "of".
       const linked = / (?:of|in) /.test(line.text.slice(line.starts[first], line.starts[first]! + month.length + 5));
-      if (value === undefined || ((month === "may" || month === "march") && !linked && digitsOf(said).length < 4)) return [];
+      if (
+        value === undefined ||
+        ((month === "may" || month === "march") &&
+          !linked &&
+          digitsOf(said).length < 4 &&
+          !yearPrepositions.has(line.pieces[first - 1]?.text ?? ""))
+      )
+        return [];
       return [
         { kind: "date", value: `${value}-${twoDigits(monthNumber[month]!)}`, weight: digitsOf(said).length === 4 || linked ? 0.93 : 0.6 },
       ];
@@ -88,13 +95,28 @@ export const dateRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "month-slash-year",
+      example: { heard: "door tag says 09/96", meant: "1996-09" },
+      pattern: "(?<month>0[1-9]|1[0-2]|[1-9]) / (?<year>(?:19|20)?\\d\\d)",
+    },
+    ({ month = "", year: said = "" }) => {
+      const value = yearOf(said);
+      // 9/16 is a fraction and 8/32 tread; a leading zero, a full year or an old one is a date.
+      if (value === undefined || !(month.startsWith("0") || said.length === 4 || value < 2000)) return [];
+      return Number(said) === 64 && !month.startsWith("0")
+        ? []
+        : [{ kind: "date", value: `${value}-${twoDigits(Number(month))}`, weight: 0.85 }];
+    },
+  ),
+  phraseRule(
+    {
       name: "month-and-year-of-build",
       example: { heard: "see where it says built ten fourteen", meant: "2014-10" },
-      pattern: "(?<month>1[0-2]|0?[1-9]|oh [1-9]) (?:(?:/|-|of) )?(?<year>[0-3]\\d|oh \\d)",
+      pattern: "(?<month>1[0-2]|0?[1-9]|oh [1-9]) (?:(?:/|-|of) )?(?<year>\\d\\d|oh \\d)",
     },
     ({ month = "", year: said = "" }, line, first) => {
       if (
-        !/(?:built|manufactured|build date|date of manufacture|made)(?: (?:in|on|is|says|of))? $/.test(
+        !/(?:built|manufactured|build date|date of manufacture|made|tag says|sticker says|label says|plate says)(?: (?:in|on|is|says|of))? $/.test(
           line.text.slice(Math.max(0, line.starts[first]! - 40), line.starts[first]),
         )
       )
@@ -176,12 +198,12 @@ export const dateRules: readonly NumberRule[] = [
       const before = line.pieces[first - 1]?.text ?? "";
       if (!articles.has(before) || notAfterYear.test(next)) return [];
       const value = Number(digits);
-      const weight = before === "the" ? 0.35 : 0.66;
+      const weight = before === "the" ? 0.5 : 0.66;
       if (value >= 46) return [{ kind: "year", value: 1900 + value, weight, topic: "year" }];
       // A pre-war car or part; the same digits of this century come second.
       return [
-        { kind: "year", value: 1900 + value, weight: weight - 0.04, topic: "year" },
-        ...(value <= 35 ? [{ kind: "year" as const, value: 2000 + value, weight: weight - 0.2, topic: "year" as const }] : []),
+        { kind: "year", value: 1900 + value, weight: line.prewar ? weight - 0.04 : weight - 0.18, topic: "year" },
+        ...(value <= 35 ? [{ kind: "year" as const, value: 2000 + value, weight: weight - 0.22, topic: "year" as const }] : []),
       ];
     },
   ),

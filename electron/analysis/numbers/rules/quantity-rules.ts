@@ -1,5 +1,6 @@
 import { isPlausibleRatio, isSoldRatio, ratioOfTeeth } from "../../vocabulary/axle-ratios.ts";
 import { isKnownDisplacement } from "../../vocabulary/displacements.ts";
+import { metricRimsMm } from "../../vocabulary/tire-geometry.ts";
 import { type Draft, digitsOf, type NumberRule, phraseRule, roundTo } from "../rule.ts";
 import { dateCodeDrafts, monthOfYearDrafts, yearDrafts } from "./date-drafts.ts";
 
@@ -19,6 +20,7 @@ function threeDigitDrafts(digits: string, options: { plural: boolean; spelled: b
     drafts.push({ kind: "ratio", value: ratio, weight, repaired: true, topic: "ratio" });
   }
   if (isKnownDisplacement(value)) drafts.push({ kind: "measure", value, unit: "cu in", weight: 0.4, topic: "displacement" });
+  if (metricRimsMm.includes(value)) drafts.push({ kind: "measure", value, unit: "mm", weight: 0.4, topic: "wheel", needsTopic: true });
   if (value >= 390 && value <= 1250 && value % 5 === 0)
     drafts.push({ kind: "measure", value, unit: "cfm", weight: 0.35, topic: "flow", needsTopic: true });
   drafts.push(...dateCodeDrafts(digits, options.spelled));
@@ -48,9 +50,9 @@ export const quantityRules: readonly NumberRule[] = [
       drafts.push(...yearDrafts(digits, { decade: plural !== "", written }));
       if (digits.length === 4 && written === "digits") drafts.push(...dateCodeDrafts(digits, false), ...monthOfYearDrafts(digits));
       if (digits.length === 3 && digits.startsWith("0")) drafts.push(...dateCodeDrafts(digits, false));
-      if (value >= 10 && value < 200 && digits.length <= 3)
+      if (!plural && value >= 10 && value < 200 && digits.length <= 3)
         drafts.push({ kind: "integer", value: value * 1000, weight: 0.12, repaired: true, topic: "price", needsTopic: true });
-      if (value >= 10 && value < 400 && digits.length <= 3)
+      if (!plural && value >= 10 && value < 400 && digits.length <= 3)
         drafts.push({ kind: "integer", value: value * 1000, weight: 0.1, repaired: true, topic: "mileage", needsTopic: true });
       // Tire, oil and compression figures are often given bare: "they're at thirty five".
       if (value >= 20 && value <= 200 && !plural)
@@ -135,6 +137,7 @@ export const quantityRules: readonly NumberRule[] = [
       takesUnit: true,
     },
     ({ digits = "", plural }) =>
+      countedAloud(digits) ??
       threeDigitDrafts(digitsOf(digits), { plural: plural !== "", spelled: true, whole: 0.5 }).map((draft) =>
         draft.kind === "integer" || draft.kind === "measure" ? { ...draft, repaired: true } : draft,
       ),
@@ -215,6 +218,9 @@ export const quantityRules: readonly NumberRule[] = [
       const asDigits = line.pieces[first]!.written === "digits";
       if (comma) return dateCodeDrafts(digits, true).map((draft) => ({ ...draft, weight: draft.weight * 0.6, needsTopic: true }));
       const drafts: Draft[] = [{ kind: "integer", value: Number(digits), weight: asDigits ? 0.25 : 0.5, repaired: asDigits }];
+      // "twenty six, twenty seven": about so much. "twenty twenty one" is a year.
+      if (Number(digitsOf(tail)) === Number(lead) + 1 && !asYearPair(digits))
+        drafts.push({ kind: "range", value: `${lead}-${digitsOf(tail)}`, parts: [Number(lead), Number(lead) + 1], weight: 0.6 });
       drafts.push(
         ...yearDrafts(digits, { decade: false, written: "words" }),
         ...dateCodeDrafts(digits, true),
@@ -245,14 +251,17 @@ export const quantityRules: readonly NumberRule[] = [
     {
       name: "thousands-and-hundreds-shorthand",
       example: { heard: "asking eighteen nine fifty", meant: 18950 },
-      pattern: `(?<lead>(?:1 )?${two}|1 oh ${one}|${one}|1\\d\\d) (?<tail>(?:${one}|oh) (?:${two}|${zero} \\d)|\\d{3}|oh ${one})`,
+      pattern: `(?<lead>(?:1 )?${two}|1 oh ${one}|${one}|1\\d\\d) (?<tail>(?:${one}|oh) (?:${two}|${zero} \\d|\\d \\d)|\\d{3}|oh ${one})`,
       takesUnit: true,
     },
     ({ lead = "", tail = "" }, line, first) => {
       const thousands = Number(digitsOf(lead));
       const rest = digitsOf(tail).padStart(3, "0");
       const splitDigits = /^\d{3}$/.test(tail) && line.pieces[first]!.written === "digits";
-      const spoken = tail.includes(" ");
+      // "one forty two nine hundred": the hundreds were said as such.
+      const spoken =
+        tail.includes(" ") ||
+        (line.pieces[first + lead.split(" ").length]!.written === "scaled" && line.pieces[first]!.written !== "scaled");
       if (lead.length === 1 && !spoken) return [];
       const weight = lead.length === 1 ? 0.2 : spoken ? 0.5 : splitDigits && thousands < 100 ? 0.22 : 0.35;
       const needsTopic = weight < 0.5;
@@ -271,6 +280,8 @@ export const quantityRules: readonly NumberRule[] = [
     },
     ({ digits = "", more }) => {
       const spelled = digitsOf(digits);
+      const aloud = countedAloud(`${digits}${more}`);
+      if (aloud) return aloud;
       if (more) return [{ kind: "telephone", value: `${spelled}${digitsOf(more)}`, weight: 0.7 }];
       const drafts: Draft[] = [
         { kind: "integer", value: Number(spelled), weight: 0.5, repaired: true, topic: "mileage" },
@@ -322,6 +333,18 @@ const engineLayouts: ReadonlySet<string> = new Set("straight inline flathead sla
 /** 235, 255: "two thirty fives" are tires unless gears are spoken of; 355 and 455 are no common width. */
 function isTireWidth(value: number): boolean {
   return value % 10 === 5 && value >= 155 && value <= 325;
+}
+
+function asYearPair(digits: string): boolean {
+  return Number(digits) >= 1900 && Number(digits) <= 2039;
+}
+
+/** "one two three four": a step of one from number to number is someone counting. */
+function countedAloud(text: string): Draft[] | undefined {
+  const parts = text.trim().split(" ").map(Number);
+  const step = parts[1]! - parts[0]!;
+  if (parts.length < 3 || Math.abs(step) !== 1 || parts.some((part, at) => at > 0 && part - parts[at - 1]! !== step)) return undefined;
+  return [{ kind: "counting", value: parts.join(" "), parts, weight: 0.7 }];
 }
 
 /** "seventeens", "thirty fives": wheels or off-road tires named by their inches. */
