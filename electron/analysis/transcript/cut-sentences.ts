@@ -1,11 +1,13 @@
 import type { Caption } from "../../../shared-types/index.ts";
 import type { Sentence, Token } from "../model.ts";
-import { jointGuards, joints } from "./joints.ts";
+import { danglingWords, jointGuards, joints } from "./joints.ts";
 
 /** Sentence ends per hundred words from which a recogniser counts as punctuating. Speech has four to ten; stray marks make one. */
 const punctuatedEndsPerHundredWords = 2;
 /** Captions this long (median words) are paragraphs: one ends where a sentence or a clause does. Shorter ones cut anywhere. */
 const paragraphWords = 15;
+/** Share of captions ending in a word that ends no sentence ("the", "of") from which captions are taken to cut anywhere. */
+const mostDangling = 0.1;
 /** Silence between captions that ends a sentence, in seconds. */
 const sentencePauseSeconds = 1.2;
 /** Words a stretch must have before a spoken joint cuts it: without punctuation, and with it (only run-on sentences). */
@@ -25,7 +27,7 @@ export function endsSentence(token: Token): boolean {
 
 /** The speech cut into sentences or clauses; every token belongs to exactly one. */
 export function cutSentences(tokens: readonly Token[], captions: readonly Caption[], punctuated: boolean): Sentence[] {
-  const paragraphs = medianWords(tokens) >= paragraphWords;
+  const paragraphs = medianWords(tokens) >= paragraphWords && danglingShare(tokens) < mostDangling;
   const sentences: Sentence[] = [];
   let first = 0;
   for (let position = 1; position <= tokens.length; position += 1) {
@@ -72,6 +74,11 @@ export function isJoint(tokens: readonly Token[], position: number): boolean {
     if (joint.word !== word || (joint.next && !joint.next.includes(next))) return false;
     return !(jointGuards[joint.guard] as readonly string[]).includes(before);
   });
+}
+
+function danglingShare(tokens: readonly Token[]): number {
+  const lasts = tokens.filter((token, position) => tokens[position + 1]?.caption !== token.caption);
+  return lasts.filter((token) => token.after === "" && danglingWords.has(token.word)).length / Math.max(1, lasts.length);
 }
 
 function medianWords(tokens: readonly Token[]): number {

@@ -102,3 +102,10 @@ export const joints = [
   { word: "you've", next: ["got"], guard: "subject", example: "the nose is clean you've got two lamps" },
   { word: "we've", next: ["got"], guard: "subject", example: "the nose is clean we've got two lamps" },
 ] as const satisfies readonly Joint[] as readonly Joint[];
+
+/** Words that end no sentence: a caption that ends in one was cut in the middle of it. */
+export const danglingWords: ReadonlySet<string> = new Set(
+  "the a an of to and or in on at with for from by is are was were it's that's there's they're we're i'm you're my your his her our their its this these those been be has have had if as than into but because cause very i we they he she".split(
+    " ",
+  ),
+);

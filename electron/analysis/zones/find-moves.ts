@@ -23,13 +23,14 @@ export interface Move {
 export function findMoves(line: SpokenLine, drive: DriveSide, punctuated: boolean): Move[] {
   const reach = elsewhereReachWords[punctuated ? "punctuated" : "unpunctuated"];
   const moves: Move[] = [];
-  for (const { rule, strength, pattern } of matchersFor(punctuated)) {
+  for (const { rule, strength, pattern, isHeading } of matchersFor(punctuated)) {
+    if (rule.british && !drive.british) continue;
     for (const match of line.text.matchAll(pattern)) {
       const zone = zoneOf(rule, match, drive);
       if (rule.zone !== null && zone === null) continue;
       const start = match.index;
       const end = start + match[0].length;
-      if (zone !== null && zone !== "closing" && isElsewhere(line.text, start, end, reach)) continue;
+      if (zone !== null && zone !== "closing" && !isHeading && isElsewhere(line.text, start, end, reach)) continue;
       moves.push({
         rule: rule.name,
         zone,
@@ -48,6 +49,8 @@ export function findMoves(line: SpokenLine, drive: DriveSide, punctuated: boolea
 }
 
 function zoneOf(rule: MoveRule, match: RegExpExecArray, drive: DriveSide): Move["zone"] {
+  // A British hood is the folding top.
+  if (rule.zone === "engine-bay" && drive.british && /(?<![a-z])hood(?![a-z])/.test(match[0])) return "roof";
   if (rule.zone !== "side") return rule.zone;
   return zoneOfSide(match.groups?.side ?? "", drive);
 }
@@ -56,15 +59,15 @@ function zoneOf(rule: MoveRule, match: RegExpExecArray, drive: DriveSide): Move[
 const reachCharacters = 60;
 
 function isElsewhere(text: string, start: number, end: number, reach: number): boolean {
-  const sentence =
-    text
-      .slice(Math.max(0, start - reachCharacters), start)
-      .split(newTurn)
-      .at(-1) ?? "";
-  const before = sentence.trim().split(" ").slice(-reach).join(" ");
-  const after = (text.slice(end, end + reachCharacters).split("|")[0] ?? "").trim().split(" ").slice(0, reach).join(" ");
-  return elsewhereBefore.test(before) || elsewhereAfter.test(after);
+  const after = text.slice(end, end + reachCharacters).split("|")[0] ?? "";
+  return (
+    elsewhereBefore.test(lastWords(text.slice(Math.max(0, start - reachCharacters), start), reach)) ||
+    elsewhereAfter.test(firstWords(after, reach))
+  );
 }
+
+const firstWords = (text: string, count: number) => text.trim().split(" ").slice(0, count).join(" ");
+const lastWords = (text: string, count: number) => (text.split(newTurn).at(-1) ?? "").trim().split(" ").slice(-count).join(" ");
 
 function withoutDoubles(moves: readonly Move[]): Move[] {
   const kept: Move[] = [];

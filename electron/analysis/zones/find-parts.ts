@@ -20,6 +20,8 @@ export function findParts(speech: Speech): NamedPart[] {
     let node: PhraseNode | undefined = tree;
     let best: NamedPart | null = null;
     for (let end = first; node && end < words.length; ) {
+      // A phrase never runs over a sentence's end: "round to the back. Bumper …" names no back bumper.
+      if (end > first && /[.?!]/.test(speech.tokens[end - 1]?.after ?? "")) break;
       node = node.next.get(words[end] ?? "");
       end += 1;
       if (node?.weights) best = { first, end, zones: node.weights };

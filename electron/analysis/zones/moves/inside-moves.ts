@@ -2,7 +2,7 @@ import type { MoveRule } from "./move-rule.ts";
 import { places } from "./places.ts";
 
 const notIntoTheCar =
-  "(?:there|close|tight|on|low|gear|touch|front|behind|under|between|this light|trouble|through|deep|your|and out|line|time|case|place|park|drive|neutral|reverse|first|second|third|high|four|two|half|shape|good|great|really|the (?:trunk|boot|bed|back of|paperwork|engine|folder|sun|pit|light|shop|barn|garage|hole|wheel|fender|water|road|paint|file|ground|air|gravel|glass|picture|shot|frame|middle|rain|box|way|numbers|details)|to (?:the )?(?:trunk|boot|bed|engine|pit|back of|it|that|this|details)|that (?:bed|box|trunk)|contact|with (?:us|me at))";
+  "(?:there|close|tight|on|low|gear|touch|front|behind|under|between|this light|trouble|through|deep|your|and out|line|time|case|place|park|drive|neutral|reverse|first gear|second|third|high|the (?:trunk|boot|bed|back of|paperwork|engine|folder|sun|pit|light|shop|barn|garage|hole|wheel|fender|water|road|paint|file|ground|air|gravel|glass|picture|shot|frame|middle|rain|box|way|numbers|details)|to (?:the )?(?:trunk|boot|bed|engine|pit|back of|it|that|this|details)|that (?:bed|box|trunk)|contact|with (?:us|me at))";
 /** Where a name of the cabin stands as a heading. */
 const headed =
   "(?= (?:\\||now|here|this|is|its|we|weve|you|youve|then|theres|has|all|so|real|was|on|i|looks|next|wise|seats|black|tan|red|grey|gray|blue|the|clean|nice|what|half|full|leather|cloth|vinyl|same|good|that)(?![a-z]))";
@@ -12,7 +12,7 @@ export const insideMoves = [
     name: "get-in",
     zone: "cabin",
     strength: 7.5,
-    phrase: `(?:get|gets|getting|hop|hops|hopping|jump|jumping|climb|climbing|slide|sliding|step|stepping|pop|sit|sitting|slip|crawl|clamber|settle)(?: on| back| right| down| up| yourself| over| round| straight| myself)? (?:in|into|inside)(?! ${notIntoTheCar}(?![a-z]))(?: (?:it|her|him|here|the (?:car|cab|truck|drivers? seat|front seat|cabin|thing|interior|passenger seat|seat|van)))?`,
+    phrase: `(?:get|gets|getting|hop|hops|hopping|jump|jumping|climb|climbing|slide|sliding|step|stepping|pop|sit|sitting|slip|crawl|clamber|settle)(?: on| back| right| down| up| yourself| over| round| straight| myself)? (?:in|into(?! it(?![a-z]))|inside)(?! ${notIntoTheCar}(?![a-z]))(?: (?:it|her|him|here|the (?:car|cab|truck|drivers? seat|front seat|cabin|thing|interior|passenger seat|seat|van)))?`,
     example: "so let's get in it",
     quiet: "get in close on that weld",
   },

@@ -19,6 +19,8 @@ export interface MoveRule {
   readonly setsOff?: boolean;
   /** True where the words say what will be done: they hide a surer rule that would read them as done. */
   readonly announces?: boolean;
+  /** True where only a British narrator moves with these words. */
+  readonly british?: boolean;
   readonly example: string;
   /** Much the same words that move nothing. */
   readonly quiet: string;
@@ -40,6 +42,8 @@ export interface MoveMatcher {
   readonly rule: MoveRule;
   readonly strength: number;
   readonly pattern: RegExp;
+  /** Headings name a place and do nothing, so no word before them can put the doing elsewhere. */
+  readonly isHeading: boolean;
 }
 
 /** What remains of a heading's strength where no punctuation shows that it is one. */
@@ -51,11 +55,16 @@ const whole = (source: string) => new RegExp(`(?<![a-z0-9])(?:${source})(?![a-z0
 export function moveMatchers(rules: readonly MoveRule[], punctuated: boolean): MoveMatcher[] {
   return rules.flatMap((rule) => {
     const matchers: MoveMatcher[] = [];
-    if (rule.phrase) matchers.push({ rule, strength: rule.strength, pattern: whole(rule.phrase) });
+    if (rule.phrase) matchers.push({ rule, strength: rule.strength, pattern: whole(rule.phrase), isHeading: false });
     const heading = [rule.heading, rule.bareHeading].filter((source) => source !== undefined).join("|");
-    if (heading) matchers.push({ rule, strength: rule.strength, pattern: whole(`${headingPlace}(?:${heading})`) });
+    if (heading) matchers.push({ rule, strength: rule.strength, pattern: whole(`${headingPlace}(?:${heading})`), isHeading: true });
     if (rule.bareHeading && !punctuated) {
-      matchers.push({ rule, strength: rule.strength - bareHeadingLoss, pattern: whole(`${bareHeadingPlace}(?:${rule.bareHeading})`) });
+      matchers.push({
+        rule,
+        strength: rule.strength - bareHeadingLoss,
+        pattern: whole(`${bareHeadingPlace}(?:${rule.bareHeading})`),
+        isHeading: true,
+      });
     }
     return matchers;
   });

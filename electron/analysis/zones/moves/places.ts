@@ -18,6 +18,9 @@ export const places = {
   rear: `(?:the )?(?:very )?(?:(?:rear|back)(?: side)?(?! ${rearThings}(?![a-z]))|back end|blunt end|tail end|tail|rear end(?! (?:is|gear|gears|ratio|out|has|housing|seal|a|from|off|and|in|got|was|could|looks))|rear bumper|tail ?lights?)${ofTheCar}`,
   rearOfTheCar: `(?:the )?(?:rear|back|tail|rear end|back end|tail end) of ${vehicle}`,
   side: "(?:the |this |that |his |her )?(?<side>drivers?|passengers?|near|off|left(?: hand)?|right(?: hand)?|kerb|curb|street|nearside|offside|kerbside|curbside)(?:(?<=nearside|offside|kerbside|curbside)|[ -]?side)(?! (?:mirror|window|door|seat|headlight|headlamp|tail|light|lamp|fender|wing|rear|front|quarter|wheel|tire|tyre|floor|carpet|airbag|visor|corner|bumper|only|rocker|sill|arch|was|has a|has had|got hit|windshield|bolster|switch|of the (?:dash|engine|motor|block|frame|pan|bed|box|windshield|windscreen|hood|bonnet|bumper))(?![a-z]))",
+  /** After "down", "along" and the like a side is a place, whatever is named next ("down the right side front fender is straight"). */
+  sideGoneTo:
+    "(?:the |this |that |his |her )?(?<side>drivers?|passengers?|near|off|left(?: hand)?|right(?: hand)?|kerb|curb|street|nearside|offside|kerbside|curbside)(?:(?<=nearside|offside|kerbside|curbside)|[ -]?side)(?! (?:mirror|window|seat|airbag|visor|floor|carpet|switch|bolster|of the (?:dash|engine|motor|block|frame|pan|bed|box|windshield|windscreen|hood|bonnet|bumper))(?![a-z]))",
   otherSide:
     "(?:the |that )?(?:other|opposite|far) side(?! of (?:the )?(?:street|road|town|country|world|coin|engine|motor|block|dash|card|page|river|lot|yard|firewall|that))",
   trunk:
