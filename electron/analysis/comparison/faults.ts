@@ -103,14 +103,14 @@ export function faultsAgainstPraise(claims: readonly Claim[]): { conflicts: Conf
 /** Faultless claims about the whole component that reach down to its parts. */
 function coveringClaims(good: Map<View, Claim[]>): [View, Claim[]][] {
   return [...good].flatMap(([view, said]) => {
-    const faultless = said.filter((claim) => faultlessnessOf(claim.quote).strength === "faultless" || totality.test(claim.quote));
+    const faultless = said.filter((claim) => faultlessnessOf(claim).strength === "faultless" || totality.test(claim.quote));
     return faultless.length > 0 ? [[view, faultless] as [View, Claim[]]] : [];
   });
 }
 
 function conflictBetween(praise: readonly Claim[], flaws: readonly Claim[], view: View): ConflictDraft | undefined {
-  const goods = praise.map((claim) => ({ claim, said: faultlessnessOf(claim.quote) }));
-  const faults = flaws.map((claim) => ({ claim, kinds: damageSpokenOf(claim.quote) }));
+  const goods = praise.map((claim) => ({ claim, said: faultlessnessOf(claim) }));
+  const faults = flaws.map((claim) => ({ claim, kinds: damageSpokenOf(claim) }));
   const allFaults = joined(faults.map(({ kinds }) => kinds));
   const someUnnamed = faults.some(({ kinds }) => kinds.size === 0);
   const faultless = inOrder(goods.filter(({ said }) => rulesOutAny(said, allFaults, someUnnamed)).map(({ claim }) => claim));
@@ -139,10 +139,8 @@ function conflictBetween(praise: readonly Claim[], flaws: readonly Claim[], view
 }
 
 function remarkBetween(praise: readonly Claim[], flaws: readonly Claim[], view: View): RemarkDraft[] {
-  const alike = praise.find((claim) =>
-    [...damageSpokenOf(claim.quote)].some((kind) => flaws.some((flaw) => damageSpokenOf(flaw.quote).has(kind))),
-  );
-  const claim = alike ?? praise.find((candidate) => faultlessnessOf(candidate.quote).strength === "praise");
+  const alike = praise.find((claim) => [...damageSpokenOf(claim)].some((kind) => flaws.some((flaw) => damageSpokenOf(flaw).has(kind))));
+  const claim = alike ?? praise.find((candidate) => faultlessnessOf(candidate).strength === "praise");
   const flaw = flaws[0];
   if (!claim || !flaw || !saidApart([[claim], flaws], sameBreathSeconds.condition)) return [];
   const topic = topicFor(flaw, view);

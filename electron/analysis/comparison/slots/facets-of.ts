@@ -1,4 +1,5 @@
 import type { AttributeName, Claim, ClaimValue, ComponentName, ConflictKind } from "../../../../shared-types/index.ts";
+import { isLoose } from "../values/approximation.ts";
 import { huesOf } from "../values/colors.ts";
 import { materialOf } from "../values/materials.ts";
 import { figureOf, type QuantityRule, quantityRuleFor } from "../values/quantities.ts";
@@ -65,6 +66,32 @@ export function placeOf(claim: Claim, meaning: UnplacedMeaning, part: string | n
       return undefined;
   }
 }
+
+/** Circumstances that come more than once, each time with a figure of its own. */
+const recurring: ReadonlySet<string> = new Set([
+  "history",
+  "work",
+  "since the work",
+  "since",
+  "when the work was done",
+  "cost of a part or of work",
+  "receipts",
+  "spent",
+  "asked before",
+  "other sum",
+  "sale",
+  "owned since",
+  "donor vehicle",
+  "year of the part",
+  "limit or as new",
+  "advised",
+  "cut out",
+  "former counter",
+  "as first supplied",
+]);
+
+/** Here a mileage given with "about" is that of some work in the papers, not the reading in the dash. */
+const zonesOfWork: ReadonlySet<string> = new Set(["engine-bay", "underside"]);
 
 /** Said here, "it's on two thirty-fives" is about the vehicle, not about the wheel in view. */
 const zonesAwayFromWheels: ReadonlySet<string> = new Set(["opening", "closing", "documents", "drive", "cabin", "engine-bay"]);
@@ -133,7 +160,10 @@ function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
   if (!reading) return [];
   const part = slotPart(claim);
   if (rule.parts === "named" && part === null) return [];
-  if (rule.needsCircumstance && circumstanceOf(claim) === null) return [];
+  const circumstance = circumstanceOf(claim);
+  if (claim.component === "odometer" && isLoose(claim) && zonesOfWork.has(claim.zone)) return [];
+  if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
+  if (circumstance !== null && recurring.has(circumstance)) return [];
   return facet({
     claim,
     kind: "measure",

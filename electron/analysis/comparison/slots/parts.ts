@@ -50,10 +50,11 @@ const sameAsWhole = {
   "fuel-system": { parts: ["carburetor"], attributes: ["flow"] },
   odometer: { parts: ["odometer", "clock", "reading", "mileage"], attributes: "every" },
   price: { parts: ["asking", "asking price", "price"], attributes: "every" },
-  tire: { parts: ["tire", "tyre", "road tire", "date code"], attributes: "every" },
+  tire: { parts: ["tire", "tyre", "road tire", "date code", "tread"], attributes: "every" },
   wheel: { parts: ["wheel", "rim"], attributes: ["diameter", "width", "size", "material", "color"] },
   "air-conditioning": { parts: ["air conditioning", "air", "compressor", "a/c", "ac"], attributes: ["presence"] },
   "fuel-tank": { parts: ["tank", "fuel tank"], attributes: "every" },
+  exhaust: { parts: ["pipe", "exhaust", "exhaust pipe"], attributes: ["diameter", "material"] },
   seats: { parts: ["seat", "leather", "hide", "upholstery", "cover"], attributes: ["color", "material", "originality"] },
   brakes: { parts: ["brake"], attributes: "every" },
   vehicle: { parts: ["car", "truck", "vehicle"], attributes: "every" },
@@ -104,6 +105,18 @@ const presentWords: readonly { readonly component: ComponentName; readonly noun:
   { component: "brakes", noun: "abs", words: /\b(abs|anti ?-?lock)\b/i },
 ];
 
+/** Narrower parts that a claim's own words name, where it names the component or a wider part ("pipe" for a header's primaries). */
+const narrowerWords: readonly {
+  readonly component: ComponentName;
+  readonly attribute: AttributeName;
+  readonly part: string;
+  readonly words: RegExp;
+}[] = [
+  { component: "exhaust", attribute: "diameter", part: "header", words: /\b(headers?|primar(y|ies)|manifolds?)\b/i },
+  { component: "exhaust", attribute: "diameter", part: "tailpipe tip", words: /\b(tips?|outlets?|go out to)\b/i },
+  { component: "brakes", attribute: "thickness", part: "rotor", words: /\b(rotors?|dis[ck]s?)\b/i },
+];
+
 /** Singular, lower case, one spelling. */
 function spelledPart(part: string): string {
   const plain = part.toLowerCase().replace(/[_-]+/g, " ").replace(/\s+/g, " ").trim();
@@ -119,6 +132,8 @@ export function slotPart(claim: Claim): string | null {
     sameAsWhole as Partial<Record<ComponentName, { parts: readonly string[]; attributes: "every" | readonly AttributeName[] }>>
   )[component];
   if (part !== null && whole?.parts.includes(part) && (whole.attributes === "every" || whole.attributes.includes(attribute))) part = null;
+  const narrow = narrowerWords.find((row) => row.component === component && row.attribute === attribute && row.words.test(claim.quote));
+  if (narrow) return narrow.part;
   if (part !== null) return part;
   if (attribute === "count") {
     const row = countedWords.find((candidate) => candidate.component === component && candidate.words.test(claim.quote));

@@ -23,25 +23,40 @@ export const sameBreathSeconds = {
  * @returns positions into `sides`, in order. Grows with n log n.
  */
 export function sidesSaidApart(sides: readonly (readonly Claim[])[], seconds: number): number[] {
+  if (seconds === 0) return sides.map((_, side) => side);
   const spoken = sides
-    .flatMap((claims, side) => claims.map((claim) => ({ side, start: claim.start })))
+    .flatMap((claims, side) => claims.map((claim) => ({ side, start: claim.start, captions: claim.captions })))
     .sort((a, b) => a.start - b.start || a.side - b.side);
   const contrasted = new Set<number>();
   for (const forward of [true, false]) {
     // The last claim passed, and the last one of another side than it.
-    let last: { side: number; start: number; position: number } | undefined;
-    let other: { side: number; start: number; position: number } | undefined;
+    let last: Spoken | undefined;
+    let other: Spoken | undefined;
     for (let step = 0; step < spoken.length; step++) {
       const position = forward ? step : spoken.length - 1 - step;
-      const here = { ...spoken[position]!, position };
+      const here = spoken[position]!;
       const nearest = last && last.side !== here.side ? last : other && other.side !== here.side ? other : undefined;
-      if (nearest && Math.abs(nearest.start - here.start) < seconds) contrasted.add(position);
+      if (nearest && inOneBreath(nearest, here, seconds)) contrasted.add(position);
       if (last && last.side !== here.side) other = last;
       last = here;
     }
   }
   const standing = new Set(spoken.flatMap(({ side }, position) => (contrasted.has(position) ? [] : [side])));
   return sides.flatMap((_, side) => (standing.has(side) ? [side] : []));
+}
+
+interface Spoken {
+  readonly side: number;
+  readonly start: number;
+  readonly captions: readonly number[];
+}
+
+/** A caption is one breath, however long the recogniser made it, up to this. */
+const longestBreathSeconds = 30;
+
+function inOneBreath(first: Spoken, second: Spoken, seconds: number): boolean {
+  const apart = Math.abs(first.start - second.start);
+  return apart < seconds || (apart < longestBreathSeconds && first.captions.some((caption) => second.captions.includes(caption)));
 }
 
 /** Whether two or more sides stand on their own. */

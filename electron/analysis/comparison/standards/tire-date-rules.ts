@@ -3,7 +3,7 @@ import { type ConflictDraft, conflictOf, type RemarkDraft, remarkOf } from "../c
 import { slotPart } from "../slots/parts.ts";
 import { type TireDate, tireDatesOf } from "../values/tire-dates.ts";
 import { moment } from "../wording.ts";
-import { type ClaimIndex, modelYear, type StandardRule } from "./rule.ts";
+import { byValue, type ClaimIndex, modelYear, type StandardRule } from "./rule.ts";
 
 const codeSource = "49 CFR 574.5: the date group is the week (01 to 53) and the year of manufacture";
 const lastWeek = 53;
@@ -51,8 +51,8 @@ function singleSided(
     standard: { name: "Tire date code", source: codeSource, working },
     weight: isSpare(claim) ? weight * 0.5 : weight,
     sides: [
-      { value: claim.value, unit: null, claims: [claim] },
-      { value: allowed, unit: null, claims: [claim] },
+      { value: claim.value, unit: null, claims: all },
+      { value: allowed, unit: null, claims: all },
     ],
   });
 }
@@ -61,12 +61,13 @@ export const tireDateWeek: StandardRule = {
   name: "tire-date-week",
   source: codeSource,
   find: (claims) => ({
-    conflicts: datedTires(claims).flatMap((claim) => {
+    conflicts: datesNamed(claims).flatMap((named) => {
+      const { claim } = named;
       const date = plainWeek(claim);
       if (!date || (date.week >= 1 && date.week <= lastWeek)) return [];
       return [
         singleSided(
-          claim,
+          named,
           "week 01 to 53",
           "tire date code",
           `The date code ${claim.value} at ${moment(claim.start)} names week ${date.week}, and a year has weeks 01 to ${lastWeek}.`,
@@ -96,12 +97,13 @@ export const tireDateAfterRecording: StandardRule = {
     const recorded = claims.recordedOn === null ? undefined : isoInstant(claims.recordedOn);
     if (recorded === undefined) return { conflicts: [], remarks: [] };
     return {
-      conflicts: datedTires(claims).flatMap((claim) => {
+      conflicts: datesNamed(claims).flatMap((named) => {
+        const { claim } = named;
         const date = plainWeek(claim);
         if (!date || date.week < 1 || date.week > lastWeek || instant(date) <= recorded) return [];
         return [
           singleSided(
-            claim,
+            named,
             `before ${claims.recordedOn}`,
             "tire date code",
             `The date code ${claim.value} at ${moment(claim.start)} is week ${date.week} of ${date.year}, after the recording of ${claims.recordedOn}.`,
@@ -133,7 +135,7 @@ export const tireDateBeforeModel: StandardRule = {
     if (!model) return { conflicts: [], remarks: [] };
     const conflicts: ConflictDraft[] = [];
     const remarks: RemarkDraft[] = [];
-    for (const claim of datedTires(claims)) {
+    for (const { claim, all } of datesNamed(claims)) {
       const readings = tireDatesOf(claim.value);
       if (readings.length === 0 || !readings.every((date) => latestYear(date) < model.year - yearsBeforeModelYear)) continue;
       const why = `The tire date ${claim.value} at ${moment(claim.start)} lies more than ${yearsBeforeModelYear} years before the ${model.year} model year.`;
@@ -156,7 +158,7 @@ export const tireDateBeforeModel: StandardRule = {
           },
           weight: 45,
           sides: [
-            { value: claim.value, unit: null, claims: [claim] },
+            { value: claim.value, unit: null, claims: all },
             { value: model.year, unit: null, claims: model.claims },
           ],
         }),
@@ -207,7 +209,7 @@ export const tireAge: StandardRule = {
     if (recorded === undefined) return { conflicts: [], remarks: [] };
     return {
       conflicts: [],
-      remarks: datedTires(claims).flatMap((claim) => {
+      remarks: datesNamed(claims).flatMap(({ claim, all }) => {
         const date = plainWeek(claim);
         if (!date || isSpare(claim)) return [];
         const age = recorded - instant(date);
@@ -217,7 +219,7 @@ export const tireAge: StandardRule = {
             topic: "tire age",
             why: `The tires dated ${claim.value} were ${Math.floor(age)} years old when recorded; makers commonly advise replacement at 6 to 10 years, and local law decides.`,
             rule: "tire-age",
-            claims: [claim],
+            claims: all,
           }),
         ];
       }),

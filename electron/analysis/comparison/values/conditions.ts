@@ -1,26 +1,36 @@
-/** Kinds of damage, so that "no rust" is not held against a scratch. A word may fall under one kind only. */
-const damageKinds = {
-  rust: /\b(rust\w*|corro\w*|rot\w*|perforat\w*|scab\w*|blister\w*|bubbl\w*)\b/,
-  dent: /\b(dents?|dings?|crease[ds]?|dimple[ds]?)\b/,
-  crack: /\b(crack\w*|split\w*|star(red)?|pit|pits|pitted|pitting)\b/,
-  scratch: /\b(scratch\w*|chip\w*|scuff\w*|rash|kerb\w*|curb\w*|scrape\w*|rub\w*|nick\w*|touch up)\b/,
-  tear: /\b(tears?|torn|rips?|ripped|worn|wear|holes?|frayed)\b/,
-  leak: /\b(leak\w*|drip\w*|seep\w*|weep\w*|dry)\b/,
-  repair: /\b(patch\w*|weld\w*|cut|let in|repair\w*|filler|bondo|plated)\b/,
-  stain: /\b(stain\w*|discolou?r\w*|fad(e|ed|ing)|dirty)\b/,
-  play: /\b(play|loose|knock\w*|clunk\w*|rattl\w*|noisy|noise)\b/,
-} as const satisfies Record<string, RegExp>;
+import type { Claim } from "../../../../shared-types/index.ts";
 
-/** The kinds of damage that the words speak of, whether found or denied. */
-export function damageSpokenOf(quote: string): ReadonlySet<string> {
-  const text = quote.toLowerCase();
-  return new Set(Object.entries(damageKinds).flatMap(([kind, words]) => (words.test(text) ? [kind] : [])));
+/** Kinds of damage, so that "no rust" is not held against a scratch. `named`: what a claim's circumstance calls it. */
+const damageKinds = {
+  rust: { named: ["rust"], words: /\b(rust\w*|corro\w*|rot\w*|perforat\w*|scab\w*|blister\w*|bubbl\w*)\b/ },
+  dent: { named: ["dents", "dent"], words: /\b(dents?|dings?|crease[ds]?|dimple[ds]?|bent|straight)\b/ },
+  crack: { named: ["cracks", "crack"], words: /\b(crack\w*|split\w*|star(red)?|pit|pits|pitted|pitting)\b/ },
+  mark: {
+    named: ["marks", "mark", "curb rash"],
+    words: /\b(scratch\w*|chip\w*|scuff\w*|rash|kerb\w*|curb\w*|scrape\w*|rub\w*|nick\w*|touch up)\b/,
+  },
+  tear: { named: ["tears", "tear"], words: /\b(tears?|torn|rips?|ripped|worn|wear|holes?|frayed)\b/ },
+  leak: { named: ["leaks", "leak"], words: /\b(leak\w*|drip\w*|seep\w*|weep\w*|dry)\b/ },
+  repair: { named: ["repairs", "repair"], words: /\b(patch\w*|weld\w*|cut|let in|repair\w*|filler|bondo|plated|hit|wreck\w*|accident)\b/ },
+  stain: { named: ["stains", "stain"], words: /\b(stain\w*|discolou?r\w*|fad(e|ed|ing)|dirty)\b/ },
+  play: { named: ["play"], words: /\b(play|loose|knock\w*|clunk\w*|rattl\w*|noisy|noise)\b/ },
+} as const satisfies Record<string, { readonly named: readonly string[]; readonly words: RegExp }>;
+
+/** The kinds of damage that a claim speaks of, whether it finds or denies them: by its circumstance, else by its words. */
+export function damageSpokenOf(claim: Pick<Claim, "quote" | "circumstance">): ReadonlySet<string> {
+  const entries = Object.entries(damageKinds);
+  const circumstance = claim.circumstance?.toLowerCase();
+  const named = entries.find(([, { named }]) => (named as readonly string[]).includes(circumstance ?? ""));
+  if (named) return new Set([named[0]]);
+  const text = claim.quote.toLowerCase();
+  return new Set(entries.flatMap(([kind, { words }]) => (words.test(text) ? [kind] : [])));
 }
 
-const denial =
-  /\b(no|not a|not one|not any|never|none|nothing|without|zero|hasn't got|isn't a|ain't a|ain't got|don't have|free of|neither)\b/;
+const denial = /\b(no|not a|not one|not any|never|none|nothing|without|zero|free of|neither)\b|n't\b|\bfree\b/;
 const faultless =
-  /\b(perfect|flawless|faultless|immaculate|spotless|mint|unmarked|unmarked|pristine|like new|as new|clean as a whistle|not a mark|not a thing|every (bit|inch|panel)|completely|100 percent|a hundred percent)\b/;
+  /\b(perfect|flawless|faultless|immaculate|spotless|mint|unmarked|pristine|like new|as new|clean as a|not a mark|not a thing|a thing (on|wrong)|every (bit|inch|panel)|a hundred percent|like the day it|show quality|concours)\b/;
+/** Sayings that rule out one kind of damage and say nothing of the others. */
+const partialSayings = /\b(straight|dry|solid|sound|tight) as\b|\bbone dry\b/;
 
 /** How strongly a claim of good condition rules out damage. */
 export type Faultlessness =
@@ -31,10 +41,16 @@ export type Faultlessness =
   /** Praise: "nice", "in good shape". Says little against a small fault. */
   | { readonly strength: "praise" };
 
-export function faultlessnessOf(quote: string): Faultlessness {
-  const text = quote.toLowerCase().replaceAll("’", "'");
+export function faultlessnessOf(claim: Pick<Claim, "quote" | "circumstance">): Faultlessness {
+  if (claim.circumstance === "praise") return { strength: "praise" };
+  const text = claim.quote.toLowerCase().replaceAll("’", "'");
+  const kinds = damageSpokenOf(claim);
+  if (claim.circumstance !== null && kinds.size > 0) return { strength: "denied", kinds };
   if (faultless.test(text)) return { strength: "faultless" };
-  const kinds = damageSpokenOf(text);
+  if (partialSayings.test(text)) {
+    const denied = new Set([...kinds, ...(/\b(solid|sound) as\b/.test(text) ? ["rust"] : [])]);
+    return denied.size > 0 ? { strength: "denied", kinds: denied } : { strength: "praise" };
+  }
   if (!denial.test(text)) return { strength: "praise" };
   return kinds.size > 0 ? { strength: "denied", kinds } : { strength: "faultless" };
 }

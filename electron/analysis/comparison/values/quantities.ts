@@ -26,6 +26,8 @@ export interface QuantityRule {
   readonly unplaced?: UnplacedMeaning;
   /** True where the figure changes with the circumstance (warm, at rest): compared only where both name the same one. */
   readonly needsCircumstance?: boolean;
+  /** True where any circumstance makes it another figure: prices asked before, readings at a service. Compared only where there is none. */
+  readonly plainOnly?: boolean;
   /** Unit of a bare number, where the trade leaves it out. */
   readonly bareUnit?: (value: number) => UnitName;
   /** What a buyer loses, 1 to 100. */
@@ -86,10 +88,11 @@ export const quantityRules = {
     topic: "mileage",
     parts: "same",
     agreement: { by: "rounding", most: 0.04 },
+    plainOnly: true,
     bareUnit: () => "mi",
     weight: 95,
   },
-  "price.price": { topic: "asking price", parts: "same", agreement: { by: "rounding", most: 0.03 }, weight: 80 },
+  "price.price": { topic: "asking price", parts: "same", agreement: { by: "rounding", most: 0.03 }, plainOnly: true, weight: 80 },
   "final-drive.ratio": { topic: "axle ratio", parts: "same", agreement: { by: "name", within: 0.0051 }, weight: 75 },
   "final-drive.diameter": {
     topic: "ring gear diameter",

@@ -44,10 +44,10 @@ const figures = {
   "electrical.voltage": { one: [12.6, "V"], other: [11.1, "V"], equal: [], circumstance: "at rest" },
   "vehicle.year": { one: [1971, null], other: [1973, null], equal: [] },
   "vehicle.date": { one: ["1971-03", null], other: ["1972-08", null], equal: [], circumstance: "built" },
-  "vehicle.mileage": { one: [4000, "mi"], other: [9000, "mi"], equal: [], circumstance: "since the work" },
+  "vehicle.mileage": { one: [4000, "mi"], other: [9000, "mi"], equal: [], circumstance: "on this set of plugs" },
   "title.year": { one: [1971, null], other: [1974, null], equal: [] },
   "title.date": { one: [1977, null], other: [1987, null], equal: [], part: "sale", circumstance: "second owner" },
-  "title.mileage": { one: [31000, "mi"], other: [81000, "mi"], equal: [], circumstance: "last stamp" },
+  "title.mileage": { one: [31000, "mi"], other: [81000, "mi"], equal: [], circumstance: "where the stamps stop" },
   "odometer.mileage": {
     one: [61250, "mi"],
     other: [71250, "mi"],
