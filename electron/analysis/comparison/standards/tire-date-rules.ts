@@ -33,9 +33,23 @@ function isoInstant(date: string): number | undefined {
   return match ? Number(match[1]) + (Number(match[2]) - 1) / 12 + (Number(match[3]) - 1) / 365.25 : undefined;
 }
 
-/** A sum with one claim in it is shown against what the rule allows: both sides rest on the same words. */
+/** Dated tires by the value named, spares apart: one finding for each, however often it was said. */
+function datesNamed(claims: ClaimIndex): DateNamed[] {
+  const dated = datedTires(claims);
+  return [dated.filter((claim) => !isSpare(claim)), dated.filter(isSpare)].flatMap((group) =>
+    [...byValue(group).values()].map((all) => ({ claim: all[0]!, all })),
+  );
+}
+
+interface DateNamed {
+  /** The first of them. */
+  readonly claim: Claim;
+  readonly all: readonly Claim[];
+}
+
+/** A sum with one value in it is shown against what the rule allows: both sides rest on the same words. */
 function singleSided(
-  claim: Claim,
+  { claim, all }: DateNamed,
   allowed: string,
   topic: string,
   why: string,
