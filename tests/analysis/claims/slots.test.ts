@@ -1,19 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { findClaims } from "../../../electron/analysis/claims/find-claims.ts";
 import { circumstanceRules } from "../../../electron/analysis/claims/measures/circumstance.ts";
 import { slots } from "../../../electron/analysis/claims/measures/slots/index.ts";
-import { readNumbers } from "../../../electron/analysis/numbers/read-numbers.ts";
-import { speechOf } from "../../support/speech-of.ts";
-
-export function claimsIn(words: string | readonly string[]) {
-  const speech = speechOf(words);
-  return findClaims({ speech, numbers: readNumbers(speech), zones: [] }).claims;
-}
+import { claimsIn } from "./claims-in.ts";
 
 describe("every slot reads its own example", () => {
   test.for(slots.map((slot) => ({ why: slot.name, slot })))("$why", ({ slot }) => {
-    const read = claimsIn(slot.example.heard).map(({ rule, value, position }) => ({ rule, value, position }));
-    expect(read).toContainEqual({ rule: slot.name, value: slot.example.value, position: slot.example.position ?? expect.toBeOneOf([null, "all", "rear", "front"]) });
+    const read = claimsIn(slot.example.heard, slot.example.zone).map(({ rule, value, position }) => ({ rule, value, position }));
+    expect(read).toContainEqual({
+      rule: slot.name,
+      value: slot.example.value,
+      position: slot.example.position ?? expect.toBeOneOf([null, "all", "rear", "front"]),
+    });
   });
 });
 

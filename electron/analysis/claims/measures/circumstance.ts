@@ -67,7 +67,13 @@ export const circumstanceRules = [
     label: "rated",
     example: "three seventy five at the crank",
   },
-  { attributes: ["mileage"], words: /\b(?:range|full charge|a charge)\b/, label: "range", example: "two hundred and ten on a full charge" },
+  {
+    attributes: ["mileage"],
+    components: ["vehicle"],
+    words: /\b(?:range|full charge|a charge)\b/,
+    label: "range",
+    example: "two hundred and ten on a full charge",
+  },
   {
     attributes: ["mileage"],
     words: /\b(?:previous|old (?:speedo|cluster|odometer)|speedo was in it before|before the swap)\b/,

@@ -46,7 +46,9 @@ const asides: ReadonlySet<NumberKind> = new Set([
 ]);
 
 /** Said in passing: most likely a percentage, a speed, a span of time. */
-function isAside(number: SpokenNumber): boolean {
+function isAside(number: SpokenNumber, words: string): boolean {
+  // Hours on a meter are no span of time.
+  if (number.readings[0]!.kind === "duration" && /\b(?:hour meter|engine hours|pto hours)\b/.test(words)) return false;
   return asides.has(number.readings[0]!.kind);
 }
 
@@ -69,7 +71,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
 
   numbers.forEach((number, order) => {
     if (number.readings.length === 0) return;
-    if (isAside(number)) return;
+    if (isAside(number, phraseOf(speech.tokens, number.first - 8, number.end + 3))) return;
     const frame = frames.at(number.first);
     const recent = earlier.slice(-recentMeasures);
     const around = surroundingsOf(map, number, recent.map(leftBy));
@@ -188,17 +190,20 @@ function aboutWhat(context: BuildContext, candidate: Candidate): Described {
 
 /** True where the nearest tire, wheel or spare the talk turned to is the spare. */
 function isSpare(around: NumberSurroundings): boolean {
-  const nearest = around.topics.find(
-    ({ mention, cost }) =>
-      mention.component === "spare" || (cost < 0.12 && (mention.component === "tire" || mention.component === "wheel")),
+  const rolling = around.topics.filter(
+    ({ mention }) => mention.component === "spare" || mention.component === "tire" || mention.component === "wheel",
   );
-  if (nearest?.mention.component !== "spare")
-    return (
-      around.zone === "cargo" && around.topics.some(({ mention }) => mention.component === "spare") && !/\bwheels\b/.test(around.before)
-    );
+  const spare = rolling.find(({ mention }) => mention.component === "spare");
+  if (!spare) return false;
   // Named after the number in another clause it is the next thing said, not this one.
-  return nearest.mention.first < around.number.first || nearest.reach === "clause";
+  if (spare.mention.first > around.number.first && spare.reach !== "clause") return false;
+  const road = rolling.find(({ mention }) => mention.component !== "spare");
+  if (spare.reach === "recent" && !whereSparesLie.has(around.zone)) return false;
+  // The spare has a tire and a wheel of its own: they take the talk away from it only where they are plainly nearer.
+  return !road || spare.cost < road.cost + 0.15;
 }
+
+const whereSparesLie: ReadonlySet<string> = new Set(["cargo", "rear", "underside", "front", "engine-bay", "opening"]);
 
 function buildClaims(context: BuildContext, candidate: Candidate, made: number): Claim[] {
   const { slot, reading } = candidate;
@@ -267,11 +272,9 @@ function claimOf(
   const words = quoteRange(context, candidate);
   const spans = spansOfTokens(speech.tokens, words.first, words.end);
   const tokens = speech.tokens.slice(number.first, number.end);
-  const near = phraseOf(
-    speech.tokens,
-    Math.max(around.clause.first, context.notBefore),
-    Math.min(around.sentence.end, context.notAfter, number.end + 10),
-  );
+  const nearFirst = Math.max(around.clause.first, context.notBefore, mention && mention.end <= number.first ? mention.first - 1 : 0);
+  const nearEnd = Math.min(around.sentence.end, context.notAfter, number.end + (attribute === "price" ? 3 : 10));
+  const near = phraseOf(speech.tokens, nearFirst, nearEnd);
   const adjective =
     attribute === "count" && mention && mention.first >= number.end && mention.first - number.end <= 2 && setsApart.has(slot.name)
       ? countAdjective(speech, number.end, mention.first)

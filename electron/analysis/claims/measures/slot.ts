@@ -57,5 +57,11 @@ export interface Slot {
   /** Another number in the same breath may fill the slot without naming it again ("28 in the front and 26 in the back"). */
   readonly carries?: boolean;
   /** A sentence and the value this slot reads in it; a test walks these. */
-  readonly example: { readonly heard: string; readonly value: ClaimValue; readonly position?: PositionName };
+  readonly example: {
+    readonly heard: string;
+    readonly value: ClaimValue;
+    readonly position?: PositionName;
+    /** Where the camera is while it is said; where none is given, nowhere that tells. */
+    readonly zone?: ZoneName;
+  };
 }

@@ -47,6 +47,8 @@ function sideOfHand(hand: "near" | "off" | "left" | "right", wheel: WheelSide): 
 
 interface Found<Meaning> {
   readonly meaning: Meaning;
+  /** True where the phrase is the subject of what follows ("… the fronts are half worn"). */
+  readonly opensNext: boolean;
   /** Characters between the phrase and the number. */
   readonly gap: number;
 }
@@ -62,7 +64,12 @@ function nearest<Meaning>(
     for (const match of text.matchAll(new RegExp(words.source, "g"))) {
       const gap = side === "before" ? text.length - (match.index + match[0].length) : match.index;
       if (best === null || gap < best.gap || (gap === best.gap && match[0].length > best.length))
-        best = { meaning, gap, length: match[0].length };
+        best = {
+          meaning,
+          gap,
+          length: match[0].length,
+          opensNext: /^(?:'s|'re| is| are| was| were| has| have| been| got| look| had)\b/.test(text.slice(match.index + match[0].length)),
+        };
     }
   }
   return best;
@@ -129,7 +136,7 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     if (later && hangsOn.test(after) && later.gap < 28) return later.meaning;
     const earlier = nearest<EndOfVehicle>(phrases, before, "before");
     if (earlier) return earlier.meaning;
-    if (later && later.gap < 40) return later.meaning;
+    if (later && later.gap < 40 && !later.opensNext) return later.meaning;
     return nearest<EndOfVehicle>(phrases, wider, "before")?.meaning ?? null;
   };
   const mentionEnd =

@@ -72,7 +72,7 @@ export const bodySlots = [
     need: { kinds: ["fraction"], units: [null], min: 0.02, max: 1 },
     cues: [{ about: ["body/gap", "body/door"], score: 1.0 }],
     carries: true,
-    example: { heard: "the gaps are real nice i got three sixteenths here", value: 0.1875 },
+    example: { heard: "door on this side is three sixteenths top to bottom", value: 0.1875 },
   },
   {
     name: "top chop",
@@ -117,7 +117,7 @@ export const bodySlots = [
       { about: ["cargo-floor", "body/tailgate"], score: 1.0 },
       { zones: ["cargo"], score: 0.95 },
     ],
-    example: { heard: "the trunk is 15.8 cu ft", value: 15.8 },
+    example: { heard: "the trunk is fifteen point eight cubic feet", value: 15.8 },
   },
   {
     name: "load space in cubic feet",
@@ -163,7 +163,7 @@ export const bodySlots = [
       { after: /^ways?\b/, about: ["seats"], score: 1.2 },
       { before: /\bpower$/, after: /^ways?\b/, score: 1.2 },
     ],
-    example: { heard: "driver seat's power eight way", value: 8 },
+    example: { heard: "driver seat's power eight way", value: 8, position: "driver-front" },
   },
   {
     name: "length of a mark",
@@ -203,8 +203,8 @@ export const bodySlots = [
     component: "bumper",
     part: "hitch",
     attribute: "size",
-    unit: "said",
-    need: { units: ["in", "mm"], min: 1.5, max: 60 },
+    unit: "in",
+    need: { kinds: ["measure", "fraction", "integer"], units: ["in", "mm", null], min: 1.5, max: 60 },
     cues: [
       { after: /^(?:inch |inches )?(?:ball|receiver|hitch|coupler|pintle)\b/, score: 1.2 },
       { about: ["bumper/hitch"], reach: "clause", score: 0.8 },

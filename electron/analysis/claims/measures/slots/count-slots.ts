@@ -180,7 +180,7 @@ export const countedByOne: ReadonlySet<string> = new Set([
 
 /** Between a number and the counted part: any adjectives, but no word that begins another phrase. */
 export const notBetween =
-  /\b(?:the|a|an|on|in|of|to|at|and|or|is|are|was|with|for|from|this|that|it|it's|inch|inches|foot|mile|miles|year|hundred|thousand|by|side|wheel|percent|degrees|speed|barrel|cylinder|door|owner|row|ply|wire|way|piece|stage|point|point|volt|bolt|lug|spoke|quarter|half|dollar|dollars|pound|pounds|up|out|over)\b/;
+  /\b(?:the|a|an|on|in|of|to|at|and|or|is|are|was|with|for|from|this|that|it|it's|inch|inches|foot|mile|miles|year|hundred|thousand|by|side|wheel|percent|degrees|speed|barrel|cylinder|door|owner|row|ply|wire|pin|way|piece|stage|point|point|volt|bolt|lug|spoke|quarter|half|dollar|dollars|pound|pounds|up|out|over)\b/;
 
 /** Adjectives that do not set one count apart from another; any other one does ("two American owners"). */
 export const plainAdjective =

@@ -39,7 +39,7 @@ export const dateSlots = [
       {
         before: /\b(?:a|an|the|it's|got|with)$/,
         after:
-          /^(?:#|\d{3}\b|(?:two|three|four|five) (?:\d+|oh|ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|\w+teen)\b|(?:big|small) block|motor|engine|block|flathead)/,
+          /^(?:\d{3}\b|(?:two|three|four|five) (?:\d+|oh|ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|\w+teen)\b|(?:big|small) block|motor|engine|block|flathead)/,
         unless: /\bdollars|\bspeed\b|\bdoor\b/,
         score: 1.2,
       },
@@ -83,6 +83,7 @@ export const dateSlots = [
     need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     unless: /# '?\d\d # i\b(?! (?:think|guess|believe|reckon|mean))|\br #/,
     cues: [
+      { before: /\b(?:estate|saloon|hatchback|sedan|coupe|roadster|pickup|truck|van|wagon|car)(?: is)? from$/, score: 1.3 },
       { after: /^(?:by |is the |for a )?model(?: year)?\b/, score: 1.3 },
       {
         before:
@@ -109,7 +110,7 @@ export const dateSlots = [
         score: 0.5,
       },
     ],
-    example: { heard: "what we have here is a 1969 coupe", value: 1969 },
+    example: { heard: "what we have here is a 1969 coupe", value: 1969, zone: "opening" },
   },
   {
     name: "title year",
@@ -201,7 +202,7 @@ export const dateSlots = [
         unless: /\bdollars|\bbucks|\bmiles?\b$|\bout of a\b|\boff of? an?\b/,
         score: 1.05,
       },
-      { after: new RegExp(`^[^.]{0,40}\\b(?:${work})\\b`), unless: /\bdollars|\bbucks|\bout of a\b|\boff of? an?\b/, score: 0.95 },
+      { after: new RegExp(`^[^.]{0,24}\\b(?:${work})\\b`), unless: /\bdollars|\bbucks|\bout of a\b|\boff of? an?\b/, score: 0.95 },
       {
         before: /\b(?:new in|from|that was|dated|receipt from|stainless from here back|invoice|since)(?: about| around)?$/,
         unless: notYear,
@@ -265,10 +266,12 @@ export const dateSlots = [
       {
         about: ["exhaust", "seats", "engine", "paint", "top", "carpet", "body", "electrical", "transmission", "air-conditioning"],
         reach: "sentence",
-        unless: /\b(?:would|could) be an? #|\bdollars|\bout of a\b|\boff of? an?\b|\bmiles\b/,
+        unless: /\bwarranty\b|# pence|\b(?:would|could) be an? #|\bdollars|\bout of a\b|\boff of? an?\b|\bmiles\b/,
         score: 0.6,
       },
     ],
+    value: (reading, said) =>
+      /^(?:'?\d\d|\d{4}|(?:19|20)\d\d|nineteen .+|twenty .+|two thousand.*)$/.test(said) ? reading.value : undefined,
     circumstance: "work",
     example: { heard: "the exhaust is stainless, 2012", value: 2012 },
   },

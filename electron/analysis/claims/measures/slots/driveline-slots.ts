@@ -177,7 +177,7 @@ export const drivelineSlots = [
     attribute: "diameter",
     unit: "in",
     need: { kinds: ["fraction", "decimal"], units: [null], min: 1.25, max: 6 },
-    cues: [{ about: ["exhaust"], score: 1.0 }],
+    cues: [{ about: ["exhaust"], reach: "sentence", unless: /\breceiver|\bball\b|\bhitch/, score: 1.0 }],
     carries: true,
     example: { heard: "the exhaust looks like it's two and a quarter", value: 2.25 },
   },

@@ -23,7 +23,7 @@ export const engineSlots = [
     attribute: "displacement",
     unit: "cu in",
     need: { kinds: ["integer", "measure"], units: [null], min: 90, max: 700 },
-    unless: /# \S+(?: \S+)? # (?:crank|heads?|cam|casting|intake|stroke|outlet|horse)\b/,
+    unless: /# (?:\S+ ){1,5}# (?:crank|heads?|cam|casting|intake|stroke|outlet|horse)\b/,
     cues: [
       {
         before: /(?:#|\b(?:got|has|have|with|had|stuck|put|dropped|is|runs))(?: a| an| the)?$/,
@@ -111,7 +111,7 @@ export const engineSlots = [
       },
       { zones: ["closing", "opening"], unless: new RegExp(`${notEngineSize.source}|axle|gear|diff|ratio|pounds|grand`), score: 0.45 },
     ],
-    example: { heard: "under here is the engine it's the two point four four cylinder", value: 2.4 },
+    example: { heard: "under here is the engine it's the two point four turbo", value: 2.4 },
   },
   {
     name: "displacement in cc",
@@ -145,7 +145,7 @@ export const engineSlots = [
       },
     ],
     value: (reading) => (typeof reading.value === "number" && reading.value % 50 === 0 ? reading.value : undefined),
-    example: { heard: "bonnet up eighteen hundred four cylinder", value: 1800 },
+    example: { heard: "Bonnet up. Eighteen hundred, four cylinder.", value: 1800 },
   },
   {
     name: "combustion chamber volume",
@@ -219,10 +219,8 @@ export const engineSlots = [
     attribute: "power",
     unit: "hp",
     need: { kinds: ["integer"], units: [null], min: 10, max: 1200 },
-    cues: [
-      { before: /\b(?:you'd call it|we'd call it|in real money|call it|in our horses)(?: a| about)?$/, about: ["engine"], score: 0.7 },
-    ],
-    example: { heard: "the engine is rated in metric but over here you'd call it two fifteen", value: 215 },
+    cues: [{ before: /\b(?:you'd call it|we'd call it|in real money|in our horses)(?: a| about)?$/, about: ["engine"], score: 0.75 }],
+    example: { heard: "the engine has 160 kilowatts, that's in real money two fourteen", value: 214 },
   },
   {
     name: "torque",
@@ -448,16 +446,6 @@ export const engineSlots = [
       typeof reading.value === "number" && (reading.unit === "in" ? reading.value <= 3 : reading.value >= 20) ? reading.value : undefined,
     cues: [{ about: ["fuel-system/carburetor"], reach: "sentence", score: 1.1 }],
     example: { heard: "a pair of carburetors one and three quarter inch", value: 1.75 },
-  },
-  {
-    name: "barrels",
-    component: "fuel-system",
-    part: "barrel",
-    attribute: "count",
-    unit: null,
-    need: { kinds: ["integer"], units: [null], min: 1, max: 4 },
-    cues: [{ after: /^barrels?\b/, score: 1.2 }],
-    example: { heard: "a four barrel carb", value: 4 },
   },
   {
     name: "fuel tank size",

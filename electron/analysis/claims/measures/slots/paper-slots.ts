@@ -46,8 +46,8 @@ export const paperSlots = [
     cues: [
       {
         before:
-          /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.#]{0,50}\b(?:at|about)(?: about| around)?$/,
-        unless: notMiles,
+          /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.#]{0,25}\b(?<!up )(?:at|about)(?: about| around)?$/,
+        unless: new RegExp(`${notMiles.source}|hour meter|\\bup at #`),
         score: 1.3,
       },
       { after: /^(?:miles |kilometers )?(?:ago|back)\b/, score: 1.3 },
@@ -192,7 +192,7 @@ export const paperSlots = [
     part: "hour meter",
     attribute: "count",
     unit: null,
-    need: { kinds: ["integer"], units: [null], min: 50, max: 60000 },
+    need: { kinds: ["integer", "duration"], units: [null], min: 50, max: 60000 },
     cues: [
       { before: /\bhour meter\b[^.#]{0,30}$/, score: 1.3 },
       {

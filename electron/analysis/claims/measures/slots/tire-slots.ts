@@ -6,7 +6,7 @@ const notRoad = /steering|banjo|fan\b|rotor|disc\b|drum|speaker|screen|percent|m
 /** Spoken plural of a rim or width: "fifteens", "sixteens", "15s", "thirty fives". */
 const plural = /(?:s|'s)$/;
 const whenPlural = (value: number | string, said: string): number | undefined =>
-  plural.test(said) && typeof value === "number" ? value : undefined;
+  plural.test(said) && !/(?:inches|millimeters)$/.test(said) && typeof value === "number" ? value : undefined;
 
 /** Tires: sizes, dates, tread and pressures. The spare takes them too, where the talk is about it. */
 export const tireSlots = [
@@ -252,7 +252,7 @@ export const tireSlots = [
     need: { units: ["in"], min: 10, max: 26 },
     cues: [{ about: ["wheel", "spare"], unless: notRoad, score: 0.9 }],
     carries: true,
-    example: { heard: "these wheels came to fifteen point three inches", value: 15.3 },
+    example: { heard: "this wheel, it comes to fifteen point three five inches", value: 15.35 },
   },
   {
     name: "spare wheel diameter",
