@@ -4,6 +4,7 @@ import { frameSpeech } from "./framing/index.ts";
 import { findMentions } from "./lexicon/find-mentions.ts";
 import { findMeasures } from "./measures/find-measures.ts";
 import { mapSpeech } from "./measures/surroundings.ts";
+import { findQualityClaims } from "./qualities/index.ts";
 
 export interface ClaimsInput {
   readonly speech: Speech;
@@ -11,9 +12,14 @@ export interface ClaimsInput {
   readonly zones: readonly ZoneProposal[];
 }
 
-/** Everything checkable that is said about this vehicle as it is or was, and the repairs its numbers needed. */
+/**
+ * Everything checkable that is said about this vehicle as it is or was: numbers from the slots, kinds and states from the quality rules;
+ * and the repairs its numbers needed. Ids are unique within the result; the caller numbers them in spoken order.
+ */
 export function findClaims({ speech, numbers, zones }: ClaimsInput): { claims: Claim[]; repairs: Repair[] } {
-  const map = mapSpeech(speech, findMentions(speech), zones, numbers);
-  const measures = findMeasures(map, numbers, frameSpeech(speech));
-  return { claims: [...measures.claims], repairs: [...measures.repairs] };
+  const mentions = findMentions(speech);
+  const frames = frameSpeech(speech);
+  const measures = findMeasures(mapSpeech(speech, mentions, zones, numbers), numbers, frames);
+  const qualities = findQualityClaims({ speech, frames, mentions, zones });
+  return { claims: [...measures.claims, ...qualities], repairs: [...measures.repairs] };
 }
