@@ -14,12 +14,14 @@ export interface Slots {
   /** True where it was said out in full, each part a number of its own with its name ("section eighty profile"). */
   readonly worded: boolean;
   readonly plural: boolean;
+  /** True where the width was written with its point ("6.70"). */
+  readonly pointWritten: boolean;
   readonly pieceCount: number;
   readonly end: number;
 }
 
 const separatorWords: ReadonlySet<string> = new Set(
-  "/ - x by over slash dash on a an the in times section series profile aspect ratio point with , for".split(" "),
+  "/ - x by over slash dash on a an the in times section series profile aspect ratio point with , to for".split(" "),
 );
 const namedParts: ReadonlySet<string> = new Set("section series profile aspect".split(" "));
 /** Letters between slots, with the words a recogniser writes for them. */
@@ -61,7 +63,7 @@ const loadLetterWords: Readonly<Record<string, string>> = {
   bee: "B",
   see: "C",
 };
-const homophones: Readonly<Record<string, string>> = { to: "2", too: "2", won: "1", oh: "0", ate: "8" };
+const homophones: Readonly<Record<string, string>> = { to: "2", too: "2", for: "4", fore: "4", won: "1", oh: "0", ate: "8" };
 const mostSeparatorsInARow = 4;
 
 /** Walks the pieces from `at`, letting a piece run over a slot's border ("2055"), until every slot has its digits; undefined where that fails. */
@@ -115,14 +117,11 @@ export function fillSlots(line: Line, at: number, sizes: readonly number[], lead
     const piece = pieces[position];
     if (!piece || piece.text === ".") return undefined;
     const atBorder = borders.has(state.digits.length);
-    const homophone = lookUp(homophones, piece.text);
+    const homophone =
+      piece.written === "none" && mayBeDigit(piece.text, state.digits, atBorder, sizes[0]!) ? lookUp(homophones, piece.text) : undefined;
     const digits = piece.written !== "none" ? numberDigits(piece.text) : homophone ? { text: homophone, plural: false } : undefined;
     if (digits !== undefined) {
-      // "to" opens a size only, and "oh" never does.
-      if (homophone !== undefined && piece.written === "none") {
-        if (piece.text === "oh" ? state.digits === "" : state.digits !== "" && homophone === "2") return undefined;
-        state.homophone = true;
-      }
+      if (homophone !== undefined) state.homophone = true;
       const before = state.digits.length;
       state.digits += digits.text;
       if (state.digits.length > total) return undefined;
@@ -164,6 +163,7 @@ export function fillSlots(line: Line, at: number, sizes: readonly number[], lead
     asWritten: written && marked && hasOneToken(line, at, position),
     worded: state.separators.some((word) => namedParts.has(word)) && !state.crossed && !state.split && !state.homophone,
     plural: state.plural,
+    pointWritten: /^\d{1,2}\.\d\d$/.test(pieces[firstDigits]?.text ?? ""),
     pieceCount: state.pieceCount,
     end: position,
   };
@@ -172,6 +172,17 @@ export function fillSlots(line: Line, at: number, sizes: readonly number[], lead
 /** "235/60R15" and "235/60 R15" are right as they stand; "235 60 15" is not. */
 function hasOneToken(line: Line, first: number, end: number): boolean {
   return line.pieces[end - 1]!.end - line.pieces[first]!.first <= 2;
+}
+
+/**
+ * "to" may open a width ("to 35") or stand within one ("two to five" for 225), "for" only within one ("two for five"); between two
+ * finished parts they are words. "oh" never opens a size.
+ */
+function mayBeDigit(word: string, digits: string, atBorder: boolean, widthLength: number): boolean {
+  if (word === "oh") return digits !== "";
+  const withinWidth = digits !== "" && !atBorder && digits.length < widthLength;
+  if (word === "to" || word === "too" || word === "won") return digits === "" || withinWidth;
+  return withinWidth || (word === "ate" && digits !== "" && !atBorder);
 }
 
 function joinLetters(letters: readonly string[]): readonly string[] {

@@ -32,7 +32,9 @@ export const amountRules: readonly NumberRule[] = [
     },
     ({ first = "", second = "", third = "" }) => {
       const parts = [first, second, third].filter((part) => part !== "").map(sideValue);
-      return [{ kind: "dimensions", value: parts.join("x"), parts, weight: 0.85, topic: "wheel" }];
+      return [
+        { kind: "dimensions", value: parts.join("x"), parts, weight: parts[0]! >= 100 && parts[1]! < 100 ? 0.5 : 0.85, topic: "wheel" },
+      ];
     },
   ),
   phraseRule(
@@ -42,7 +44,7 @@ export const amountRules: readonly NumberRule[] = [
       pattern: `(?:between|from|anywhere from) (?<low>${side}) (?:and|to) (?<high>${side})`,
       takesUnit: true,
     },
-    ({ low = "", high = "" }) => rangeDrafts(sideValue(low), sideValue(high), 0.8),
+    ({ low = "", high = "" }) => (sideValue(high) > sideValue(low) ? rangeDrafts(sideValue(low), sideValue(high), 0.8) : []),
   ),
   phraseRule(
     {
@@ -147,6 +149,14 @@ export const amountRules: readonly NumberRule[] = [
         ? [{ kind: "service-description", value: `${digitsOf(index)}${symbol.toUpperCase()}`, weight: glued ? 0.8 : 0.7, topic: "tire" }]
         : [];
     },
+  ),
+  phraseRule(
+    {
+      name: "aspect-series",
+      example: { heard: "it has the sixty series tires", meant: "/60" },
+      pattern: "(?<aspect>[2-9][05]) (?:series|profile)",
+    },
+    ({ aspect = "" }) => [{ kind: "tire-partial", value: `/${aspect}`, parts: [Number(aspect)], weight: 0.7, topic: "tire" }],
   ),
   phraseRule(
     {

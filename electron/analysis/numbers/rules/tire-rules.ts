@@ -99,6 +99,26 @@ const forms: readonly TireForm[] = [
     },
   },
   {
+    name: "tire-metric-rim-only",
+    example: { heard: "the tyres are one forty five ten", meant: "145R10" },
+    slots: [3, 2],
+    lead: "none",
+    read: (slots) => {
+      const [width = "", rim = ""] = slots.digits;
+      if (!isMetricWidth(Number(width)) || Number(width) > 205 || !isInchRim(Number(rim)) || Number(rim) > 16 || slots.letters.length > 0)
+        return undefined;
+      return {
+        kind: "tire-size",
+        parts: partsOf(slots),
+        value: `${width}R${rim}`,
+        weight: 0.5,
+        repaired: true,
+        topic: "tire",
+        needsTopic: true,
+      };
+    },
+  },
+  {
     name: "tire-flotation",
     example: { heard: "thirty one ten fifty fifteen", meant: "31x10.50R15" },
     slots: [2, 4, 2],
@@ -149,12 +169,16 @@ const forms: readonly TireForm[] = [
       const letters = slots.letters.join("");
       if (!isNumericWidth(Number(width)) || !isBiasRim(Number(rim)) || /[rzd]/.test(letters)) return undefined;
       // A three-digit number before a two-digit one is common speech ("350, 15 inch wheels"); the spoken split or a written point makes it a tire.
-      const told = slots.asWritten || slots.separators.some((word) => ["by", "x", "-", "dash"].includes(word)) || slots.pieceCount >= 3;
+      const told =
+        slots.asWritten ||
+        slots.separators.some((word) => ["by", "x", "-", "dash"].includes(word)) ||
+        slots.pieceCount >= 3 ||
+        slots.pointWritten;
       return {
         kind: "tire-size",
         parts: partsOf(slots),
         value: `${width[0]}.${width.slice(1)}-${rim}`,
-        weight: told ? 0.8 : 0.3,
+        weight: slots.pointWritten ? 0.88 : told ? 0.8 : 0.3,
         repaired: !slots.asWritten,
         topic: "tire",
         needsTopic: !told,
