@@ -16,13 +16,10 @@ interface BuyerCare {
 export const buyerCares = {
   "engine.year": { topic: "engine year", weight: 80, parts: [null] },
   "engine.originality": { topic: "engine being the original one", weight: 85, parts: [null] },
-  "engine.displacement": { topic: "engine displacement", weight: 60, parts: [null] },
   "transmission.originality": { topic: "transmission being the original one", weight: 65, parts: [null] },
   "odometer.mileage": { topic: "mileage being actual", weight: 90, parts: [null] },
   "odometer.originality": { topic: "mileage being actual", weight: 90, parts: [null] },
   "vin.originality": { topic: "matching numbers", weight: 85, parts: [null, "engine number"] },
-  "vehicle.year": { topic: "model year", weight: 80, parts: [null] },
-  "vehicle.count": { topic: "number of owners", weight: 60, parts: ["owner"] },
   "paint.originality": { topic: "paint being original", weight: 55, parts: [null] },
   "frame.originality": { topic: "frame being original", weight: 55, parts: [null] },
   "title.title-brand": { topic: "title", weight: 85, parts: [null] },

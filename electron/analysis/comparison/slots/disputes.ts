@@ -28,21 +28,30 @@ export function classedSlots(facets: readonly Facet[]): ClassedSlot[] {
   return [...bySlot.values()].map((slot) => ({ facets: slot, classes: classesOf(slot) }));
 }
 
+const unplaced: ReadonlySet<Place> = new Set<Place>(["anywhere", "loosely", "in-view"]);
+
 function placesMeet(first: Place, second: Place): boolean {
   if (first === "anywhere" || second === "anywhere") return true;
-  if (first === "loosely") return second === "loosely" || second === "all";
-  if (second === "loosely") return first === "all";
-  return positionsMeet(first, second);
+  if (unplaced.has(first)) return unplaced.has(second) || second === "all";
+  if (unplaced.has(second)) return first === "all";
+  return positionsMeet(first as PositionName, second as PositionName);
+}
+
+interface Node {
+  readonly place: Place;
+  readonly classNumber: number;
+  readonly facets: Facet[];
 }
 
 /**
- * The disputes within one slot. Facets are gathered by place and class (at most eleven places), so cost grows with the facets.
+ * The disputes within one slot. Facets are gathered by place and class (at most twelve places), so cost grows with the facets.
+ *
  * A value without a place that was also given for a stated place is taken to speak of that place and is not held against others:
  * "two thirty-fives" after "the rears are two thirty-fives" says nothing about the fronts.
  */
 export function disputesIn({ facets, classes }: ClassedSlot): Dispute[] {
   if (new Set(classes).size < 2) return [];
-  const nodes = new Map<string, { readonly place: Place; readonly classNumber: number; readonly facets: Facet[] }>();
+  const nodes = new Map<string, Node>();
   facets.forEach((facet, position) => {
     const classNumber = classes[position]!;
     const key = `${facet.place} ${classNumber}`;
@@ -52,15 +61,10 @@ export function disputesIn({ facets, classes }: ClassedSlot): Dispute[] {
   });
 
   const placedClasses = new Set<number>();
-  for (const { place, classNumber } of nodes.values()) {
-    if (place !== "anywhere" && place !== "loosely" && place !== "all") placedClasses.add(classNumber);
-  }
-  const absorbed = (place: Place, classNumber: number): boolean =>
-    (place === "anywhere" || place === "loosely") && placedClasses.has(classNumber);
+  for (const { place, classNumber } of nodes.values()) if (!unplaced.has(place) && place !== "all") placedClasses.add(classNumber);
 
   const classesAt = new Map<Place, number[]>();
   for (const { place, classNumber } of nodes.values()) {
-    if (absorbed(place, classNumber)) continue;
     const here = classesAt.get(place);
     if (here) here.push(classNumber);
     else classesAt.set(place, [classNumber]);
@@ -71,20 +75,12 @@ export function disputesIn({ facets, classes }: ClassedSlot): Dispute[] {
   for (const [position, first] of places.entries()) {
     for (const second of places.slice(position)) {
       if (!placesMeet(first, second)) continue;
-      const here = classesAt.get(first)!;
-      const there = classesAt.get(second)!;
-      for (const [from, to, fromPlace, toPlace] of [
-        [here, there, first, second],
-        [there, here, second, first],
-      ] as const) {
-        for (const classNumber of from) {
-          const other = to[0] !== classNumber ? to[0] : to[1];
-          if (other !== undefined) groups.join(`${fromPlace} ${classNumber}`, `${toPlace} ${other}`);
-        }
-      }
+      const here = speakingFor(first, second, classesAt, placedClasses);
+      const there = speakingFor(second, first, classesAt, placedClasses);
+      joinUnlike(groups, [first, here], [second, there]);
+      joinUnlike(groups, [second, there], [first, here]);
     }
   }
-
   return groups.all().map((keys) =>
     disputeOf(
       keys.map((key) => nodes.get(key)!),
@@ -93,10 +89,34 @@ export function disputesIn({ facets, classes }: ClassedSlot): Dispute[] {
   );
 }
 
-function disputeOf(
-  members: readonly { readonly place: Place; readonly classNumber: number; readonly facets: readonly Facet[] }[],
-  everyNode: readonly { readonly place: Place; readonly classNumber: number; readonly facets: readonly Facet[] }[],
-): Dispute {
+/** The classes at a place that may be held against another place. */
+function speakingFor(
+  place: Place,
+  against: Place,
+  classesAt: ReadonlyMap<Place, readonly number[]>,
+  placedClasses: ReadonlySet<number>,
+): readonly number[] {
+  const here = classesAt.get(place)!;
+  if (!unplaced.has(place)) return here;
+  // What was in view may be any of several: a value known from a stated place is that one.
+  if (place === "in-view" || !unplaced.has(against)) return here.filter((classNumber) => !placedClasses.has(classNumber));
+  // Two values without a place that both have one elsewhere are a split set.
+  const split = new Set([...here, ...classesAt.get(against)!].filter((classNumber) => placedClasses.has(classNumber)));
+  return split.size > 1 ? here.filter((classNumber) => !split.has(classNumber)) : here;
+}
+
+function joinUnlike(
+  groups: Groups,
+  [place, classes]: readonly [Place, readonly number[]],
+  [otherPlace, others]: readonly [Place, readonly number[]],
+): void {
+  for (const classNumber of classes) {
+    const other = others[0] !== classNumber ? others[0] : others[1];
+    if (other !== undefined) groups.join(`${place} ${classNumber}`, `${otherPlace} ${other}`);
+  }
+}
+
+function disputeOf(members: readonly Node[], everyNode: readonly Node[]): Dispute {
   const classNumbers = new Set(members.map((member) => member.classNumber));
   const memberPlaces = [...new Set(members.map((member) => member.place))];
   const sides = [...classNumbers].map((classNumber) =>
@@ -116,9 +136,10 @@ function disputeOf(
 function sharedPosition(places: readonly Place[]): PositionName | null {
   let narrowest: PositionName | null = null;
   for (const place of places) {
-    if (place === "anywhere" || place === "loosely") continue;
-    if (narrowest === null) narrowest = place;
-    else if (positionsMeet(narrowest, place)) narrowest = narrower(narrowest, place);
+    if (unplaced.has(place)) continue;
+    const stated = place as PositionName;
+    if (narrowest === null) narrowest = stated;
+    else if (positionsMeet(narrowest, stated)) narrowest = narrower(narrowest, stated);
     else return null;
   }
   return narrowest === "all" ? null : narrowest;

@@ -14,8 +14,8 @@ export type Reading =
   | { readonly by: "choice"; readonly family: string; readonly choice: string }
   | { readonly by: "word"; readonly word: string };
 
-/** Where a claim speaks of: a position, or one of two readings of having none (see `UnplacedMeaning`). */
-export type Place = PositionName | "anywhere" | "loosely";
+/** Where a claim speaks of: a position, or a reading of having none (see `UnplacedMeaning`); `in-view` is one of several, unknown which. */
+export type Place = PositionName | "anywhere" | "loosely" | "in-view";
 
 /** What is compared: one per claim and slot. A claim may have several ("straight six" is a layout and a count of cylinders). */
 export interface Facet {

@@ -61,7 +61,7 @@ export function placeOf(claim: Claim, meaning: UnplacedMeaning, part: string | n
     case "general":
       return "loosely";
     case "resolve":
-      return zonesAwayFromWheels.has(claim.zone) ? "anywhere" : "loosely";
+      return zonesAwayFromWheels.has(claim.zone) ? "anywhere" : "in-view";
     case "placed-only":
       return undefined;
   }
@@ -200,7 +200,7 @@ function countFacets(claim: Claim): Facet[] {
 function countFacet(claim: Claim, part: string, count: number): Facet[] {
   const [made] = facet({ ...countSlot(claim, part), reading: { by: "word", word: String(count) } });
   if (!made) return [];
-  const place: Place = made.place === "loosely" ? "all" : made.place;
+  const place: Place = made.place === "loosely" || made.place === "in-view" ? "all" : made.place;
   return [{ ...made, place, slot: `${made.slot}|${place}` }];
 }
 

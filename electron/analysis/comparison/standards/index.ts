@@ -2,7 +2,7 @@ import { engineYearAgainstOriginal, loadIndexAgainstLoad, ratioAgainstTeeth } fr
 import { formerReadingAbovePresent, mileageAgainstTitle } from "./odometer-rules.ts";
 import { rimAgainstWheel } from "./rim-against-wheel.ts";
 import type { StandardRule } from "./rule.ts";
-import { frontAndRearMakeAll } from "./sums.ts";
+import { frontAndRearMakeAll, ownersAgainstSales } from "./sums.ts";
 import { tireAge, tireDateAfterRecording, tireDateBeforeModel, tireDateWeek } from "./tire-date-rules.ts";
 import { treadBelowLimit } from "./tread-depth.ts";
 import { vinCheckDigit, vinYear } from "./vin-rules.ts";
@@ -23,4 +23,5 @@ export const standardRules = [
   formerReadingAbovePresent,
   loadIndexAgainstLoad,
   frontAndRearMakeAll,
+  ownersAgainstSales,
 ] as const satisfies readonly StandardRule[];

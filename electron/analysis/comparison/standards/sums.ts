@@ -1,7 +1,7 @@
 import type { Claim, ComponentName } from "../../../../shared-types/index.ts";
 import { type ConflictDraft, conflictOf } from "../conflict-of.ts";
 import { slotPart } from "../slots/parts.ts";
-import { moment } from "../wording.ts";
+import { listed, moment } from "../wording.ts";
 import { byValue, type StandardRule } from "./rule.ts";
 
 /** Counts that surely add up: every seat belt is either in front or in the back. */
@@ -60,6 +60,83 @@ export const frontAndRearMakeAll: StandardRule = {
       [
         { component: "belts", attribute: "count", value: 4, position: "all" },
         { component: "belts", attribute: "count", value: 2, position: "front" },
+      ],
+    ],
+  },
+};
+
+/** Words by which the dealer himself, who is no owner in the count, bought it. */
+const dealersOwn = /\b(we|us|our|i|auction|dealer)\b/i;
+
+export const ownersAgainstSales: StandardRule = {
+  name: "owners-against-sales",
+  source: "Arithmetic: every dated purchase by a private owner is one owner",
+  find: (claims) => {
+    const stated = onlyValue(
+      claims
+        .of("vehicle", "count")
+        .filter((claim) => slotPart(claim) === "owner" && typeof claim.value === "number" && claim.circumstance === null),
+    );
+    if (!stated || stated.claims.length === 0) return { conflicts: [], remarks: [] };
+    const purchases = [...claims.of("title", "date"), ...claims.of("vehicle", "date")].filter(
+      (claim) =>
+        (claim.circumstance === "sale" || claim.circumstance === "owned since") &&
+        !dealersOwn.test(claim.quote.replace(/^.*\bI (wanna|want to) say\b/i, "")),
+    );
+    const years = [
+      ...new Set(purchases.map((claim) => /^\d{4}/.exec(String(claim.value))?.[0]).filter((year) => year !== undefined)),
+    ].sort();
+    if (years.length <= stated.value) return { conflicts: [], remarks: [] };
+    return {
+      conflicts: [
+        conflictOf({
+          kind: "count",
+          topic: "number of owners",
+          why: `${stated.value} owners are named at ${moment(stated.claims[0]!.start)}, but it changed hands in ${listed(years)}, which makes at least ${years.length}.`,
+          rule: "owners-against-sales",
+          standard: {
+            name: "Sum",
+            source: "Arithmetic",
+            working: `Purchases in ${listed(years)} = ${years.length} owners; spoken ${stated.value}.`,
+          },
+          weight: 75,
+          sides: [
+            { value: stated.value, unit: null, claims: stated.claims },
+            { value: years.length, unit: null, claims: purchases },
+          ],
+        }),
+      ],
+      remarks: [],
+    };
+  },
+  example: {
+    finds: "conflict",
+    claims: [
+      { component: "vehicle", attribute: "count", part: "owner", value: 2 },
+      { component: "vehicle", attribute: "date", part: "owned since", circumstance: "owned since", value: 1984 },
+      {
+        component: "title",
+        attribute: "date",
+        part: "sale",
+        circumstance: "sale",
+        value: "1969-04",
+        quote: "bought it new in April of 69",
+      },
+      {
+        component: "title",
+        attribute: "date",
+        part: "sale",
+        circumstance: "sale",
+        value: 1977,
+        quote: "let the fella next door have it in 77",
+      },
+    ],
+    quiet: [
+      [
+        { component: "vehicle", attribute: "count", part: "owner", value: 2 },
+        { component: "title", attribute: "date", part: "sale", circumstance: "sale", value: 1969, quote: "bought new in 69" },
+        { component: "title", attribute: "date", part: "sale", circumstance: "sale", value: 1984, quote: "sold in 84" },
+        { component: "title", attribute: "date", part: "sale", circumstance: "sale", value: 2025, quote: "we bought it last year" },
       ],
     ],
   },
