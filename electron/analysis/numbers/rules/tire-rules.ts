@@ -133,6 +133,26 @@ const forms: readonly TireForm[] = [
     read: (slots) => flotation(slots, (width) => (width >= 700 && width < 1000 ? width / 100 : Number.NaN)),
   },
   {
+    name: "tire-flotation-tens-run-into-ones",
+    example: { heard: "thirty nine fifty fifteen", meant: "30x9.50R15" },
+    slots: [1, 1, 2, 2],
+    lead: "none",
+    read: (slots) => {
+      // "thirty, nine fifty" sounds and is written like thirty-nine: only 30 and 40 inch tires on narrow rims do that.
+      const [tens = "", ones = "", hundredths = "", rim = ""] = slots.digits;
+      if (!["3", "4"].includes(tens) || !["7", "8", "9"].includes(ones) || hundredths !== "50" || !isInchRim(Number(rim))) return undefined;
+      const value = `${tens}0x${ones}.${hundredths}R${rim}`;
+      return {
+        kind: "tire-size",
+        parts: [Number(tens) * 10, Number(ones) + 0.5, Number(rim)],
+        value,
+        weight: 0.75,
+        repaired: true,
+        topic: "tire",
+      };
+    },
+  },
+  {
     name: "tire-flotation-short",
     example: { heard: "33 x 12.5 r 15", meant: "33x12.50R15" },
     slots: [2, 3, 2],

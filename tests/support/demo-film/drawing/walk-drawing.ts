@@ -32,7 +32,7 @@ function shade(panel: Panel, camera: Camera): string {
   }
   if (panel.material === "glass") return css(mix([38, 48, 56], [176, 200, 212], Math.min(1, 0.1 + upward * 0.4 + gloss * 0.15)));
   const base = mix([62, 12, 20], [148, 36, 48], Math.min(1, 0.2 + lit * 0.95));
-  return css(mix(base, [255, 232, 226], Math.min(0.75, gloss * 0.6 + Math.max(0, upward - 0.9) * 0.6)));
+  return css(mix(base, [255, 232, 226], Math.min(0.75, gloss * 0.38 + Math.max(0, upward - 0.9) * 0.6)));
 }
 
 /** Panels that face the camera, farthest first. */

@@ -52,7 +52,7 @@ export const underneathLines: readonly ScriptLine[] = [
   {
     key: "compression",
     zone: "engine-bay",
-    spoken: "We did a compression check, one fifty psi on the low one, and one fifty eight psi on the good one.",
+    spoken: "We did a compression check, one fifty P S I on the low one, and one fifty eight P S I on the good one.",
     written: "we did a compression check won 50 psi on the low one and 158 psi on the good one",
     part: "engine",
     claims: [
