@@ -28,6 +28,9 @@ export async function writeExports(
   return writeExportsInto(parts, exportFolderOf(parts, recordingId), { recordingId, formats, overwrite });
 }
 
+/** `rename` of node:fs; handed in so that a disk that gives up half way can be tried. */
+type Move = (from: string, to: string) => Promise<void>;
+
 /**
  * Writes all files or none: each is written whole under another name first, and only then do they take their places.
  * @throws Refusal that names every file that stands in the way, unless overwriting was asked for.
@@ -36,6 +39,7 @@ export async function writeExportsInto(
   parts: Pick<Parts, "library" | "now">,
   folder: string,
   { recordingId, formats, overwrite }: Input<"export.write">,
+  move: Move = rename,
 ): Promise<Output<"export.write">> {
   const detail = recordingDetail(parts, recordingId);
   const writtenAt = parts.now();
@@ -55,7 +59,7 @@ export async function writeExportsInto(
     );
   }
   await mkdir(folder, { recursive: true });
-  await placeWhole(files);
+  await placeWhole(files, move);
   return {
     folder,
     files: files.map(({ format, path, content }) => ({
@@ -81,22 +85,22 @@ interface WholeFile {
   readonly content: Uint8Array;
 }
 
-async function placeWhole(files: readonly WholeFile[]): Promise<void> {
+async function placeWhole(files: readonly WholeFile[], move: Move): Promise<void> {
   const staged = files.map((file) => ({ ...file, stage: `${file.path}.${randomUUID()}.part` }));
   const set: { path: string; former: string | null }[] = [];
   try {
     for (const { stage, content } of staged) await writeToDisk(stage, content);
     for (const { stage, path } of staged) {
       const former = existsSync(path) ? `${stage}.former` : null;
-      if (former) await rename(path, former);
+      if (former) await move(path, former);
       set.push({ path, former });
-      await rename(stage, path);
+      await move(stage, path);
     }
   } catch (failure) {
     // Back to what was there before the first file took its place.
     for (const { path, former } of set.reverse()) {
       await rm(path, { force: true });
-      if (former) await rename(former, path);
+      if (former) await move(former, path);
     }
     const reason = failure instanceof Error ? failure.message : String(failure);
     throw new Refusal(

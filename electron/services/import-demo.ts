@@ -27,7 +27,7 @@ export async function importDemoOnce(parts: Parts, analyst: Analyst, folder: str
   if (library.settings.get("demo") !== undefined || library.recordings.count() > 0) return undefined;
   const description = join(folder, "demo.json");
   if (!existsSync(description)) {
-    log(`The demo recording is not here (${description} is missing), so the library starts empty. "npm run demo:make" makes it.`);
+    log(`The demo recording is missing, so the library starts empty: there is no ${description}. "npm run demo:make" makes it.`);
     return undefined;
   }
   try {

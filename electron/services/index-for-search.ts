@@ -92,7 +92,11 @@ export function claimFact(claim: Claim): string {
 
 /** Other ways in which a caller types a value: a tire size without its R, a number without its separators, two decimals or none. */
 export function valueWordings({ value }: Pick<Claim, "value">): string[] {
-  if (typeof value === "number") return [String(value), value.toFixed(2), value.toFixed(1), value.toLocaleString("en-US")];
+  if (typeof value === "number") {
+    // Only forms that say the same: 4.11 to one decimal would be another ratio.
+    const forms = [0, 1, 2].map((decimals) => value.toFixed(decimals)).filter((form) => Number(form) === value);
+    return [...new Set([String(value), ...forms, value.toLocaleString("en-US")])];
+  }
   const tireSize = /^(?<width>\d{3})\/(?<aspect>\d{2})\p{L}*(?<rim>\d{2}(?:\.5)?)$/u.exec(value)?.groups;
   return tireSize
     ? [value, `${tireSize.width} ${tireSize.aspect} ${tireSize.rim}`, `${tireSize.width}${tireSize.aspect}${tireSize.rim}`]

@@ -125,6 +125,7 @@ const dateFields = ["recorded on", "recorded", "filmed on", "filmed", "recording
 /** ISO 8601 date of the recording, where the record has one. Other ways to write a date are ambiguous, so they give null. */
 export function recordedOn(fields: StockSheetFields | null): string | null {
   const written = dateFields.map((field) => fields?.[field]).find((value) => value !== undefined) ?? "";
-  const date = /^\d{4}-\d{2}-\d{2}$/.exec(written)?.[0];
-  return date && !Number.isNaN(Date.parse(date)) ? date : null;
+  const time = /^\d{4}-\d{2}-\d{2}$/.test(written) ? Date.parse(written) : Number.NaN;
+  // A 30th of February is read as a day in March, so the date is held against what was written.
+  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(written) ? written : null;
 }

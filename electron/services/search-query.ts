@@ -10,20 +10,30 @@ const rows: readonly Choice[] = sameThings.map(({ words }) => words.map((phrase)
  * "which ones have a spare tyre" gives [spare], [tire | tyre].
  */
 export function choicesOf(query: string): Choice[] {
-  const asked = wordsOf(query);
+  const asked = query.split(/\s+/).flatMap(unitsOf);
   const choices: Choice[] = [];
   for (let at = 0; at < asked.length; ) {
-    const row = longestRow(asked, at);
+    const row = longestRow(
+      asked.map((unit) => unit.join(" ")),
+      at,
+    );
     if (row) {
       choices.push(row.choice);
       at += row.length;
     } else {
-      const word = asked[at] as string;
-      if (!questionWords.has(word)) choices.push([[word]]);
+      const unit = asked[at] as readonly string[];
+      if (unit.length > 1 || !questionWords.has(unit[0] as string)) choices.push([unit]);
       at += 1;
     }
   }
-  return choices.length > 0 ? choices : asked.map((word) => [[word]]);
+  return choices.length > 0 ? choices : asked.map((unit) => [unit]);
+}
+
+/** What is written together with a number in it stays together: "4.11" is one value, not a 4 and an 11. */
+function unitsOf(chunk: string): (readonly string[])[] {
+  const words = wordsOf(chunk);
+  if (words.length === 0) return [];
+  return words.length > 1 && /\d/.test(chunk) ? [words] : words.map((word) => [word]);
 }
 
 function longestRow(asked: readonly string[], at: number): { choice: Choice; length: number } | undefined {
