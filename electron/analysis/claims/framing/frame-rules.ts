@@ -440,6 +440,23 @@ export const timeRules: readonly FrameRule[] = [
     ],
   },
   {
+    name: "taken off or put right",
+    meaning: former,
+    reach: "clause",
+    phrases: [
+      "the _ one/ones 's/is/are ..2 downstairs/upstairs/shelf/boxed/shed/garage/shop/home/attic/barn/storage/loft",
+      "the _ one/ones 's/is/are in a/the box",
+      "the _ one/ones goes/go/comes/come with it",
+      "in a box in the trunk/boot",
+      "out in his/the/my shed/barn/garage",
+      "had a/an/some ..2 scrape/dent/ding/scratch/chip/crack/tear/bubble/hole/leak ..3 we/he/she/they/i had/got/fixed/did/sorted/pulled",
+      "there was a/an/some/# ..3 scrape/dent/ding/scratch/chip/crack/tear/bubble/hole/leak/patch/rust",
+      "used to leak/rattle/smoke/drip/weep",
+    ],
+    example: { says: "It's an aluminum intake, the iron one's downstairs.", framed: "iron one's downstairs", free: "aluminum intake" },
+    quiet: ["The blue one is in a nice light.", "The fender has a scrape."],
+  },
+  {
     name: "changed from",
     meaning: former,
     reach: "next-words",
@@ -629,6 +646,8 @@ export const subjectRules: readonly FrameRule[] = [
     reach: "clause",
     phrases: [
       "i 'd put/go/run/fit/swap/change/want/throw/have/add/install",
+      "i would cry/hate/worry/be if/to",
+      "if you cracked/broke/dropped/scratched/bent",
       "i would put/go/run/fit/swap/change/throw/add/install",
       "you could put/go/run/fit/swap/change/throw/have/add/install/drop/bolt/step/get/always/convert/paint",
       "you can always put/go/run/fit/swap/change/add/get",

@@ -46,6 +46,10 @@ const turnsBack = new Set(["but", "yeah", "yes", "yep", "sure"]);
 /** Words after "and" or "so" that show a new clause and not a second noun. */
 const clauseSubjects = new Set([
   "it",
+  "somebody",
+  "someone",
+  "nobody",
+  "everything",
   "that",
   "there",
   "he",
@@ -286,7 +290,7 @@ class FrameMarks {
         return [first, Math.min(end + 4, stop)];
       case "clause": {
         // "As far as I know, it is original" and "it is original, I believe": the hedge stands alone and belongs to its neighbour.
-        const alone = stop - start - (end - first) <= ("stance" in meaning ? 1 : 0);
+        const alone = "stance" in meaning && stop - start - (end - first) <= 1;
         if (!alone) return [start, stop];
         if (start > sentenceFirst) return [this.clauseStart(start - 1), stop];
         return [start, stop < sentenceEnd ? this.clauseEnd(stop) : stop];

@@ -10,7 +10,7 @@ import type { SpokenUnit } from "./spoken-units.ts";
  * - `_`                exactly one word of any kind
  * - `#`                a word of a number: digits, "twelve", "forty"
  * - `<be>`             a word of a class, see `wordClasses`
- * - `!not/no`          the next word is none of these (takes up no word)
+ * - `!not/no/#`        the next word is none of these (takes up no word)
  * - `~not/no`          the word before the phrase is none of these (takes up no word; first element only)
  * - `$`, `!$`          a clause ends here (punctuation, or the sentence's end), or does not
  *
@@ -130,7 +130,7 @@ type Element =
   | { readonly kind: "number"; readonly optional: boolean }
   | { readonly kind: "any" }
   | { readonly kind: "gap"; readonly most: number }
-  | { readonly kind: "next-is-none-of"; readonly words: ReadonlySet<string> }
+  | { readonly kind: "next-is-none-of"; readonly words: ReadonlySet<string>; readonly numbers: boolean }
   | { readonly kind: "before-is-none-of"; readonly words: ReadonlySet<string> }
   | { readonly kind: "end" }
   | { readonly kind: "not-end" };
@@ -153,7 +153,8 @@ function elementOf(text: string): Element {
   if (text === "!$") return { kind: "not-end" };
   if (text === "#" || text === "#?") return { kind: "number", optional: text.endsWith("?") };
   if (text.startsWith("..")) return { kind: "gap", most: Number(text.slice(2)) };
-  if (text.startsWith("!")) return { kind: "next-is-none-of", words: wordsOf(text.slice(1)) };
+  if (text.startsWith("!"))
+    return { kind: "next-is-none-of", words: wordsOf(text.slice(1)), numbers: text.slice(1).split("/").includes("#") };
   if (text.startsWith("~")) return { kind: "before-is-none-of", words: wordsOf(text.slice(1)) };
   const optional = text.endsWith("?");
   return { kind: "words", words: wordsOf(optional ? text.slice(0, -1) : text), optional };
@@ -183,7 +184,9 @@ function matchFrom(
     case "not-end":
       return closed || !unit || units[at - 1]?.endsPhrase ? -1 : matchFrom(units, start, at, commas, elements, place + 1);
     case "next-is-none-of":
-      return unit && element.words.has(unit.word) ? -1 : matchFrom(units, start, at, commas, elements, place + 1);
+      return unit && (element.words.has(unit.word) || (element.numbers && isNumberWord(unit.word)))
+        ? -1
+        : matchFrom(units, start, at, commas, elements, place + 1);
     case "before-is-none-of": {
       const before = units[at - 1];
       return before && !before.endsSentence && element.words.has(before.word)

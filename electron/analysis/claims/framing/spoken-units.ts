@@ -59,6 +59,7 @@ const spokenForms: Readonly<Record<string, readonly string[]>> = {
   coz: ["because"],
   "'cos": ["because"],
   "a/c": ["ac"],
+  "60/40": ["sixty", "forty"],
   tyre: ["tire"],
   tyres: ["tires"],
   grey: ["gray"],

@@ -9,6 +9,9 @@ const between = new Set(
 );
 const determiners = new Set(["the", "it", "this", "that", "they", "there", "he", "she", "i", "we", "you", "these"]);
 
+const subjects = new Set(["those", "these", "they", "it", "that", "this", "there", "he", "she", "you", "we", "i"]);
+const statesAfter = new Set(["is", "are", "was", "were", "'s", "'re", "has", "have", "had", "'ve", "'m", "got"]);
+
 /** Most unknown words ("no *door* dings") a denial reaches over. */
 const mostUnknown = 1;
 
@@ -23,6 +26,8 @@ export function denialBefore(units: readonly SpokenUnit[], first: number, extra:
     if (unit.endsSentence) return -1;
     // A comma closes the denial, except within a list: "no dings, scratches or chips".
     if (unit.endsPhrase && !extra.has(unit.word)) return -1;
+    // "are not, those are off a truck": another statement begins between.
+    if (subjects.has(unit.word) && statesAfter.has(units[at + 1]?.word ?? "")) return -1;
     if (denials.has(unit.word)) {
       const next = units[at + 1]?.word ?? "";
       // "No, the AC works": an answer, not a denial of what follows.

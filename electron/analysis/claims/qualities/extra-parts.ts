@@ -39,7 +39,7 @@ export const extraParts = [
     part: "fuel flap",
     phrases: ["gas door", "petrol flap", "fuel flap", "fuel door", "filler flap", "petrol cap", "gas cap"],
   },
-  { component: "body", part: "side", phrases: ["this whole side", "this side is/'s", "whole side"] },
+  { component: "body", part: "side", phrases: ["this whole side", "whole side"] },
   {
     component: "trim",
     part: "seals",
@@ -65,6 +65,7 @@ export const extraParts = [
   { component: "lights", part: "lens", phrases: ["lens", "lenses"] },
   { component: "air-conditioning", part: "heater", phrases: ["heater", "heater hoses", "blower motor", "heater box"] },
   { component: "cooling", part: "hoses", phrases: ["hoses", "radiator hose", "radiator hoses"] },
+  { component: "fuel-system", part: "intake", phrases: ["dual plane", "single plane"] },
   { component: "engine", part: "engine cover", phrases: ["engine cover"] },
   { component: "engine", part: "oil pan", phrases: ["pan gasket", "oil pan", "sump"] },
   { component: "engine", part: "rear main seal", phrases: ["rear main", "rear main seal"] },

@@ -1,4 +1,5 @@
 import type { ComponentName } from "../../../../shared-types/index.ts";
+import { hasPartAsSubject } from "./find-part.ts";
 import { findPlace } from "./find-place.ts";
 import { type Quality, speaksOfThisVehicle } from "./find-quality-claims.ts";
 import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
@@ -60,7 +61,6 @@ const copulas = new Set([
 const fillers = new Set([
   "a",
   "an",
-  "the",
   "this",
   "that",
   "all",
@@ -77,7 +77,6 @@ const fillers = new Set([
   "real",
   "pretty",
   "still",
-  "factory",
   "original",
   "with",
   "works",
@@ -132,7 +131,7 @@ export const colorQuiet = [
 
 /** Words back to the part that a color is said of; "painted" goes further, as it needs one. */
 const subjectReach = 14;
-const paintedReach = 40;
+const paintedReach = 55;
 
 interface ColorRun {
   readonly firstUnit: number;
@@ -263,6 +262,14 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
   const clause = frames.at(first);
   const alone = clause.first === first;
   const said = joint && !joint.endsSentence && (copulas.has(joint.word) || (joint.endsPhrase && alone));
+  // "water's pink": the color of something that is no part.
+  if (joint && isVerb(joint.word) && !hasPartAsSubject(scene, at)) return null;
+  // "in copper" is a color only where something was done in it.
+  if (
+    joint?.word === "in" &&
+    !/^(?:painted|done|finished|sprayed|car|it|one|redone|trimmed|up|interior|seats|carpet|wilton)$/.test(units[at - 1]?.word ?? "")
+  )
+    return null;
   const subject = subjectOf(scene, first, joint?.word === "painted" ? paintedReach : subjectReach);
   if (!said && !(subject && subject.end >= first - 2)) return null;
   if (subject) return subject;
@@ -271,6 +278,11 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
 }
 
 /** The colorable part that the color is said of: nearest before it in the sentence, else the paint. */
+const verb = /^(?:is|are|was|were|'s|'re)$/;
+function isVerb(word: string): boolean {
+  return verb.test(word);
+}
+
 function subjectOf(scene: SpokenScene, first: number, reach: number): ScenePart | null {
   const { frames, speech } = scene;
   const sentence = speech.sentences[frames.at(first).sentence];

@@ -1,5 +1,5 @@
 import type { AttributeName } from "../../../../shared-types/index.ts";
-import { wordClasses } from "../framing/phrases.ts";
+import { isNumberWord, wordClasses } from "../framing/phrases.ts";
 import type { NamedPart } from "./quality-rule.ts";
 import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 
@@ -54,18 +54,38 @@ type Fits = (part: ScenePart) => boolean;
 
 /** The part that the words from `first` to `end` speak of; null where the sentence does not say. */
 export function findPart(scene: SpokenScene, first: number, end: number, about: NamedPart, asked: Asked): ScenePart | null {
-  const fits: Fits = (part) => about.among.includes(part.component) && (asked.attribute === "condition" || !within.has(part.part ?? ""));
+  const fits: Fits = (part) =>
+    about.among.includes(part.component) && (asked.attribute === "condition" ? part.part !== "oil" : !within.has(part.part ?? ""));
   const spanned = partsBetween(scene, first, end).find(fits);
   if (spanned) return spanned;
-  const placeFirst = about.order === "place";
-  return (
-    (placeFirst ? placedAfter(scene, end, fits) : null) ??
-    describedAfter(scene, end, fits) ??
-    another(scene, first, fits, asked.last) ??
-    named(scene, first, fits) ??
-    (placeFirst ? laterInSentence(scene, first, end, fits) : placedAfter(scene, end, fits)) ??
-    meant(scene, first, end, fits)
-  );
+  switch (about.order) {
+    case "after":
+      return describedAfter(scene, end, fits);
+    case "subject":
+      return (
+        named(scene, first, fits) ??
+        another(scene, first, fits, asked.last) ??
+        meant(scene, first, end, fits) ??
+        placedAfter(scene, end, fits)
+      );
+    case "quality":
+      return (
+        describedAfter(scene, end, fits) ??
+        named(scene, first, fits) ??
+        another(scene, first, fits, asked.last) ??
+        placedAfter(scene, end, fits) ??
+        meant(scene, first, end, fits)
+      );
+    case "place":
+      return (
+        placedAfter(scene, end, fits) ??
+        describedAfter(scene, end, fits) ??
+        named(scene, first, fits) ??
+        another(scene, first, fits, asked.last) ??
+        laterInSentence(scene, first, end, fits) ??
+        meant(scene, first, end, fits)
+      );
+  }
 }
 
 /** "the back one on this side is clean": one more of what was just spoken of. */
@@ -74,7 +94,7 @@ function another(scene: SpokenScene, first: number, fits: Fits, last: ScenePart 
   const { tokens } = scene.speech;
   const clause = scene.frames.at(first);
   for (let token = Math.max(clause.first + 1, first - 9); token < first; token++) {
-    if (!/^(?:one|ones|one's)$/.test(tokens[token]!.word)) continue;
+    if (!/^(?:one|ones|one's|two|three)$/.test(tokens[token]!.word)) continue;
     if (!/^(?:front|back|rear|other|left|right|driver's?|passenger|passenger's|this|that)$/.test(tokens[token - 1]!.word)) continue;
     const next = scene.parts[scene.partIndexFrom(token)];
     if (!next || next.first > first) return { ...last, position: null, plural: false };
@@ -92,10 +112,10 @@ function partsBetween(scene: SpokenScene, first: number, end: number): readonly 
 function describedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | null {
   const { tokens } = scene.speech;
   const next = scene.parts[scene.partIndexFrom(end)];
-  if (!next || next.first - end > 3) return null;
+  if (!next || next.first - end > 3 || scene.frames.at(next.first).index !== scene.frames.at(end - 1).index) return null;
   for (let token = end - 1; token < next.first; token++) {
     if (tokens[token]!.after !== "") return null;
-    if (token >= end && !describing.has(tokens[token]!.word)) return null;
+    if (token >= end && !describing.has(tokens[token]!.word) && !isNumberWord(tokens[token]!.word)) return null;
   }
   return fits(next) ? next : null;
 }
@@ -128,6 +148,7 @@ function startsNewSubject(scene: SpokenScene, token: number): boolean {
 
 /** The nearest part named before in the same clause, then in the same sentence. */
 function named(scene: SpokenScene, first: number, fits: Fits): ScenePart | null {
+  const singular = saysIt(scene, first);
   const { frames, speech } = scene;
   const clause = frames.at(first);
   const sentence = speech.sentences[clause.sentence];
@@ -137,18 +158,35 @@ function named(scene: SpokenScene, first: number, fits: Fits): ScenePart | null 
     if (part.first < from) return null;
     if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
     // A part further back than the clause must not be passed over another part that the words could be about.
-    if (fits(part)) return part;
+    // "the exhaust is two inch with turbo mufflers, and it's aluminized": "it" is none of the plural parts between.
+    if (fits(part) && !(singular && part.plural && part.first < clause.first && hasSingularBefore(scene, at, from, fits))) return part;
     if (part.first >= clause.first && isSubject(scene, part)) return null;
   }
   return null;
+}
+
+function saysIt(scene: SpokenScene, first: number): boolean {
+  const { tokens } = scene.speech;
+  const clause = scene.frames.at(first);
+  for (let token = clause.first; token < Math.min(first, clause.first + 3); token++)
+    if (/^(?:it|it's|its)$/.test(tokens[token]!.word)) return true;
+  return false;
+}
+
+function hasSingularBefore(scene: SpokenScene, index: number, from: number, fits: Fits): boolean {
+  for (let at = index - 1; at >= 0 && scene.parts[at]!.first >= from; at--)
+    if (fits(scene.parts[at]!) && !scene.parts[at]!.plural) return true;
+  return false;
 }
 
 /** "everything but the hood", "down behind the distributor": named to leave it out, or to say where. */
 function excepted(scene: SpokenScene, part: ScenePart): boolean {
   const { tokens } = scene.speech;
   for (let at = part.first - 1; at >= Math.max(0, part.first - 3); at--) {
-    if (/^(?:except|besides|behind|beside|above|below|beneath)$/.test(tokens[at]!.word)) return true;
+    if (/^(?:except|besides|behind|beside|above|below|beneath|over|under|at|onto|near|not|than)$/.test(tokens[at]!.word)) return true;
     if (tokens[at]!.word === "but" && /^(?:everything|all|anything|every|nothing)$/.test(tokens[at - 1]?.word ?? "")) return true;
+    // "the bumper back here was the front bumper off another": what it was, not what it is.
+    if (/^(?:was|were)$/.test(tokens[at]!.word)) return true;
     if (!pointing.has(tokens[at]!.word) && !describing.has(tokens[at]!.word)) return false;
   }
   return false;
@@ -190,4 +228,21 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
     if (part.component !== "vehicle" && ++passed > 1) return null;
   }
   return null;
+}
+
+/** Words that may stand for the part, or between it and its verb: "carpet in here's good". */
+const subjectWords = new Set(
+  "it they that this these those one ones everything all both she he which what here there side inside underneath now too front back rear end top bottom them it's still also".split(
+    " ",
+  ),
+);
+
+/** Whether a phrase that opens with its verb ("is good") has a subject that may be a part, and not another noun ("my hands are clean"). */
+export function hasPartAsSubject(scene: SpokenScene, firstUnit: number): boolean {
+  const before = scene.units[firstUnit - 1];
+  if (!before || before.endsSentence) return false;
+  if (subjectWords.has(before.word)) return true;
+  const index = scene.partIndexFrom(before.token + 1) - 1;
+  const part = scene.parts[index];
+  return part !== undefined && part.end > before.token;
 }

@@ -50,6 +50,7 @@ function lengthwiseAt(words: readonly string[], at: number): Lengthwise | null {
   const after = words[at + 1] ?? "";
   // "thinner than the front" compares with the other end.
   if (before === "than" || (words[at - 2] === "than" && before === "the")) return null;
+  if (word === "front" && after === "to" && /^(?:back|rear)$/.test(words[at + 2] ?? "")) return null;
   if (/^(?:front|rear|back)$/.test(word) && after === "and" && /^(?:front|rear|back)$/.test(words[at + 2] ?? "") && words[at + 2] !== word)
     return "all";
   if (/^(?:front|rear|back)$/.test(word) && before === "and" && /^(?:front|rear|back)$/.test(words[at - 2] ?? "")) return "all";
@@ -143,7 +144,7 @@ export interface Spot {
 }
 
 /** Clauses up to this many words after the quality may still place it: "there's a ding, driver side". */
-const shortAfterthought = 4;
+const shortAfterthought = 5;
 
 /** Where the words that may place a quality end: its clause, and a short one after it. */
 function placeEnd(scene: SpokenScene, end: number, sentenceEnd: number): number {
@@ -172,8 +173,7 @@ export function findPlace(scene: SpokenScene, spot: Spot): PositionName | null {
   const saidSide = nearest(first, end, from, to, (token) => sideAt(words, token - offset, scene, zone))?.place ?? null;
   let side: Side | null = fixed.side ?? saidSide;
   if (component === "suspension" || component === "brakes") {
-    lengthwise ??= zone === "front" && words.includes("up") ? "front" : zone === "rear" ? "rear" : null;
-    lengthwise ??= carried(scene, first, zone);
+    lengthwise ??= carried(scene, first, zone) ?? (zone === "front" || zone === "rear" ? zone : null);
     return lengthwise;
   }
   if ((component === "belts" || component === "seats") && lengthwise === null && saysUpHere(words)) lengthwise = "front";

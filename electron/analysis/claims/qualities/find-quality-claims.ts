@@ -7,12 +7,12 @@ import type { PartMention } from "../lexicon/find-mentions.ts";
 import { conditionRules } from "./condition-rules.ts";
 import { denialBefore, deniedAfter } from "./denial.ts";
 import { findColors } from "./find-colors.ts";
-import { findPart } from "./find-part.ts";
+import { findPart, hasPartAsSubject } from "./find-part.ts";
 import { findPlace } from "./find-place.ts";
 import { materialRules } from "./material-rules.ts";
 import { originalityRules } from "./originality-rules.ts";
 import { presenceRules } from "./presence-rules.ts";
-import { isNamedPart, type QualityAttribute, type QualityRule } from "./quality-rule.ts";
+import { type FixedPart, isNamedPart, type QualityAttribute, type QualityRule } from "./quality-rule.ts";
 import { type ScenePart, type SpokenScene, sceneOf, type ZoneSpan } from "./spoken-scene.ts";
 import { drivetrainTypeRules } from "./type-rules.ts";
 import { bodyTypeRules } from "./type-rules-body.ts";
@@ -96,7 +96,7 @@ function findByRules(scene: SpokenScene): Quality[] {
   const cancelled = cancelledUnits(hits);
   const found: Quality[] = [];
   const coveredTo = new Map<QualityRule, number>();
-  const memory: Memory = { last: null };
+  const memory: Memory = { last: null, flaw: null };
   for (const hit of hits) {
     const { rule, cancels } = hit.phrase.meaning;
     if (cancels || isCancelled(cancelled.get(rule), hit)) continue;
@@ -138,12 +138,19 @@ function isCancelled(ranges: readonly (readonly [number, number])[] | undefined,
 /** The part last spoken of with a quality: "and the back one is clean" goes on about it. */
 interface Memory {
   last: ScenePart | null;
+  /** The flaw last found: "a weep, not a leak" makes it milder and does not deny it. */
+  flaw: { readonly rule: QualityRule; readonly sentence: number } | null;
+}
+
+function contradictsItself(memory: Memory, rule: QualityRule, scene: SpokenScene, hit: PhraseHit<RulePhrase>): boolean {
+  return memory.flaw !== null && memory.flaw.rule === rule && memory.flaw.sentence === scene.frames.at(hit.first).sentence;
 }
 
 function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RulePhrase>, memory: Memory): Quality[] {
   const zone = scene.zoneAt(hit.first);
   if (rule.zones && !rule.zones.includes(zone)) return [];
   if (!speaksOfThisVehicle(scene, hit.first, hit.end)) return [];
+  if (isVerb(scene, hit.firstUnit) && isNamedPart(rule.about) && !hasPartAsSubject(scene, hit.firstUnit)) return [];
   const denied = denialBefore(scene.units, hit.firstUnit, rule.attribute === "condition" ? damageWords : noWords);
   const deniedLater = rule.attribute === "presence" && rule.denial === "turns" && deniedAfter(scene.units, hit.endUnit);
   const turned = denied >= 0 || deniedLater;
@@ -170,15 +177,19 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   }
   const part = findPart(scene, hit.first, hit.end, rule.about, { attribute: rule.attribute, last: memory.last });
   if (part) {
+    if (rule.attribute === "condition" && turned && contradictsItself(memory, rule, scene, hit)) return [];
+    if (rule.attribute === "condition" && !turned && rule.value === "flawed")
+      memory.flaw = { rule, sentence: scene.frames.at(hit.first).sentence };
     if (part.first >= (memory.last?.first ?? 0)) memory.last = part;
-    const target = onPaint(rule, part);
+    const spare = part.component === "wheel" || part.component === "tire" ? spareNear(scene, hit.first) : null;
+    const target = onPaint(rule, spare ? { ...part, component: "spare", part: null } : asWhole(part, rule.attribute));
     return [
       {
         ...shared,
         component: target.component,
         part: target.part,
-        position: findPlace(scene, { first, end: hit.end, part, component: part.component, zone }),
-        value,
+        position: spare ? null : findPlace(scene, { first, end: hit.end, part, component: part.component, zone }),
+        value: rule.valueOn?.[part.component] ?? value,
         named: part,
       },
     ];
@@ -187,7 +198,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     rule.attribute === "condition" && rule.circumstance !== "praise" && rule.about.among.includes("body")
       ? shellOfZone[zone as keyof typeof shellOfZone]
       : undefined;
-  const otherwise = rule.about.otherwise ?? (shell ? { component: shell, part: null } : null);
+  const otherwise: FixedPart | null = rule.about.otherwise ?? (shell ? { component: shell, part: null } : null);
   if (!otherwise || (rule.attribute === "condition" && !rule.about.among.includes(otherwise.component))) return [];
   return [
     {
@@ -195,13 +206,24 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       component: otherwise.component,
       part: otherwise.part,
       position: findPlace(scene, { first, end: hit.end, part: null, component: otherwise.component, zone }),
-      value,
+      value: turned ? value : (otherwise.value ?? value),
       named: null,
     },
   ];
 }
 
+const verbs: ReadonlySet<string> = new Set(["is", "are", "was", "were", "'s", "'re"]);
+
+function isVerb(scene: SpokenScene, unit: number): boolean {
+  return verbs.has(scene.units[unit]!.word);
+}
+
 const noWords: ReadonlySet<string> = new Set(["or"]);
+
+/** A bench is made of what the seats are made of. */
+function asWhole(part: ScenePart, attribute: QualityAttribute): ScenePart {
+  return part.component === "seats" && part.part === "bench" && attribute !== "condition" ? { ...part, part: null } : part;
+}
 
 /** Paint work on a panel is about that panel's paint, not about the panel. */
 function onPaint(rule: QualityRule, part: ScenePart): { readonly component: ComponentName; readonly part: string | null } {

@@ -8,12 +8,30 @@ interface Material {
   readonly unless?: readonly string[];
   readonly among: readonly ComponentName[];
   readonly otherwise?: FixedPart;
+  readonly valueOn?: QualityRule["valueOn"];
   readonly says: string;
   readonly of: ComponentName;
   readonly quiet: readonly string[];
 }
 
 const soft = ["seats", "steering", "transmission", "trim", "dash", "belts"] as const;
+
+const cast = [
+  "body",
+  "engine",
+  "fuel-system",
+  "cooling",
+  "fuel-tank",
+  "transmission",
+  "bumper",
+  "cargo-floor",
+  "brakes",
+  "suspension",
+  "trim",
+  "frame",
+  "floors",
+  "final-drive",
+] as const;
 
 const materials: readonly Material[] = [
   {
@@ -146,42 +164,21 @@ const materials: readonly Material[] = [
     quiet: ["Clean it with steel wool.", "They're stainless steel lines."],
   },
   {
-    value: "alloy",
-    phrases: ["alloy", "alloys"],
-    among: ["wheel"],
-    otherwise: { component: "wheel", part: null },
-    says: "The wheels, they're alloy.",
-    of: "wheel",
-    quiet: ["The wheels are steel."],
-  },
-  {
     value: "aluminum",
-    phrases: ["aluminum", "alloy", "alloys"],
-    unless: ["alloy wheel/wheels", "aluminum foil/tape", "alloys"],
-    among: [
-      "body",
-      "engine",
-      "fuel-system",
-      "cooling",
-      "fuel-tank",
-      "transmission",
-      "bumper",
-      "cargo-floor",
-      "brakes",
-      "suspension",
-      "trim",
-      "frame",
-      "floors",
-      "final-drive",
-    ],
+    valueOn: { wheel: "alloy" },
+    phrases: ["alloy", "alloys"],
+    unless: ["alloy polish"],
+    among: ["wheel", ...cast],
+    otherwise: { component: "wheel", part: null, value: "alloy" },
     says: "The bonnet, they made those in alloy.",
     of: "body",
-    quiet: ["It's on alloy wheels.", "The hood is steel not aluminum."],
+    quiet: ["The hood is steel not alloy."],
   },
   {
     value: "aluminum",
     phrases: ["aluminum"],
-    among: ["wheel"],
+    unless: ["aluminum foil/tape"],
+    among: ["wheel", ...cast],
     says: "Wheels are the aluminum ones.",
     of: "wheel",
     quiet: ["The wheels are not aluminum."],
@@ -313,6 +310,7 @@ export const materialRules: readonly QualityRule[] = [
       ...(row.unless ? { unless: row.unless } : {}),
       about: { among: row.among, order: "quality", ...(row.otherwise ? { otherwise: row.otherwise } : {}) },
       denial: "drops",
+      ...(row.valueOn ? { valueOn: row.valueOn } : {}),
       example: { says: row.says, gives: { component: row.of, value: row.value } },
       quiet: row.quiet,
     }),

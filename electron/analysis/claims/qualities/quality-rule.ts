@@ -15,8 +15,11 @@ export interface FixedPart {
 /** A part that the sentence must name: "leather" is the seats' or the steering wheel's. */
 export interface NamedPart {
   readonly among: readonly ComponentName[];
-  /** Words of damage stand before their place ("a crack in the lens"); qualities before or after their part. */
-  readonly order: "place" | "quality";
+  /**
+   * Where the part stands. `place`: after the words ("a crack in the lens"), else before. `quality`: right after ("vinyl buckets"), else
+   * before ("the buckets are vinyl"). `subject`: before ("the bumper's been rechromed"). `after`: right after and nowhere else ("new shocks").
+   */
+  readonly order: "place" | "quality" | "subject" | "after";
   /** Taken where no part is named or meant. */
   readonly otherwise?: FixedPart;
 }
@@ -41,6 +44,8 @@ export interface QualityRule {
   /** Only where the camera is in one of these zones. */
   readonly zones?: readonly ZoneName[];
   readonly circumstance?: string;
+  /** Values by component where one word means two ("alloy" wheels, an aluminum hood). */
+  readonly valueOn?: Partial<Record<ComponentName, string>>;
   readonly example: QualityExample;
   /** What the rule, or its counterpart, gives where the words are denied. */
   readonly whenDenied?: QualityExample;

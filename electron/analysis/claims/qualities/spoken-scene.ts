@@ -84,6 +84,8 @@ export function sceneOf(speech: Speech, frames: Frames, mentions: readonly PartM
   }
   for (const mention of mentions) {
     if (mention.part !== null && notAPlace.has(mention.part)) continue;
+    // "made in alloy": a material, where "the alloys" are wheels.
+    if (mention.end - mention.first === 1 && speech.tokens[mention.first]!.word === "alloy") continue;
     let free = true;
     for (let token = mention.first; token < mention.end; token++) if (taken[token]) free = false;
     if (free) take(mention);
@@ -109,8 +111,8 @@ function withPans(speech: Speech, parts: readonly ScenePart[], zoneAt: (token: n
   for (const token of speech.tokens) {
     while (next < parts.length && parts[next]!.first <= token.index) found.push(parts[next++]!);
     if (!/^pans?(?:'s)?$/.test(token.word)) continue;
-    const last = found.at(-1);
-    if (last && last.end > token.index) continue;
+    if ((found.at(-1)?.end ?? 0) > token.index) continue;
+    const last = found.findLast((part) => part.component !== "vehicle");
     const zone = zoneAt(token.index);
     const near = last && token.index - last.first < 30 ? last.component : null;
     const [component, part]: [ComponentName, string | null] =

@@ -260,7 +260,7 @@ const bodyKinds = [
       parts: windshield,
       value: "toughened",
       phrases: ["toughened", "tempered glass", "tempered"],
-      unless: ["bad tempered", "good tempered", "re tempered"],
+      unless: ["bad tempered", "good tempered", "re tempered", "re-tempered"],
       says: "Windscreen is the toughened one.",
       at: "front",
       quiet: ["Springs re-tempered."],
@@ -356,7 +356,7 @@ const bodyKinds = [
     {
       part: "split",
       value: "60/40",
-      phrases: ["sixty forty", "60 40", "60/40"],
+      phrases: ["sixty forty !#", "60 40 !#"],
       unless: ["sixty forty six"],
       says: "The seats fold sixty forty.",
       quiet: ["Sixty miles an hour."],
