@@ -11,7 +11,7 @@ export interface Clause {
   readonly first: number;
   readonly end: number;
   /** What stands before it: the surer the break, the cheaper a change of zone. */
-  readonly break: "start" | "sentence" | "lead-in" | "comma" | "move";
+  readonly break: "start" | "sentence" | "lead-in" | "comma" | "move" | "run-on";
   /** Moves that begin here, with the words that lead into them. */
   readonly moves: readonly Move[];
 }
@@ -63,6 +63,7 @@ export function cutClauses(speech: Speech, moves: readonly Move[]): Clause[] {
     if (!breaks.has(start)) breaks.set(start, "move");
     movesAt.set(start, [...(movesAt.get(start) ?? []), move]);
   }
+  cutRunOns(tokens.length, breaks);
   const firsts = [...breaks.keys()].toSorted((a, b) => a - b);
   return firsts.map((first, position) => ({
     first,
@@ -70,6 +71,20 @@ export function cutClauses(speech: Speech, moves: readonly Move[]): Clause[] {
     break: breaks.get(first) ?? "comma",
     moves: movesAt.get(first) ?? [],
   }));
+}
+
+/** Words after which speech without any break is cut all the same, so that a long stretch may show two zones. */
+const longestClause = 9;
+
+function cutRunOns(words: number, breaks: Map<number, Clause["break"]>): void {
+  let first = 0;
+  for (let position = 1; position < words; position += 1) {
+    if (breaks.has(position)) first = position;
+    else if (position - first >= longestClause) {
+      breaks.set(position, "run-on");
+      first = position;
+    }
+  }
 }
 
 function isLeadIn(tokens: readonly Token[], position: number): boolean {

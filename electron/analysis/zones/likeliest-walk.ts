@@ -87,6 +87,7 @@ function changeGain(walk: Walk, zone: number, clause: WeighedClause, share: numb
   let cost: number = walkCosts.change[clause.break];
   if (away) cost = Math.min(cost, walkCosts.changeAfterComeAlong);
   if (strength > 0) cost = Math.min(cost, walkCosts.changeAtNamedMove);
+  if (strength === 0) cost += walkCosts.unsaidEntry[zoneNames[zone] ?? "opening"] ?? 0;
   if (walk.seen & (1 << zone)) cost += revisitCost(zone);
   if (walk.zone === closing) cost += walkCosts.afterClosing;
   if (zone === closing && share < walkCosts.closingFrom) cost += (walkCosts.closingFrom - share) * 10 * walkCosts.closingPerTenthEarlier;

@@ -33,7 +33,7 @@ export const partRows = [
 
   {
     phrases:
-      "fender|front wing|back wing|rear wing|wing|quarter panel|rear quarter|quarter|rocker|rocker panel|sill|running board|side step|nerf step|step bar|cab corner|bedside|bed side|box side|door skin|body side",
+      "fender|guard|front guard|slider|slide door|front wing|back wing|rear wing|wing|quarter panel|rear quarter|quarter|rocker|rocker panel|sill|running board|side step|nerf step|step bar|cab corner|bedside|bed side|box side|door skin|body side",
     zones: { ...sides(0.9) },
   },
   {
@@ -86,7 +86,7 @@ export const partRows = [
   },
   {
     phrases:
-      "cubic foot|cubic feet|litres of space|suitcase|stroller|pushchair|groceries|golf clubs|fold flat|seats fold|sixty forty|60 40|in the bed|the bed|tonneau|rumble seat|in the trunk|in the boot|in the hatch|dog crate|sheet of plywood|wheelbarrow",
+      "third row|folds in the floor|folds flat|lashing ring|ply lined|checker plate|chequer plate|rope rail|plaid mat|juice stain|cubic foot|cubic feet|litres of space|suitcase|stroller|pushchair|groceries|golf clubs|fold flat|seats fold|sixty forty|60 40|in the bed|the bed|tonneau|rumble seat|in the trunk|in the boot|in the hatch|dog crate|sheet of plywood|wheelbarrow",
     zones: { cargo: 0.9 },
   },
 
@@ -107,7 +107,7 @@ export const partRows = [
       "seat belt|seatbelt|lap belt|belts=|lap and shoulder|three point|shoulder belt|airbag|isofix|latch hook|child seat|warning light|dash light|trip meter|head unit|stereo|radio|cassette|cd player|aerial socket|speaker|bluetooth|touch screen|touchscreen|screen|infotainment|navigation|sat nav|satnav|usb|carplay|heated seat|power window|electric window|window switch|climate control|air conditioning|air con|ac=|a c=|heater|vents=|blower|cruise control|rear camera|smells=|ambient light|drive selector|cargo light",
     zones: { cabin: 0.6 },
   },
-  { phrases: "walnut|wood trim|veneer|burr walnut|lacquer", zones: { cabin: 0.7 } },
+  { phrases: "captains chair|second row|leg room|sunshade|walnut|wood trim|dark ash|veneer|burr walnut|lacquer", zones: { cabin: 0.7 } },
 
   {
     phrases:
@@ -121,7 +121,7 @@ export const partRows = [
   },
   {
     phrases:
-      "engine|block|heads=|headers=|v8|v six|v6|four cylinder|six cylinder|cylinders=|cubic inch|cubic inches|horsepower|horse|foot pounds|pound feet|newton meter|newton metre|torque|kilowatt|displacement|cc=|battery|volts=|cam|manifold|points|electronic ignition|oil change|cold start|idle screw",
+      "oil=|oils=|oil level|belt|liter=|litre=|engine|block|heads=|headers=|v8|v six|v6|four cylinder|six cylinder|cylinders=|cubic inch|cubic inches|horsepower|horse|foot pounds|pound feet|newton meter|newton metre|torque|kilowatt|displacement|cc=|battery|volts=|cam|manifold|points|electronic ignition|oil change|cold start|idle screw",
     zones: { "engine-bay": 0.5 },
   },
 
@@ -139,7 +139,7 @@ export const partRows = [
 
   {
     phrases:
-      "paperwork|bill of sale|build sheet|build ticket|window sticker|service history|service record|service book|log book|logbook|v5|v5c|owners manual|handbook|history report|documents=|registration document|original invoice|folder|binder|file of history|history file|heritage certificate|certificate|import papers|port papers|old mots|mots=|title application|maintenance record|stack of receipts|protect o plate|broadcast sheet",
+      "paperwork|bill of sale|build sheet|build ticket|window sticker|service history|service record|service book|rego papers|rego|club plate|log book|logbook|v5|v5c|owners manual|handbook|history report|documents=|registration document|original invoice|folder|binder|file of history|history file|heritage certificate|certificate|import papers|port papers|old mots|mots=|title application|maintenance record|stack of receipts|protect o plate|broadcast sheet",
     zones: { documents: 1.2 },
   },
   {
@@ -150,14 +150,14 @@ export const partRows = [
 
   {
     phrases:
-      "miles an hour|mile an hour|mph|highway|interstate|freeway|motorway|bypass|dual carriageway|open road|test drive|road test|oil pressure|wind noise|road noise|shimmy|wander|vibration|rattle|regen|kick down|kickdown|first gear|second gear|third gear|top gear|fourth gear|overdrive|downshift|upshift|upshifts|synchro|pulled up square|tracks=|hands off|no hands|stops straight|brakes straight|steers straight|pulls to|foot in it|cold start|no smoke|idles=|settles down|fires right up|starts right up|washboard|cruising|shifts=|revs=|turn around here|hits the brakes|hit the brakes",
+      "miles an hour|mile an hour|mph|highway|interstate|freeway|motorway|bypass|dual carriageway|open road|test drive|road test|oil pressure|wind noise|road noise|shimmy|wander|vibration|rattle|regen|kick down|kickdown|first gear|second gear|third gear|top gear|fourth gear|overdrive|downshift|upshift|upshifts|synchro|pulled up square|tracks=|hands off|no hands|stops straight|brakes straight|steers straight|pulls to|no pull|turns right over|starts easy|starts up|shifts smooth|foot in it|cold start|no smoke|idles=|settles down|fires right up|starts right up|washboard|cruising|shifts=|revs=|turn around here|hits the brakes|hit the brakes",
     zones: { drive: 0.9 },
   },
   { phrases: "oil pressure cold|temperature|throttle|clutch|cruise|road|lane|accelerate|pulls=|steering|choke", zones: { drive: 0.25 } },
 
   {
     phrases:
-      "roof|roof rail|roof rack|roof bar|sunroof|sun roof|moonroof|panoramic roof|drip rail|rain gutter|roof skin|t top|targa|soft top|convertible top|vinyl top|hard top|hardtop|folding top|rear window zip|top frame|tonneau cover",
+      "glass roof|panoramic|the top goes|white top|black top|tan top|top motor|glass back window|top down|ragtop|tops=|roof|roof rail|roof rack|roof bar|sunroof|sun roof|moonroof|panoramic roof|drip rail|rain gutter|roof skin|t top|targa|soft top|convertible top|vinyl top|hard top|hardtop|folding top|rear window zip|top frame|tonneau cover",
     zones: { roof: 0.7, cabin: 0.05 },
   },
 

@@ -7,10 +7,14 @@ import { zoneNames } from "../../../shared-types/vocabulary.ts";
  */
 export const walkCosts = {
   /** Changing zone with nothing said about a move, by what stands before the clause. */
-  change: { start: 0, sentence: 6, "lead-in": 5, comma: 8, move: 4 },
+  change: { start: 0, sentence: 4.5, "lead-in": 3.5, comma: 6.5, move: 3, "run-on": 6.5 },
   /** What remains of that cost where words move the camera away without a place. */
   changeAfterComeAlong: 3,
   changeAtNamedMove: 0.5,
+  /** More for zones that nobody reaches unsaid: a hood must be opened, a vehicle lifted, an engine started. */
+  unsaidEntry: { underside: 2.5, "engine-bay": 1, drive: 1.5, documents: 1, cabin: 0.5, roof: 1.5, cargo: 0.5 } as Partial<
+    Record<ZoneName, number>
+  >,
   /** Going back to a zone already seen. */
   revisit: { opening: 30, closing: 6, documents: 2.5, cabin: 3, drive: 3, other: 3.5 },
   /** Leaving the sign-off again. */
@@ -22,7 +26,9 @@ export const walkCosts = {
   stayedAfterLeaving: 0.7,
   stayedAfterLeavingClauses: 4,
   /** The most that one clause's parts may say for a zone. */
-  clauseEvidenceCap: 2.4,
+  clauseEvidenceCap: 3,
+  /** Weights of parts are written so that 1 is plain evidence; in the walk's sums each counts this much. */
+  evidenceScale: 2,
   /** What remains of evidence in a clause about another time or place. */
   remoteShare: 0.2,
 } as const;

@@ -41,5 +41,5 @@ function evidenceOf(speech: Speech, clause: Clause, parts: readonly NamedPart[])
   }
   const words = speech.tokens.slice(clause.first, clause.end).map((token) => plainWord(token.word));
   const share = remoteWords.test(words.join(" ")) ? walkCosts.remoteShare : 1;
-  return evidence.map((sum) => Math.min(walkCosts.clauseEvidenceCap, sum) * share);
+  return evidence.map((sum) => Math.min(walkCosts.clauseEvidenceCap, sum * walkCosts.evidenceScale) * share);
 }

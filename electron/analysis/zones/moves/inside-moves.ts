@@ -30,7 +30,7 @@ export const insideMoves = [
     zone: "cabin",
     strength: 6.5,
     phrase:
-      "(?:into|inside) the (?:cabin|cab|interior|cockpit|car)|(?:sat|sitting|sit|im|were|get|slide) (?:here )?(?:in the drivers seat|behind the wheel)|(?:open|opening)(?: up)? (?:the |this )?(?:drivers?|passenger|front) door (?:here|and|up|so|lets)|have a sit|on the inside(?= (?:\\||now|here|we|its|of (?:the |this )?(?:car|truck|van)))",
+      "(?:into|inside) the (?:cabin|cab|interior|cockpit|car)|(?:sat|sitting|sit|im|were|get|slide) (?:here )?(?:in the drivers seat|behind the wheel)|(?:open|opening)(?: up)? (?:the |this )?(?:drivers?|passenger|front) door (?:here|and|up|so|lets)|have a sit|come (?:on )?(?:and )?sit|on the inside(?= (?:\\||now|here|we|its|of (?:the |this )?(?:car|truck|van)))",
     example: "OK into the cabin then",
     quiet: "it turns into the drive",
   },
@@ -47,7 +47,7 @@ export const insideMoves = [
     name: "open-the-trunk",
     zone: "cargo",
     strength: 6.5,
-    phrase: `(?:pop|open|opening|opens?|popping|drop|dropping|let down|lower|lift|lifting|raise|unlatch|flip|up with|swing)(?: up| open| down)?(?: on)? ${places.trunk}(?! (?:release|button|lid (?:fits|is)))(?: (?:up|down|open))?|(?:get|put|have)(?: you)? (?:the |this |that )(?:trunk|boot|tailgate|hatch|liftgate)(?: lid)? (?:open|up|down)`,
+    phrase: `(?:pop|get|open|opening|opens?|popping|drop|dropping|let down|lower|lift|lifting|raise|unlatch|flip|up with|swing)(?: up| open| down)?(?: on)? ${places.trunk}(?! (?:release|button|lid (?:fits|is)))(?: (?:up|down|open))?|(?:get|put|have)(?: you)? (?:the |this |that )(?:trunk|boot|tailgate|hatch|liftgate)(?: lid)? (?:open|up|down)`,
     heading: "(?:tailgate|hatch|boot|trunk|boot lid) (?:up|down|open)(?= )",
     example: "pop the trunk",
     quiet: "the trunk release is in the glove box",
@@ -65,8 +65,8 @@ export const insideMoves = [
     zone: "cargo",
     strength: 5.5,
     heading:
-      "(?:(?:the|in the|inside the|into the|here in the|to the|this is the|heres the) )?(?:trunk|boot|bed|load (?:area|bay|space|bed)|cargo (?:area|space|bay)|truck bed)(?= (?:\\||now|here|is|its|has|we|weve|you|youve|floor|real|area|this|so|then|got|good|and|space|theres|wise|lined|next)(?![a-z]))",
-    bareHeading: "in the (?:trunk|boot|bed) (?:now|here|we|you|youve|theres|weve|is|its)",
+      "(?:(?:the|in the|inside the|into the|here in the|to the|this is the|heres the) )?(?:trunk|boot|bed|tray|deck|load (?:area|bay|space|bed)|cargo (?:area|space|bay)|truck bed)(?= (?:\\||now|here|is|its|has|we|weve|you|youve|floor|real|area|this|so|then|got|good|and|space|theres|wise|lined|next)(?![a-z]))",
+    bareHeading: "in the (?:trunk|boot|bed|tray) (?:now|here|we|you|youve|theres|weve|is|its)",
     example: "there. boot. It's a good deep boot",
     quiet: "shift boot is torn",
   },
@@ -75,7 +75,7 @@ export const insideMoves = [
     zone: "cargo",
     strength: 4,
     phrase:
-      "in here(?: (?!\\|)[^ ]+){0,4} (?:cubic|suitcases?|groceries|load)|(?:lift|lifting|peel|pull|roll)(?: this| that| it| the)?(?: (?:mat|carpet|floor|cover|board))?(?: up| back)? (?:and )?(?:theres|there is|heres|here is)(?: (?:your|the|our|a|my|no))?(?: [^ ]+)? spare|(?:open|opening)(?: (?:her|it|this|that))? up (?:in here|and|back)(?: (?!\\|)[^ ]+){0,8} (?:mat|spare|carpet|cargo|trunk|boot)",
+      "(?:have a look|look|peek|have a peek|take a look|see) in the (?:very )?back(?! (?:seat|of (?:his|her|my)|there when|window))|in here(?: (?!\\|)[^ ]+){0,4} (?:cubic|suitcases?|groceries|load)|(?:lift|lifting|peel|pull|roll)(?: this| that| it| the)?(?: (?:mat|carpet|floor|cover|board))?(?: up| back)? (?:and )?(?:theres|there is|heres|here is)(?: (?:your|the|our|a|my|no))?(?: [^ ]+)? spare|(?:open|opening)(?: (?:her|it|this|that))? up (?:in here|and|back)(?: (?!\\|)[^ ]+){0,8} (?:mat|spare|carpet|cargo|trunk|boot)",
     example: "lift this up and there's your spare",
     quiet: "in here it gets hot",
   },

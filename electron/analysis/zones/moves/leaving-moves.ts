@@ -68,7 +68,7 @@ export const leavingMoves = [
     strength: 3,
     setsOff: true,
     phrase:
-      "(?:come|swing|keep (?:going|walking|coming|moving)|carry(?:ing)? on|move|moving|walk|head|heading|go|going|work our way|continue|spin|wheel) (?:on |right |back |all the way |it )?(?:around|round|along|back here|down here|back there|with me|this way|over here|on|up here)(?! (?:the (?:dash|edge|engine|motor|block|bolt|wheel|lens|glass|rim|arch|world|interstate)|town|it|here with|and on|about|since|like|for|him|there when|a hill))|follow me|moving on|move on|lets (?:walk|go|move|head|keep going|keep moving|carry on|continue)|walk with me|come with me|come here|(?:watch|mind) the (?:cord|step|puddle)|let me get (?:around|round)|while (?:were|im) (?:here|up here|down here|at it|sat here)|next up|where were we|turning back in|round we go|shall we",
+      "(?:come|swing|keep (?:going|walking|coming|moving)|carry(?:ing)? on|move|moving|walk|head|heading|go|going|work our way|continue|spin|wheel) (?:on |right |back |all the way |it )?(?:around|round|along|back here|down here|back there|with me|this way|over here|on|up here)(?! (?:the (?:dash|edge|engine|motor|block|bolt|wheel|lens|glass|rim|arch|world|interstate)|town|it|here with|and on|about|since|like|for|him|there when|a hill))|follow me|moving on|move on|lets (?:walk|go|move|head|keep going|keep moving|carry on|continue)|walk with me|come with me|come here|(?:watch|mind) the (?:cord|step|puddle)|let me get (?:around|round)|while (?:were|im) (?:here|up here|down here|at it|sat here)|next up|where were we|turning back in|round we go|shall we|let me (?:just )?pop (?:this|it)|let me (?:run|get|go|come) around",
     example: "alright come on around",
     quiet: "it goes around the dash",
   },

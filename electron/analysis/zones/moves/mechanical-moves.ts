@@ -17,7 +17,7 @@ export const mechanicalMoves = [
     zone: "engine-bay",
     strength: 6,
     phrase:
-      "(?:hood|bonnet)s? (?:is )?(?:up|open)(?! (?:well|will|when|later|with one))|(?:under|underneath|beneath) (?:the |this |her |his )?(?:hood|bonnet)(?! (?:latch|insulation|paint|pad|light|when|later))|(?:look|looking|move|moving|go|going|come|over|up|round|onto)(?: (?:at|to|in|into|inside|on to|onto|round to))+ (?:the )?(?:engine bay|engine compartment|motor|engine room|engine(?! (?:code|number|oil|size|light)))|heres (?:the|our|your) (?:heart|motor|engine|powerplant|business|mill)",
+      "(?:hood|bonnet)s? (?:is )?(?:up|open)(?! (?:well|will|when|later|with one))|(?:under|underneath|beneath) (?:the |this |her |his )?(?:hood|bonnet)(?! (?:latch|insulation|paint|pad|light|when|later))|(?:look|looking|move|moving|go|going|come|over|up|round|onto)(?: (?:at|to|in|into|inside|on to|onto|round to))+ (?:the )?(?:engine bay|engine compartment|motor|engine room|engine(?! (?:code|number|oil|size|light)))|pull (?:that|the) (?:lever|release|hood|bonnet)|heres (?:the|our|your) (?:heart|motor|engine|powerplant|business|mill)",
     heading:
       "(?:the |in the )?(?:engine bay|under ?hood|engine compartment|motor bay)(?= (?:\\||now|here|is|this|so|wise|its|looks|we|you|then|nice)(?![a-z]))",
     bareHeading: "(?:engine bay|under ?hood) (?:here|now|we|is|looks)",
@@ -90,7 +90,7 @@ export const mechanicalMoves = [
       "(?:got|have) us on the (?:road|bypass|highway|freeway|interstate|motorway)",
       "(?:down|up|round|around|along) (?:the |to the |to )(?:lane|road|street|drive|block|crossroads|mailbox|corner|stop sign|end of the (?:road|street)|elevator|hill|houses|roundabout|pub|lights) and back",
       "(?:pop|nip|run|go|going|take(?: (?:it|her|him|you))?|taking it|head|drive|cruise|whip) (?:down|up|out|round|around|along)(?: (?:on|to))? (?:the |to the )?(?:block|road|lane|street|highway|mailbox|bypass|corner|main road|back roads?)(?! side)",
-      "out on the (?:open )?(?:road|highway|freeway|motorway|interstate|street)|test drive(?= (?:\\||now|time))|on the road now|pull(?:ing)? out (?:of the lot|onto|on to)|off we go|lets roll|hit the road",
+      "driving (?:down|along|through|around|up)(?= )|out on the (?:open )?(?:road|highway|freeway|motorway|interstate|street)|test drive(?= (?:\\||now|time))|on the road now|pull(?:ing)? out (?:of the lot|onto|on to)|off we go|lets roll|hit the road",
     ].join("|"),
     example: "okay let's go for a ride",
     quiet: "it is ready to drive home",
