@@ -39,15 +39,18 @@ describe("metric tire sizes", () => {
           ` R ${rim}`,
         ][style]!;
         const meant = `${width}/${aspect}R${rim}`;
-        return manners.map((manner, at) => ({ heard: settings[(at + rim) % settings.length]!(misheard(words, manner) + tail), meant }));
+        // One manner in two for each size keeps the block under a few seconds; all manners meet all widths, aspects and rims.
+        return manners
+          .filter((_, at) => (at + rim + aspect / 5) % 2 === 0)
+          .map((manner, at) => ({ heard: settings[(at + rim) % settings.length]!(misheard(words, manner) + tail), meant }));
       }),
     ),
   );
-  test(`${cases.length} spoken sizes`, () => {
+  test(`${cases.length} spoken sizes`, { timeout: 60_000 }, () => {
     const found = share(cases);
     expect(found.share, found.lost.slice(0, 40).join("\n")).toBeGreaterThanOrEqual(0.995);
   });
-  test("split over two captions at any word", () => {
+  test("split over two captions at any word", { timeout: 60_000 }, () => {
     const split = cases
       .filter((_, at) => at % 17 === 0)
       .flatMap(({ heard, meant }) => [0.3, 0.5, 0.7].map((at) => ({ heard: splitAtWord(heard, at), meant })));

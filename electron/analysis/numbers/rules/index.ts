@@ -3,7 +3,17 @@ import { amountRules } from "./amount-rules.ts";
 import { dateRules } from "./date-rules.ts";
 import { fractionRules } from "./fraction-rules.ts";
 import { quantityRules } from "./quantity-rules.ts";
+import { ratioRules } from "./ratio-rules.ts";
+import { shorthandRules } from "./shorthand-rules.ts";
 import { tireRules } from "./tire-rules.ts";
 
 /** Every way a number is spoken. Order carries no meaning: readings are ranked by likelihood. */
-export const numberRules: readonly NumberRule[] = [...tireRules, ...fractionRules, ...dateRules, ...amountRules, ...quantityRules];
+export const numberRules: readonly NumberRule[] = [
+  ...tireRules,
+  ...fractionRules,
+  ...dateRules,
+  ...amountRules,
+  ...ratioRules,
+  ...shorthandRules,
+  ...quantityRules,
+];

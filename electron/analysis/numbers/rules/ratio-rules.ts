@@ -1,0 +1,51 @@
+import { ratioOfTeeth } from "../../vocabulary/axle-ratios.ts";
+import { digitsOf, type NumberRule, phraseRule } from "../rule.ts";
+
+const two = "[1-9]\\d";
+
+/** Ratios that say what they are: teeth over teeth, so many to one. Ratios without their point are read among the shorthand. */
+export const ratioRules: readonly NumberRule[] = [
+  phraseRule(
+    {
+      name: "teeth-over-teeth",
+      example: { heard: "the axle is 37 over ten", meant: 3.7 },
+      pattern: `(?<ring>${two}) (?<over>(?:over|to|by|and|slash|/) )?(?:an? )?(?<pinion>\\d\\d?)`,
+    },
+    ({ ring = "", pinion = "", over }) => {
+      const ratio = ratioOfTeeth(Number(ring), Number(pinion));
+      if (ratio === undefined) return [];
+      return [
+        {
+          kind: "ratio",
+          value: ratio,
+          parts: [Number(ring), Number(pinion)],
+          weight: over ? 0.45 : 0.25,
+          repaired: over === "",
+          topic: "ratio",
+          needsTopic: true,
+        },
+      ];
+    },
+  ),
+  phraseRule(
+    {
+      name: "ratio-to-one",
+      example: { heard: "three point nine to one", meant: 3.9 },
+      pattern:
+        "(?<whole>\\d+)(?: (?:(?<and>and (?:a |an )?(?<part>half|quarter|3 quarters))|point (?<places>\\d+(?: \\d)*)|(?<shorthand>\\d\\d)))? (?:to|:) 1",
+    },
+    ({ whole = "", and, part = "", places = "", shorthand = "" }) => {
+      const fraction = part.startsWith("3") ? 0.75 : part === "half" ? 0.5 : part === "quarter" ? 0.25 : 0;
+      const value = places
+        ? Number(`${whole}.${digitsOf(places)}`)
+        : shorthand
+          ? Number(`${whole}.${shorthand}`)
+          : Number(whole) / (whole.length === 3 ? 100 : 1) + (and ? fraction : 0);
+      return value >= 1 && value <= 30 ? [{ kind: "ratio", value, weight: 0.85, repaired: shorthand !== "" || whole.length === 3 }] : [];
+    },
+  ),
+  phraseRule(
+    { name: "decimal-ratio-to-one", example: { heard: "a 3.9 to 1 axle", meant: 3.9 }, pattern: "(?<ratio>\\d+\\.\\d+) (?:to|:) 1" },
+    ({ ratio = "" }) => [{ kind: "ratio", value: Number(ratio), weight: 0.9 }],
+  ),
+];
