@@ -24,9 +24,11 @@ export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
   const [filter, setFilter] = useState<ConflictFilter>(() =>
     openConflictKeys.length > 0 && (conflictKey === null || openConflictKeys.includes(conflictKey)) ? "open" : "all",
   );
-  const [chosen, setChosen] = useState<CheckItem | null>(conflictKey === null ? null : { kind: "conflict", key: conflictKey });
   const items = checkItems(detail, filter);
-  // What was ruled on stays before the reviewer although the filter no longer lists it.
+  // Kept from the start: what was just ruled on stays before the reviewer although the filter no longer lists it.
+  const [chosen, setChosen] = useState<CheckItem | null>(() =>
+    conflictKey === null ? (items[0] ?? null) : { kind: "conflict", key: conflictKey },
+  );
   const shown = chosen ?? items[0] ?? null;
   const conflict = shown?.kind === "conflict" ? analysis.conflicts.find(({ key }) => key === shown.key) : undefined;
 

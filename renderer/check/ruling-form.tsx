@@ -72,7 +72,7 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
             <input
               type="radio"
               name="ruling"
-              className="visually-hidden"
+              className="cover"
               checked={option?.decision === one.decision && option.side === one.side}
               onChange={() => setOption(one)}
             />

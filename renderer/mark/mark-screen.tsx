@@ -73,10 +73,10 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
               Captions
             </Tabs.Tab>
             <Tabs.Tab value="findings" className="pane-tab">
-              Findings{detail.findingProposals.length > 0 ? ` (${detail.findingProposals.length} proposed)` : ""}
+              Findings <Waiting count={detail.findingProposals.length} />
             </Tabs.Tab>
             <Tabs.Tab value="zones" className="pane-tab">
-              Zones{waiting > 0 ? ` (${waiting} proposed)` : ""}
+              Zones <Waiting count={waiting} />
             </Tabs.Tab>
           </Tabs.List>
           <Tabs.Panel value="captions" className="pane">
@@ -103,5 +103,16 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
       />
       <MarkDialogs desk={desk} />
     </main>
+  );
+}
+
+/** How many proposals wait behind a tab. */
+function Waiting({ count }: { readonly count: number }) {
+  if (count === 0) return null;
+  return (
+    <span className="pane-waiting">
+      {count}
+      <span className="visually-hidden"> proposed</span>
+    </span>
   );
 }

@@ -68,7 +68,7 @@ export class VideoClock extends Clock {
   }
 
   protected startPlaying(): void {
-    if (this.player.readyState() < 1) {
+    if (!this.hasMetadata()) {
       this.waiting.play = true;
       return;
     }
@@ -81,7 +81,7 @@ export class VideoClock extends Clock {
     this.player.pause();
   }
   protected moveTo(seconds: number): void {
-    if (this.player.readyState() < 1) this.waiting.seek = seconds;
+    if (!this.hasMetadata()) this.waiting.seek = seconds;
     else this.player.currentTime(seconds);
     this.note({ time: seconds });
   }
@@ -93,6 +93,10 @@ export class VideoClock extends Clock {
     this.player.dispose();
   }
 
+  private hasMetadata(): boolean {
+    // Before its mechanism is ready the player answers undefined, whatever its types say.
+    return (this.player.readyState() ?? 0) >= 1;
+  }
   private now(): number {
     return this.player.currentTime() ?? 0;
   }

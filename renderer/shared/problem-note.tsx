@@ -11,7 +11,9 @@ export function ProblemNote({
   readonly onDismiss?: () => void;
   readonly id?: string;
 }) {
-  const place = [problem.file, problem.line === undefined ? null : `line ${problem.line}`].filter(Boolean).join(", ");
+  // A message that names its file itself needs no second naming.
+  const named = problem.file !== undefined && problem.message.includes(problem.file);
+  const place = named ? "" : [problem.file, problem.line === undefined ? null : `line ${problem.line}`].filter(Boolean).join(", ");
   return (
     <div className="problem" role="alert" id={id}>
       <div className="problem-words">

@@ -85,13 +85,7 @@ function GradeChoice({ draft, onChange }: { readonly draft: FindingDraft; readon
       <legend className="field-name">Grade</legend>
       {grades.map((grade) => (
         <label key={grade} className="grade">
-          <input
-            type="radio"
-            name="grade"
-            className="visually-hidden"
-            checked={draft.grade === grade}
-            onChange={() => onChange({ grade })}
-          />
+          <input type="radio" name="grade" className="cover" checked={draft.grade === grade} onChange={() => onChange({ grade })} />
           <svg width="14" height="14" viewBox="-7 -7 14 14" aria-hidden="true">
             <path d={gradeShapes[grade]} className="grade-shape" />
           </svg>

@@ -49,9 +49,11 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
               aria-label={`Go to ${span.title}, ${timeLabel(span.start)}`}
             >
               <span className="time">{timeLabel(span.start)}</span> {span.title}
-              {span.title === zoneLabels[span.zone] ? null : <span className="soft"> ({zoneLabels[span.zone]})</span>}
+              <span className="span-more">
+                {lengthLabel(span.end - span.start)}, {span.zoneSpanId === null ? "proposed" : "accepted"}
+                {span.title === zoneLabels[span.zone] ? "" : `, ${zoneLabels[span.zone].toLowerCase()}`}
+              </span>
             </button>
-            <span className="small soft">{lengthLabel(span.end - span.start)}</span>
             <span className="span-row-tools">
               {span.zoneSpanId === null ? (
                 <Button
@@ -62,7 +64,6 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
                 </Button>
               ) : (
                 <>
-                  <span className="small soft">accepted</span>
                   <Button weight="quiet" onClick={() => desk.remove(span)} aria-label={`Remove ${span.title}, ${timeLabel(span.start)}`}>
                     Remove
                   </Button>
