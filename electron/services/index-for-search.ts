@@ -86,7 +86,9 @@ export function claimFact(claim: Claim): string {
   const attribute = attributeLabel(claim.attribute);
   const value = valueLabel(claim.value, claim.unit, claim.attribute);
   const named = subject.endsWith(attribute) ? subject : `${subject} ${attribute}`;
-  const circumstance = claim.circumstance === null ? "" : ` (${claim.circumstance})`;
+  // What a condition is judged by ("praise", "cracks") keeps judgements apart in a comparison, and says nothing to a person.
+  const told = claim.attribute !== "condition" && claim.circumstance !== null && !named.includes(claim.circumstance);
+  const circumstance = told ? ` (${claim.circumstance})` : "";
   return sentenceCase(`${claim.time === "former" ? "formerly " : ""}${named} ${value}${circumstance}`);
 }
 

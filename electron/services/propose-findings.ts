@@ -23,13 +23,15 @@ export const findingGradeWords = gradeWords;
 const longestSeen = 300;
 
 /**
- * Findings that the claims suggest: one for each claim about a condition today. Accepted ones are left out.
+ * Findings that the claims suggest: one for each condition that is stated of the vehicle today. Claims that judge the same part alike in
+ * the same breath ("straight", "straight as a string") make one, by the longest words. Accepted ones are left out.
  * A key names the place of the words in the transcript, which a new analysis does not move.
  */
 export function proposeFindings(claims: readonly Claim[], acceptedKeys: ReadonlySet<string>): FindingProposal[] {
-  return claims.filter(isConditionToday).flatMap((claim) => {
+  const conditions = claims.filter(isConditionToday);
+  return conditions.flatMap((claim) => {
     const key = proposalKey(claim);
-    if (acceptedKeys.has(key)) return [];
+    if (acceptedKeys.has(key) || conditions.some((other) => saysMore(other, claim))) return [];
     return {
       key,
       claim: claim.id,
@@ -42,6 +44,17 @@ export function proposeFindings(claims: readonly Claim[], acceptedKeys: Readonly
       grade: gradeOf(claim),
     };
   });
+}
+
+/** True where another claim says the same of the same part in words that take these words in; of two equal ones the first stands. */
+function saysMore(other: Claim, claim: Claim): boolean {
+  if (other === claim || other.component !== claim.component || other.position !== claim.position || other.value !== claim.value)
+    return false;
+  if (!claim.captions.some((caption) => other.captions.includes(caption)) || !other.quote.includes(claim.quote)) return false;
+  return (
+    other.quote.length > claim.quote.length ||
+    (other.quote === claim.quote && other.id.localeCompare(claim.id, "en", { numeric: true }) < 0)
+  );
 }
 
 export function isConditionToday(claim: Claim): boolean {

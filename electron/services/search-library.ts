@@ -102,7 +102,9 @@ function answer(entry: FoundEntry, claim: Claim | undefined, doubtful: ReadonlyS
   if (entry.kind === "zone") return `${stock}: ${zoneLabels[entry.zone].toLowerCase()} from ${time} to ${timeLabel(entry.end)}.`;
   if (entry.kind === "finding") return `${stock}: ${lowerFirst(entry.said)}, seen at ${time}.`;
   if (!claim || entry.disputed || claim.stance !== "stated" || claim.time !== "today" || doubtful.has(claim.id)) return null;
-  return `${stock}: ${lowerFirst(claimFact(claim))}, said at ${time}.`;
+  // A condition is told in the speaker's own words: "good" alone would promise more.
+  const words = claim.attribute === "condition" ? `: “${claim.quote}”` : "";
+  return `${stock}: ${lowerFirst(claimFact(claim))}${words}, said at ${time}.`;
 }
 
 /** "Rear tire" becomes "rear tire", "VIN" stays. */

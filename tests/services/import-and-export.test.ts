@@ -4,8 +4,7 @@ import { describe, expect, test } from "vitest";
 import { writeExportsInto } from "../../electron/services/export-recording.ts";
 import { importDemoOnce } from "../../electron/services/import-demo.ts";
 import { createOfferedFiles } from "../../electron/services/offered-files.ts";
-import { findingGradeWords, gradeOf } from "../../electron/services/propose-findings.ts";
-import { exportFormats } from "../../shared-types/index.ts";
+import { exportFormats, type OfferedFile } from "../../shared-types/index.ts";
 import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { importSample, sampleApplication, sampleVehicle } from "../support/builders/sample-application.ts";
 import { temporaryFolder } from "../support/builders/temporary-folder.ts";
@@ -124,7 +123,7 @@ describe("files that a browser sends", () => {
     await expect(files.receive("a", streamOf(Buffer.alloc(101)), null)).rejects.toMatchObject({ problem: { code: "file-too-big" } });
     await expect(files.receive("a", streamOf(Buffer.alloc(101)), 5)).rejects.toMatchObject({ problem: { code: "file-too-big" } });
     expect(readdirSync(place)).toEqual([]);
-    const kept = [];
+    const kept: OfferedFile[] = [];
     for (const name of ["a", "b", "c"]) kept.push(await files.receive(name, streamOf(Buffer.alloc(100)), 100));
     expect(readdirSync(place)).toHaveLength(2);
     expect(() => files.find(kept[0]?.id as string)).toThrow(/no longer at hand/);
@@ -296,21 +295,5 @@ describe("the demo recording", () => {
     await expect(importDemoOnce(parts, analyst, folder())).resolves.toBeUndefined();
     expect(logged.join()).toContain(says);
     expect(await handlers["recording.list"]({})).toEqual([]);
-  });
-});
-
-describe("grades of proposed findings", () => {
-  test.for(findingGradeWords.map(({ grade, example }) => ({ grade, example })))("$example: $grade", ({ grade, example }) => {
-    expect(gradeOf({ quote: example, value: grade === "as-new" ? "good" : "flawed" })).toBe(grade);
-  });
-
-  test.for([
-    { quote: "the paint is good", value: "good", grade: "good" },
-    { quote: "no cracks and no tears", value: "good", grade: "good" },
-    { quote: "a little wear on the bolster", value: "flawed", grade: "worn" },
-    { quote: "it was perfect once and is rusted now", value: "flawed", grade: "worn" },
-    { quote: "a hole in the floor", value: "flawed", grade: "damaged" },
-  ] as const)("“$quote”, a $value condition: $grade", ({ quote, value, grade }) => {
-    expect(gradeOf({ quote, value })).toBe(grade);
   });
 });

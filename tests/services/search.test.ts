@@ -94,7 +94,7 @@ describe("what a caller may be told", () => {
     expect((await find("windscreen"))[0]).toMatchObject({
       disputed: false,
       hedged: false,
-      answer: "Stock FK-1971: front glass condition good, said at 0:12.",
+      answer: "Stock FK-1971: front glass condition good: “the windshield is perfect”, said at 0:12.",
     });
   });
 
