@@ -12,7 +12,7 @@ export interface RawPiece extends Piece {
 }
 
 /** Numbers, ordinals and plural digits as a recogniser writes them, letters, signs. One scan cuts a token into these. */
-const scan = /'\d\d(?:s|'s)?(?![\d])|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d*\.\d+|\d+|[a-zµ·°]+(?:'[a-z]+)?|[$£€%/°"]|[-–x×+]/gu;
+const scan = /'\d\d(?:s|'s)?(?![\d])|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d*\.\d+|\d+|[a-zµ·°]+(?:'[a-z]+)?|[$£€%/°"]|[-–x×+:]/gu;
 
 /** The papers of a British vehicle. */
 const paperNames: ReadonlySet<string> = new Set(["v5", "v5c", "v55", "v62"]);
@@ -26,6 +26,8 @@ const vinLike = /^(?=.*\d.*\d)(?=.*[a-z].*[a-z])[a-z0-9]{9,17}$/;
 export function cutPieces(tokens: readonly Token[], captions: readonly Caption[]): RawPiece[] {
   const pieces: RawPiece[] = [];
   for (const token of tokens) {
+    // "two thirty five, uh, sixty fifteen": a filler parts no number, and neither does the comma after it.
+    if (fillers.has(token.word)) continue;
     cutToken(token, captions, pieces);
     const sign = signAfter(token.after);
     if (sign) pieces.push({ text: sign, first: token.index, end: token.index + 1, glued: true, written: "none" });
@@ -34,6 +36,8 @@ export function cutPieces(tokens: readonly Token[], captions: readonly Caption[]
   }
   return pieces;
 }
+
+const fillers: ReadonlySet<string> = new Set(["uh", "um", "uhm", "er", "erm", "ah", "hmm"]);
 
 /** A full stop parts numbers for good; a comma or dash only where a rule does not expect one. Three dots are a pause. */
 function stopAfter(after: string): "." | "," | "" {

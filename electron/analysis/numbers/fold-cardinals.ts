@@ -62,7 +62,7 @@ interface Part {
 
 /** Things counted in single digits: in "three ninety four speed" the four belongs to the speed, not to the ninety. */
 const singleDigitCounts: ReadonlySet<string> = new Set(
-  "speed speeds door doors barrel barrels bolt bolts cylinder cylinders v row lug lugs wheel owner post".split(" "),
+  "speed speeds door doors barrel barrels bolt bolts cylinder cylinders v pack row lug lugs wheel owner post".split(" "),
 );
 
 function pieceFrom(raw: readonly RawPiece[], from: number, next: number, text: string, written: Piece["written"]): Folded {
@@ -121,7 +121,9 @@ function belowThousand(raw: readonly RawPiece[], at: number): (Part & { readonly
 }
 
 function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
-  const articleThousand = (raw[at]?.text === "a" && raw[at + 1]?.role === "thousand") || raw[at]?.role === "thousand";
+  const articleThousand =
+    (raw[at]?.text === "a" && raw[at + 1]?.role === "thousand") ||
+    (raw[at]?.role === "thousand" && !partBeforeThousand.has(raw[at - 1]?.text ?? ""));
   const head = articleThousand
     ? { value: 1, next: raw[at]?.role === "thousand" ? at : at + 1, plural: false, scaled: false }
     : (decimalThousand(raw, at) ?? belowThousand(raw, at));
@@ -129,7 +131,7 @@ function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
   if (raw[head.next]?.role === "thousand") {
     const thousands = Math.round(head.value * 1000);
     const afterThousand = head.next + 1;
-    const tailAt = raw[afterThousand]?.text === "and" ? afterThousand + 1 : afterThousand;
+    const tailAt = raw[afterThousand]?.text === "and" || commaBeforeHundreds(raw, afterThousand) ? afterThousand + 1 : afterThousand;
     const tail = remainder(raw, tailAt);
     if (!tail || tail.value >= 1000 || (tailAt !== afterThousand && !tail.closed))
       return pieceFrom(raw, at, afterThousand, `${thousands}`, "scaled");
@@ -140,6 +142,14 @@ function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
   }
   if (!head.scaled) return undefined;
   return pieceFrom(raw, at, head.next, `${head.value}${head.plural ? "s" : ""}`, "scaled");
+}
+
+/** "half a thousand", "a few thousand": the word alone is no 1000 there. */
+const partBeforeThousand: ReadonlySet<string> = new Set(["half", "quarter", "quarters", "few", "several", "couple", "of", "many"]);
+
+/** "twenty two thousand, four hundred": a recogniser's comma inside one number. */
+function commaBeforeHundreds(raw: readonly RawPiece[], at: number): boolean {
+  return raw[at]?.text === "," && belowThousand(raw, at + 1)?.scaled === true;
 }
 
 /** "1.5 thousand". */

@@ -241,6 +241,14 @@ export const dateRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "clock-time-written",
+      example: { heard: "we open at 9:30", meant: "9:30" },
+      pattern: "(?<hour>1?\\d|2[0-3]) : (?<minute>[0-5]\\d)",
+    },
+    ({ hour = "", minute = "" }) => [{ kind: "clock-time", value: `${Number(hour)}:${minute}`, weight: 0.55, topic: "time" }],
+  ),
+  phraseRule(
+    {
       name: "clock-time",
       example: { heard: "stop by at five thirty pm", meant: "5:30" },
       pattern: "(?<hour>1[0-2]|[1-9])(?: (?<minute>[0-5]\\d|oh \\d))? (?:o'clock|a m|p m|am|pm|in the morning|in the afternoon|at night)",

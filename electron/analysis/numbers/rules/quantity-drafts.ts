@@ -15,6 +15,8 @@ export function threeDigitDrafts(digits: string, options: { plural: boolean; spe
     drafts.push({ kind: "ratio", value: ratio, weight, repaired: true, topic: "ratio" });
   }
   if (isKnownDisplacement(value)) drafts.push({ kind: "measure", value, unit: "cu in", weight: 0.4, topic: "displacement" });
+  if (value >= 100 && value < 200)
+    drafts.push({ kind: "integer", value: value * 1000, weight: 0.13, repaired: true, topic: "mileage", needsTopic: true });
   if (metricRimsMm.includes(value)) drafts.push({ kind: "measure", value, unit: "mm", weight: 0.4, topic: "wheel", needsTopic: true });
   if (value >= 390 && value <= 1250 && value % 5 === 0)
     drafts.push({ kind: "measure", value, unit: "cfm", weight: 0.35, topic: "flow", needsTopic: true });
@@ -42,6 +44,12 @@ export function decimalDrafts(value: number, digits: string, repaired: boolean):
     drafts.push({ kind: "ratio", value, weight: isSoldRatio(value) && places === 2 ? 0.6 : 0.35, repaired, topic: "ratio" });
   if (places === 1 && value >= 0.6 && value <= 8.9)
     drafts.push({ kind: "measure", value, unit: "L", weight: 0.4, repaired, topic: "displacement" });
+  // "asking 18.9", "58.4 on the clock": thousands; three places are thousands with a point for the comma.
+  if ((places === 1 && value >= 3 && value < 400) || (places === 3 && value >= 1)) {
+    const thousands = Math.round(value * 1000);
+    drafts.push({ kind: "integer", value: thousands, weight: 0.25, repaired: true, topic: "price", needsTopic: true });
+    drafts.push({ kind: "integer", value: thousands, weight: 0.25, repaired: true, topic: "mileage", needsTopic: true });
+  }
   return drafts;
 }
 

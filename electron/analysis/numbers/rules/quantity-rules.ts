@@ -22,6 +22,9 @@ export const quantityRules: readonly NumberRule[] = [
         drafts.push(...threeDigitDrafts(digits, { plural: plural !== "", spelled: false, whole: weight }));
       else if (digits.length <= 7) drafts.push({ kind: "integer", value, weight, repaired: written === "mixed" });
       else return [];
+      // "eleven thousand two" may be short for eleven thousand two hundred.
+      if (scaled && value > 10_000 && value % 1000 > 0 && value % 1000 < 10)
+        drafts.push({ kind: "integer", value: value + (value % 1000) * 99, weight: 0.6, repaired: true });
       if (plural) drafts.push(...pluralDrafts(value));
       drafts.push(...yearDrafts(digits, { decade: plural !== "", written }));
       if (digits.length === 4 && written === "digits") drafts.push(...dateCodeDrafts(digits, false), ...monthOfYearDrafts(digits));
@@ -85,13 +88,18 @@ export const quantityRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
-      name: "grand-and-a-half",
+      name: "thousands-and-a-half",
       example: { heard: "about twelve and a half grand", meant: 12500 },
-      pattern: "(?<digits>\\d+) and (?:a )?half (?:k|grand|thousand)",
+      pattern: "(?<digits>\\d+) and (?:a )?(?<part>half|quarter) (?<scale>k|grand|thousand)",
+      takesUnit: true,
     },
-    ({ digits = "" }, line) => [
-      { kind: "money", value: (Number(digits) + 0.5) * 1000, unit: line.british ? "GBP" : "USD", weight: 0.85, topic: "price" },
-    ],
+    ({ digits = "", part, scale }, line) => {
+      const value = (Number(digits) + (part === "half" ? 0.5 : 0.25)) * 1000;
+      const plain: Draft = { kind: "integer", value, weight: 0.92 };
+      return scale === "grand"
+        ? [{ kind: "money", value, unit: line.british ? "GBP" : "USD", weight: 0.93, topic: "price" }, plain]
+        : [plain];
+    },
   ),
   phraseRule(
     {

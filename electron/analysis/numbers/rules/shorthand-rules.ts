@@ -13,7 +13,7 @@ export const shorthandRules: readonly NumberRule[] = [
     {
       name: "hundreds-shorthand",
       example: { heard: "three fifty", meant: 350 },
-      pattern: `(?<lead>${one}|for|won) (?<tail>${two})(?<plural>s?)`,
+      pattern: `(?<lead>${one}|for|won) (?:[:-] )?(?<tail>${two})(?<plural>s?)`,
       takesUnit: true,
     },
     ({ lead = "", tail = "", plural }, line, first) => {
@@ -26,7 +26,7 @@ export const shorthandRules: readonly NumberRule[] = [
       if (engineLayouts.has(line.pieces[first - 1]?.text ?? "")) return [];
       // "for eleven" is a ratio or an hour's worth of anything: only a word about gears makes it a number.
       if (homophone) return drafts.filter((draft) => draft.kind === "ratio").map((draft) => ({ ...draft, needsTopic: true }));
-      if (line.pieces[first]!.written === "digits" && line.pieces[first + 1]!.written === "digits")
+      if (line.pieces[first]!.written === "digits" && line.pieces[first + 1]!.written !== "words")
         return drafts.map((draft) => (draft.kind === "integer" ? { ...draft, weight: 0.45, repaired: true } : draft));
       return [...drafts, ...thousandsWithPlaces(lead, tail)];
     },
@@ -77,6 +77,13 @@ export const shorthandRules: readonly NumberRule[] = [
         topic: "mileage",
         needsTopic: true,
       },
+    ],
+  ),
+  phraseRule(
+    { name: "litres-oh", example: { heard: "the engine is a five oh", meant: 5 }, pattern: "(?<litres>[1-8]) oh(?! (?:\\d|oh))" },
+    // "there's two, oh, and look": only a word about engines makes it five point oh.
+    ({ litres = "" }) => [
+      { kind: "measure", value: Number(litres), unit: "L", weight: 0.5, repaired: true, topic: "displacement", needsTopic: true },
     ],
   ),
   phraseRule(
@@ -136,7 +143,7 @@ export const shorthandRules: readonly NumberRule[] = [
       const spoken =
         tail.includes(" ") ||
         (line.pieces[first + lead.split(" ").length]!.written === "scaled" && line.pieces[first]!.written !== "scaled");
-      if (lead.length === 1 && !spoken) return [];
+      if (lead.length === 1 && (!spoken || tail.startsWith("oh"))) return [];
       const weight = lead.length === 1 ? 0.2 : spoken ? 0.5 : splitDigits && thousands < 100 ? 0.22 : 0.35;
       const needsTopic = weight < 0.5;
       const value = thousands * 1000 + Number(rest);
@@ -152,13 +159,20 @@ export const shorthandRules: readonly NumberRule[] = [
       example: { heard: "the odometer reads 1 4 8 3 1 2", meant: 148312 },
       pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){3,6})(?<more>(?: (?:\\d|oh))*)`,
     },
-    ({ digits = "", more }) => {
+    ({ digits = "", more }, line, first) => {
+      // A run of digits is read from its start, or "1 1 9 9 5" would end in a year.
+      if (/^(?:\d|oh)$/.test(line.pieces[first - 1]?.text ?? "")) return [];
       const spelled = digitsOf(digits);
       const aloud = countedAloud(`${digits}${more}`);
+      if (aloud && spelled.length >= 5)
+        return [...aloud, { kind: "integer", value: Number(spelled), weight: 0.3, repaired: true, topic: "mileage", needsTopic: true }];
       if (aloud) return aloud;
       if (more) return [{ kind: "telephone", value: `${spelled}${digitsOf(more)}`, weight: 0.7 }];
       const drafts: Draft[] = [
         { kind: "integer", value: Number(spelled), weight: 0.5, repaired: true, topic: "mileage" },
+        ...(spelled.length === 5
+          ? [{ kind: "integer" as const, value: Number(spelled), weight: 0.5, repaired: true, topic: "price" as const }]
+          : []),
         ...(spelled.length === 4 ? [...dateCodeDrafts(spelled, true), ...yearDrafts(spelled, { decade: false, written: "words" })] : []),
       ];
       if (spelled.length === 7) drafts.push({ kind: "telephone", value: spelled, weight: 0.6 });
