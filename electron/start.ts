@@ -88,11 +88,33 @@ function interrupted(): Promise<void> {
   });
 }
 
-try {
-  const wish = wishOf(process.argv.slice(2));
-  if (wish) process.exitCode = await start(wish);
-  else console.log(usage);
-} catch (failure) {
-  console.error(failure instanceof Error && "problem" in failure ? failure.message : failure);
-  process.exitCode = 1;
+/** What the person can mend in one sentence; everything else with its particulars. */
+function explained(failure: unknown): unknown {
+  if (!(failure instanceof Error)) return failure;
+  const { code } = failure as NodeJS.ErrnoException;
+  if (code === "EADDRINUSE" || code === "EACCES")
+    return `The port cannot be used (${failure.message}). Name another with --port, or leave it out.`;
+  return "problem" in failure ? failure.message : failure;
 }
+
+async function main(args: string[]): Promise<number> {
+  let wish: Wish | undefined;
+  try {
+    wish = wishOf(args);
+  } catch (failure) {
+    console.error(`${failure instanceof Error ? failure.message : String(failure)}\n\n${usage}`);
+    return 1;
+  }
+  if (!wish) {
+    console.log(usage);
+    return 0;
+  }
+  try {
+    return await start(wish);
+  } catch (failure) {
+    console.error(explained(failure));
+    return 1;
+  }
+}
+
+process.exitCode = await main(process.argv.slice(2));
