@@ -45,6 +45,8 @@ type View = PositionName | "everywhere" | `zone ${string}`;
 
 function viewOf(claim: Claim): View {
   if (unplacedMeaning[claim.component] === "single") return "everywhere";
+  // "The alloys, no curbing", said at one side, is about the wheels of that side.
+  if (claim.position === "all" && !totality.test(claim.quote)) return zonePositions[claim.zone] ?? "all";
   if (claim.position !== null) return claim.position;
   if (totality.test(claim.quote) || seenAtAGlance.has(claim.component)) return "everywhere";
   return zonePositions[claim.zone] ?? `zone ${claim.zone}`;

@@ -13,6 +13,11 @@ const spokenCircumstances = [
     name: "new",
     example: "the sticker was 3,681",
   },
+  {
+    words: /\b(they|these|those|most|others)( all)? (go|going|sell|selling|bring|bringing|fetch|list) (for|at)?\b/i,
+    name: "others",
+    example: "they go for twenty five all day long",
+  },
   { words: /\b(in parts|receipts?|spent|in it|invested|appraised|insured|estimate)\b/i, name: "spent", example: "over eighty in it" },
   { words: /\b(miles|kilomet(er|re)s) ago\b|\bsince\b/i, name: "since", example: "about three thousand miles ago" },
   { words: /\bfirst (gear|cylinder)\b/i, name: "first", example: "first gear is 2.66" },

@@ -1,4 +1,5 @@
 import type { AttributeName, Claim, ClaimValue, ComponentName, ConflictKind } from "../../../../shared-types/index.ts";
+import { isKnownDisplacement } from "../../vocabulary/displacements.ts";
 import { isLoose } from "../values/approximation.ts";
 import { huesOf } from "../values/colors.ts";
 import { materialOf } from "../values/materials.ts";
@@ -90,6 +91,8 @@ const recurring: ReadonlySet<string> = new Set([
   "as first supplied",
 ]);
 
+const zonesInside: ReadonlySet<string> = new Set(["cabin", "cargo", "engine-bay", "underside"]);
+
 /** Here a mileage given with "about" is that of some work in the papers, not the reading in the dash. */
 const zonesOfWork: ReadonlySet<string> = new Set(["engine-bay", "underside"]);
 
@@ -179,8 +182,15 @@ function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
 
 function figureReading(claim: Claim, rule: QuantityRule, notes: EngineNotes): Reading | undefined {
   const figure = figureOf(claim, rule);
+  if (figure && claim.attribute === "displacement" && figure.unit === "cu in" && !isDisplacement(figure.spoken, claim.quote))
+    return undefined;
   const bored = notes.boredOver && rule.agreement.by === "displacement";
   return figure && { by: "figure", figure, agreement: bored ? { by: "share", share: 0.035 } : rule.agreement };
+}
+
+/** A bare "a hundred" near the engine is no displacement; one that an engine was ever sold or built by, or that names its unit, is. */
+function isDisplacement(cubicInches: number, quote: string): boolean {
+  return isKnownDisplacement(cubicInches) || /\b(cubic|inch(es)?|c\.?i\.?d?|cubes|cu\.? ?in)\b/i.test(quote);
 }
 
 /** A date as far as it was said; a month without a year names no date. */
@@ -246,6 +256,8 @@ function wordFacets(claim: Claim): Facet[] {
   const reading = wordReading(claim);
   if (!reading) return [];
   const part = slotPart(claim);
+  // Inside, under the hood or below, a color without a part is that of what is in view there, not the color of the vehicle.
+  if (claim.component === "paint" && attribute === "color" && part === null && zonesInside.has(claim.zone)) return [];
   const slot = wordSlots[attribute];
   const row = slot.components[claim.component];
   if (attribute === "presence" && part === null && !row) return [];

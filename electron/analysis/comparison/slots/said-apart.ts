@@ -17,14 +17,45 @@ export const sameBreathSeconds = {
   hedge: 15,
 } as const satisfies Record<ConflictKind, number>;
 
+/** A caption is one breath, however long the recogniser made it, up to this. */
+const longestBreathSeconds = 30;
+
+/** With more sides than this, each is held against all the others together, so that cost stays with the claims. */
+const mostSidesByPairs = 6;
+
 /**
- * The sides that stand on their own: those with at least one claim that no claim of another side stands beside. A value spoken only
- * beside another was set against it by the speaker himself.
+ * The sides that contradict another one: each of the two has a claim that stands apart from all claims of the other. A value spoken only
+ * beside the other was set against it by the speaker himself.
  * @returns positions into `sides`, in order. Grows with n log n.
  */
 export function sidesSaidApart(sides: readonly (readonly Claim[])[], seconds: number): number[] {
   if (seconds === 0) return sides.map((_, side) => side);
-  const spoken = sides
+  if (sides.length > mostSidesByPairs) return sidesStanding(sides, seconds);
+  const apart = new Set<number>();
+  for (let first = 0; first < sides.length; first++) {
+    for (let second = first + 1; second < sides.length; second++) {
+      if (sidesStanding([sides[first]!, sides[second]!], seconds).length < 2) continue;
+      apart.add(first);
+      apart.add(second);
+    }
+  }
+  return [...apart].sort((a, b) => a - b);
+}
+
+/** Whether two or more sides contradict each other. */
+export function saidApart(sides: readonly (readonly Claim[])[], seconds: number): boolean {
+  return sidesSaidApart(sides, seconds).length >= 2;
+}
+
+interface Spoken {
+  readonly side: number;
+  readonly start: number;
+  readonly captions: readonly number[];
+}
+
+/** The sides with at least one claim that no claim of another side stands beside. */
+function sidesStanding(sides: readonly (readonly Claim[])[], seconds: number): number[] {
+  const spoken: Spoken[] = sides
     .flatMap((claims, side) => claims.map((claim) => ({ side, start: claim.start, captions: claim.captions })))
     .sort((a, b) => a.start - b.start || a.side - b.side);
   const contrasted = new Set<number>();
@@ -45,21 +76,7 @@ export function sidesSaidApart(sides: readonly (readonly Claim[])[], seconds: nu
   return sides.flatMap((_, side) => (standing.has(side) ? [side] : []));
 }
 
-interface Spoken {
-  readonly side: number;
-  readonly start: number;
-  readonly captions: readonly number[];
-}
-
-/** A caption is one breath, however long the recogniser made it, up to this. */
-const longestBreathSeconds = 30;
-
 function inOneBreath(first: Spoken, second: Spoken, seconds: number): boolean {
   const apart = Math.abs(first.start - second.start);
   return apart < seconds || (apart < longestBreathSeconds && first.captions.some((caption) => second.captions.includes(caption)));
-}
-
-/** Whether two or more sides stand on their own. */
-export function saidApart(sides: readonly (readonly Claim[])[], seconds: number): boolean {
-  return sidesSaidApart(sides, seconds).length >= 2;
 }

@@ -65,8 +65,8 @@ export const frontAndRearMakeAll: StandardRule = {
   },
 };
 
-/** Words by which the dealer himself, who is no owner in the count, bought it. */
-const dealersOwn = /\b(we|us|our|i|auction|dealer)\b/i;
+/** Purchases that make no owner in the count: the dealer's own, and a landing. */
+const noOwner = /\b(we|us|our|i|auction|dealer|imported|shipped|landed|boat|came (in|over))\b/i;
 
 export const ownersAgainstSales: StandardRule = {
   name: "owners-against-sales",
@@ -81,7 +81,7 @@ export const ownersAgainstSales: StandardRule = {
     const purchases = [...claims.of("title", "date"), ...claims.of("vehicle", "date")].filter(
       (claim) =>
         (claim.circumstance === "sale" || claim.circumstance === "owned since") &&
-        !dealersOwn.test(claim.quote.replace(/^.*\bI (wanna|want to) say\b/i, "")),
+        !noOwner.test(claim.quote.replace(/^.*\bI (wanna|want to) say\b/i, "")),
     );
     const years = [
       ...new Set(purchases.map((claim) => /^\d{4}/.exec(String(claim.value))?.[0]).filter((year) => year !== undefined)),
