@@ -79,6 +79,8 @@ function missing(command: string): boolean {
 }
 const noProbe = missing("ffprobe");
 const noFfmpeg = missing("ffmpeg");
+/** Reading the film takes some seconds, and more on a busy machine. */
+const pictureTimeoutMs = 60_000;
 
 describe("the demo's files", () => {
   test("demo.json names files that are there", () => {
@@ -259,6 +261,35 @@ describe("the film", () => {
         const { start, end } = lines[i]!;
         expect(difference(grey(start + 0.5), grey(end - 0.2)), `within ${zone}`).toBeGreaterThan(0.3);
       }
+    },
+  );
+
+  test.skipIf(noFfmpeg)(
+    "ffmpeg: the voice stops where each caption ends (skipped where ffmpeg is not installed)",
+    { timeout: pictureTimeoutMs },
+    () => {
+      const heard = spawnSync(
+        "ffmpeg",
+        [
+          "-hide_banner",
+          "-nostats",
+          "-i",
+          join(folder, recording.video),
+          "-vn",
+          "-af",
+          "silencedetect=noise=-42dB:d=0.3",
+          "-f",
+          "null",
+          "-",
+        ],
+        { encoding: "utf8" },
+      );
+      const silences = [...heard.stderr.matchAll(/silence_start: ([\d.]+)/g)].map((match) => Number(match[1]));
+      const lines = committedLines();
+      // On the road an engine runs under the words, and the last line ends with the film.
+      const quietAfter = lines.slice(0, -1).filter(({ line }) => line.zone !== "drive");
+      const lacking = quietAfter.filter(({ end }) => !silences.some((silence) => Math.abs(silence - end) < 0.25));
+      expect(lacking.map(({ line }) => line.key)).toEqual([]);
     },
   );
 

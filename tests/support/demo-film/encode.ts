@@ -31,7 +31,7 @@ export async function encodeFilm(
       ...["-hide_banner", "-loglevel", "error", "-y"],
       ...["-f", "rawvideo", "-pix_fmt", "rgba", "-s", `${frameWidth}x${frameHeight}`, "-r", String(framesPerSecond), "-i", "pipe:0"],
       ...["-i", soundFile],
-      ...["-c:v", "libvpx-vp9", "-pix_fmt", "yuv420p", "-b:v", "0", "-crf", "50", "-g", keyframeEvery, "-keyint_min", keyframeEvery],
+      ...["-c:v", "libvpx-vp9", "-pix_fmt", "yuv420p", "-b:v", "0", "-crf", "47", "-g", keyframeEvery, "-keyint_min", keyframeEvery],
       ...["-deadline", "good", "-cpu-used", "3", "-row-mt", "1", "-threads", "2", "-auto-alt-ref", "1", "-lag-in-frames", "25"],
       ...[
         "-af",

@@ -1,13 +1,13 @@
 import { box, type FlatDrawing, repeat, ring } from "./flat-drawing.ts";
 import { words } from "./stroke-letters.ts";
 
-function dial(x: number, y: number, radius: number, turnDegrees: number): string {
+function dial(x: number, y: number, radius: number, share: number): string {
   const ticks = repeat(11, (i) => {
     const turn = ((i / 10) * 270 + 135) * (Math.PI / 180);
     const at = (share: number) => `${(x + Math.cos(turn) * radius * share).toFixed(1)} ${(y + Math.sin(turn) * radius * share).toFixed(1)}`;
     return `<path d="M${at(0.74)}L${at(0.9)}" stroke="#e9e4d6" stroke-width="3"/>`;
   });
-  const needle = (turnDegrees * Math.PI) / 180;
+  const needle = ((share * 270 + 135) * Math.PI) / 180;
   return `<circle cx="${x}" cy="${y}" r="${radius + 8}" fill="url(#metal)"/><circle cx="${x}" cy="${y}" r="${radius}" fill="#121416"/>${ticks}<path d="M${x} ${y}L${(x + Math.cos(needle) * radius * 0.78).toFixed(1)} ${(y + Math.sin(needle) * radius * 0.78).toFixed(1)}" stroke="#f0793a" stroke-width="5" stroke-linecap="round"/><circle cx="${x}" cy="${y}" r="8" fill="#2e3236"/>`;
 }
 
@@ -20,8 +20,16 @@ function steeringWheel(x: number, y: number, radiusX: number, radiusY: number): 
   ].join("");
 }
 
+/** Where each needle points: 0 at the left end of its scale, 1 at the right. */
+export interface Needles {
+  readonly speed: number;
+  readonly engineSpeed: number;
+  readonly oilPressure: number;
+  readonly fuel: number;
+}
+
 /** The dash as it looks from the back seat, bucket seats in front of it. Also the base of the driving view. */
-export function dashboard(mileage: boolean): string {
+export function dashboard(needles: Needles): string {
   return [
     // Pad, face, and the dials before the driver.
     `<path d="M60 436Q300 372 800 372T1540 436L1560 500L40 500Z" fill="#17181a"/><path d="M90 440Q320 388 800 388T1510 440" fill="none" stroke="#34373c" stroke-width="6"/>`,
@@ -33,13 +41,11 @@ export function dashboard(mileage: boolean): string {
     ),
     `<path d="M44 498L1556 498" stroke="#cfd3d6" stroke-width="5"/><path d="M70 690L1530 690" stroke="#cfd3d6" stroke-width="4"/>`,
     `<rect x="230" y="508" width="480" height="166" rx="24" fill="#1a1b1e"/>`,
-    dial(350, 590, 68, 135),
-    dial(520, 590, 68, 150),
-    dial(632, 560, 36, 190),
-    dial(632, 640, 30, 210),
-    mileage
-      ? `<rect x="312" y="612" width="76" height="24" fill="#050505" stroke="#888" stroke-width="2"/>${words("61240", 318, 616, 15, "#f4f1e4", 2.2)}`
-      : "",
+    dial(350, 590, 68, needles.speed),
+    dial(520, 590, 68, needles.engineSpeed),
+    dial(632, 560, 36, needles.oilPressure),
+    dial(632, 640, 30, needles.fuel),
+    `<rect x="312" y="612" width="76" height="24" fill="#050505" stroke="#888" stroke-width="2"/>${words("61240", 318, 616, 15, "#f4f1e4", 2.2)}`,
     // Radio, heater, clock and glovebox.
     `<rect x="780" y="512" width="240" height="66" rx="6" fill="#16171a" stroke="#cfd3d6" stroke-width="4"/><rect x="830" y="524" width="140" height="26" fill="#dfe8c9"/><path d="M840 538h120" stroke="#444" stroke-width="2"/><path d="M902 526v24" stroke="#c22" stroke-width="3"/><circle cx="804" cy="545" r="16" fill="url(#metal)"/><circle cx="996" cy="545" r="16" fill="url(#metal)"/>`,
     repeat(5, (i) => `<rect x="${834 + i * 28}" y="556" width="22" height="14" fill="#cfd3d6"/>`),
@@ -78,7 +84,7 @@ export const cabin: FlatDrawing = {
     `<path d="M800 52V120" stroke="#555" stroke-width="10"/><rect x="690" y="118" width="220" height="58" rx="22" fill="#2b2d31"/><rect x="700" y="126" width="200" height="42" rx="16" fill="#9fb4bd"/>`,
     // The star low in the glass.
     `<g stroke="#fff" stroke-width="3">${repeat(9, (i) => `<path d="M1150 372L${(1150 + Math.cos(i * 0.7) * (12 + (i % 3) * 6)).toFixed(0)} ${(372 + Math.sin(i * 0.7) * (12 + (i % 2) * 7)).toFixed(0)}"/>`)}</g>`,
-    dashboard(true),
+    dashboard({ speed: 0, engineSpeed: 0, oilPressure: 0, fuel: 0.6 }),
     // Console, shifter and the two seats.
     `<path d="M720 690L900 690L960 900L660 900Z" fill="#26282c"/><path d="M740 700L880 700L900 780L720 780Z" fill="#141517"/><path d="M812 790V722" stroke="url(#metal)" stroke-width="12"/><path d="M812 790L806 716" stroke="#b9bfc4" stroke-width="10"/><circle cx="806" cy="706" r="24" fill="#8a5a33" stroke="#5b3a22" stroke-width="3"/>`,
     `<path d="M0 690H70L40 900H0ZM1530 690H1600V900H1560Z" fill="#1b1c1f"/>`,

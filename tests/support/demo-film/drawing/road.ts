@@ -55,8 +55,8 @@ export const road: FlatDrawing = {
     `<path d="M0 0H1600V90L1350 46Q800 20 250 46L0 90Z" fill="#2b2a28"/><path d="M0 88L250 46L70 470L0 520Z" fill="#24262a"/><path d="M1600 88L1350 46L1530 470L1600 520Z" fill="#24262a"/>`,
     `<path d="M800 30V90" stroke="#444" stroke-width="10"/><rect x="690" y="86" width="220" height="58" rx="22" fill="#1d1f22"/><rect x="700" y="94" width="200" height="42" rx="16" fill="#93a8a6"/>`,
     `<rect y="680" width="1600" height="220" fill="#1b1c1f"/>`,
-    dashboard(false),
-    `<path d="M350 590L384 536" stroke="#f0793a" stroke-width="7" stroke-linecap="round"/>`,
+    // 55 of 120 miles an hour, 2400 of 6000 turns a minute, 45 of 80 pounds.
+    dashboard({ speed: 55 / 120, engineSpeed: 2400 / 6000, oilPressure: 45 / 80, fuel: 0.6 }),
     `<path d="M720 690L900 690L960 900L660 900Z" fill="#26282c"/><path d="M812 800L806 716" stroke="#b9bfc4" stroke-width="10"/><circle cx="806" cy="706" r="24" fill="#8a5a33" stroke="#5b3a22" stroke-width="3"/>`,
   ].join(""),
   parts: {

@@ -45,8 +45,8 @@ export const underneathLines: readonly ScriptLine[] = [
     written: "it came from the factory with a two barrel and this one is a four barrel",
     part: "carburetor",
     claims: [
-      { quote: "it came from the factory with a two barrel", component: "fuel-system", attribute: "type", value: "two-barrel" },
-      { quote: "this one is a four barrel", component: "fuel-system", attribute: "type", value: "four-barrel" },
+      { quote: "it came from the factory with a two barrel", component: "fuel-system", attribute: "count", value: 2 },
+      { quote: "this one is a four barrel", component: "fuel-system", attribute: "count", value: 4 },
     ],
   },
   {
