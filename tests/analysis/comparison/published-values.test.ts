@@ -9,6 +9,7 @@ const displacement = (value: number, unit: "cu in" | "L" | "cc"): ClaimSketch =>
   attribute: "displacement",
   value,
   unit,
+  quote: `${value} ${unit}`,
 });
 
 describe("displacement in two units", () => {

@@ -1,7 +1,7 @@
 import type { Claim } from "../../../../shared-types/index.ts";
 
 /** What the words themselves say about when or how a figure holds, where the claim names no circumstance. First row that fits. */
-const spokenCircumstances = [
+export const spokenCircumstances = [
   { words: /\bcold\b/i, name: "cold", example: "fifty five pounds cold" },
   { words: /\b(hot|warm(ed up)?)\b/i, name: "hot", example: "forty when she's hot" },
   { words: /\b(running|at idle|idling)\b/i, name: "running", example: "fourteen point one with it running" },
@@ -9,7 +9,7 @@ const spokenCircumstances = [
   { words: /\bat the (rear )?(wheels?|tires?|tyres?)\b/i, name: "at the wheels", example: "three eighteen at the tires" },
   { words: /\bat the (crank|flywheel)\b/i, name: "at the crank", example: "three seventy five at the crank" },
   {
-    words: /\b(new price|when (it was )?new|brand new it|sticker(ed)?|msrp|list(ed)? (at|for) new)\b/i,
+    words: /\b(new price|price new|when (it was )?new|brand new it|sticker(ed)?|msrp|list(ed)? (at|for) new)\b/i,
     name: "new",
     example: "the sticker was 3,681",
   },
