@@ -51,5 +51,5 @@ function worthOf(line: Line, span: WeighedSpan): number {
     if (piece.written !== "none" || partWords.has(piece.text)) numbers += 1;
   }
   const words = span.end - span.first - numbers;
-  return span.drafts[0]!.weight * (Math.max(1, numbers) ** 1.35 + Math.min(words, 3) * 0.2);
+  return span.drafts[0]!.weight * (Math.max(1, numbers) ** 1.35 + Math.min(words, 6) * 0.2);
 }
