@@ -4,6 +4,7 @@ import { ExportPanel } from "./check/export-panel.tsx";
 import { useRecording } from "./client/use-recording.ts";
 import { MarkScreen } from "./mark/mark-screen.tsx";
 import { Button } from "./shared/button.tsx";
+import { counted } from "./shared/count.ts";
 import { Head } from "./shared/head.tsx";
 import { hashOfPlace, rememberRecording } from "./shared/place.ts";
 import { ProblemNote } from "./shared/problem-note.tsx";
@@ -48,7 +49,7 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey }: Recordin
             <span className="chip" data-kind={summary.counts.openConflicts > 0 ? "dispute" : "settled"}>
               {summary.counts.openConflicts === 0
                 ? "no open conflicts"
-                : `${summary.counts.openConflicts} open ${summary.counts.openConflicts === 1 ? "conflict" : "conflicts"}`}
+                : counted(summary.counts.openConflicts, "open conflict", "open conflicts")}
             </span>
             <span className="head-state">{recording.saving ? "saving…" : "on disk"}</span>
             <Button onClick={() => setExporting(true)}>Export…</Button>

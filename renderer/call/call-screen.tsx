@@ -1,6 +1,7 @@
 import { useRef, useState } from "react";
 import { cautions } from "../../shared-types/index.ts";
 import { useLibrary } from "../client/use-library.ts";
+import { counted } from "../shared/count.ts";
 import { Head } from "../shared/head.tsx";
 import { useShortcuts } from "../shared/keys.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
@@ -85,7 +86,7 @@ export function CallScreen() {
               ? "Arrow keys choose, Enter plays."
               : hits.length === 0
                 ? `Nothing for “${answered}”.`
-                : `${hits.length} moments for “${answered}”`}
+                : `${counted(hits.length, "moment", "moments")} for “${answered}”`}
           </p>
         </search>
         {problem ? <ProblemNote problem={problem} /> : null}

@@ -4,6 +4,7 @@ import { cautions, type ExportFormat, exportFormats, type Output, type Problem, 
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
+import { counted } from "../shared/count.ts";
 import { Ask, Modal } from "../shared/dialog.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { bytesLabel, exportWords } from "./export-formats.ts";
@@ -89,10 +90,10 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
       </ul>
       <div className="row">
         <Button weight="main" onClick={() => write(false)} disabled={formats.length === 0 || writing}>
-          Write {formats.length} {formats.length === 1 ? "file" : "files"}
+          Write {counted(formats.length, "file", "files")}
         </Button>
         <span className="small soft" role="status">
-          {writing ? "Writing…" : written ? `${written.files.length} files written` : ""}
+          {writing ? "Writing…" : written ? `${counted(written.files.length, "file", "files")} written` : ""}
         </span>
       </div>
       {problem ? <ProblemNote problem={problem} onDismiss={() => setProblem(null)} /> : null}
@@ -139,8 +140,15 @@ function ExportNotes({ detail: { summary, lap, findingProposals } }: { readonly 
       ) : (
         <li>No conflict is open.</li>
       )}
-      {proposedSpans > 0 ? <li>{proposedSpans} chapters are only proposed; they are marked as such.</li> : null}
-      {findingProposals.length > 0 ? <li>{findingProposals.length} proposed findings stay out until they are accepted.</li> : null}
+      {proposedSpans > 0 ? (
+        <li>{counted(proposedSpans, "chapter is only proposed and is", "chapters are only proposed and are")} marked as such.</li>
+      ) : null}
+      {findingProposals.length > 0 ? (
+        <li>
+          {counted(findingProposals.length, "proposed finding stays out until it is", "proposed findings stay out until they are")}{" "}
+          accepted.
+        </li>
+      ) : null}
     </ul>
   );
 }

@@ -16,7 +16,7 @@ export function RulingList({ rulings, withTopic }: { readonly rulings: readonly 
         <li key={ruling.id} className="ruling-past" data-superseded={ruling.supersededBy !== null || undefined}>
           <p>
             {withTopic ? `${ruling.topic}: ` : ""}
-            <strong>{rulingLine(ruling)}</strong> <span className="chip">{ruling.supersededBy === null ? "stands" : "superseded"}</span>
+            <strong>{rulingLine(ruling)}</strong> <span className="chip">{ruling.supersededBy === null ? "current" : "superseded"}</span>
           </p>
           <p>{ruling.reason}</p>
           {ruling.rightWords ? <p>Right words: “{ruling.rightWords}”</p> : null}

@@ -1,6 +1,7 @@
 import { Menu } from "@base-ui/react/menu";
 import type { RecordingSummary } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
+import { counted } from "../shared/count.ts";
 import "../shared/menu.css";
 import { recordingPlace } from "../shared/place.ts";
 import { lengthLabel } from "../shared/time.ts";
@@ -35,15 +36,15 @@ export function RecordingRow({ recording, onDescribe, onRemove }: RecordingRowPr
         name="Mark"
         to={recordingPlace(recording.id, "mark")}
         title={recording.title}
-        state={counts.proposals > 0 ? `${counts.proposals} proposals left` : "no proposals left"}
-        more={`${counts.findings} findings`}
+        state={counts.proposals > 0 ? `${counted(counts.proposals, "proposal", "proposals")} left` : "no proposals left"}
+        more={counted(counts.findings, "finding", "findings")}
         done={counts.proposals === 0}
       />
       <DeskState
         name="Check"
         to={recordingPlace(recording.id, "check")}
         title={recording.title}
-        state={counts.openConflicts > 0 ? `${counts.openConflicts} open conflicts` : "no open conflicts"}
+        state={counts.openConflicts > 0 ? counted(counts.openConflicts, "open conflict", "open conflicts") : "no open conflicts"}
         more={`${settled} of ${counts.conflicts} settled`}
         done={counts.openConflicts === 0}
       />
@@ -51,8 +52,8 @@ export function RecordingRow({ recording, onDescribe, onRemove }: RecordingRowPr
         name="Call"
         to="#/call"
         title={recording.title}
-        state={`${counts.claims} claims`}
-        more={`${counts.captions} captions`}
+        state={counted(counts.claims, "claim", "claims")}
+        more={counted(counts.captions, "caption", "captions")}
         done
       />
       <Menu.Root>

@@ -2,6 +2,7 @@ import { useState } from "react";
 import { type LapSpan, type RecordingDetail, timeLabel, type ZoneName, zoneLabels } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import type { Clock } from "../player/clock.ts";
+import { counted } from "../shared/count.ts";
 import { borderBeside, nearestBorder, spanAt } from "./lap.ts";
 import type { MarkAction } from "./shortcuts.ts";
 import type { MarkKeeper } from "./use-marks.ts";
@@ -35,7 +36,7 @@ export function useMarkActions({ detail, edit, clock, keeper, onNewFinding }: Ma
 
   const acceptZones = (start: number, end: number) => edit("zone.accept", { start, end }, "Zone spans accepted");
   const acceptFindings = (keys: string[]) =>
-    keys.length > 0 ? edit("finding.accept", { proposalKeys: keys }, `${keys.length} findings accepted`) : undefined;
+    keys.length > 0 ? edit("finding.accept", { proposalKeys: keys }, `${counted(keys.length, "finding", "findings")} accepted`) : undefined;
   const moveBorder = (from: number, to: number) => void edit("zone.moveBorder", { from, to }, `Border moved to ${timeLabel(to)}`);
 
   const askZone = () => {

@@ -5,6 +5,7 @@ import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
 import { Button } from "../../shared/button.tsx";
 import { captionNotes, disputedClaims } from "../../shared/caption-segments.ts";
+import { counted } from "../../shared/count.ts";
 import { MarkedCaption } from "../../shared/marked-caption.tsx";
 import { ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { spanAt } from "../lap.ts";
@@ -46,7 +47,8 @@ export function CaptionsPane({ detail, clock }: CaptionsPaneProps) {
           Follow
         </Button>
         <span className="small soft">
-          {captions.length} captions, {analysis.claims.length} claims, {analysis.repairs.length} repairs
+          {counted(captions.length, "caption", "captions")}, {counted(analysis.claims.length, "claim", "claims")},{" "}
+          {counted(analysis.repairs.length, "repair", "repairs")}
         </span>
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a list that scrolls must be reachable from the keyboard */}

@@ -1,4 +1,5 @@
 import { type RecordingDetail, type ZoneName, zoneNames } from "../../../shared-types/index.ts";
+import { counted } from "../../shared/count.ts";
 import { lengthLabel } from "../../shared/time.ts";
 
 /** What the recording holds for one zone. */
@@ -29,16 +30,11 @@ export function zoneTallies(detail: TalliedDetail): Record<ZoneName, ZoneTally> 
   return Object.fromEntries(zoneNames.map((zone) => [zone, tally(zone)])) as Record<ZoneName, ZoneTally>;
 }
 
-function counted(count: number, one: string, many: string): string[] {
-  return count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
-}
-
 /** A tally as a screen reader says it. */
 export function tallySentence(tally: ZoneTally): string {
   if (tally.seconds === 0) return "not shown";
-  return [
-    lengthLabel(tally.seconds),
-    ...counted(tally.findings, "finding", "findings"),
-    ...counted(tally.openConflicts, "open conflict", "open conflicts"),
-  ].join(", ");
+  const parts = [lengthLabel(tally.seconds)];
+  if (tally.findings > 0) parts.push(counted(tally.findings, "finding", "findings"));
+  if (tally.openConflicts > 0) parts.push(counted(tally.openConflicts, "open conflict", "open conflicts"));
+  return parts.join(", ");
 }

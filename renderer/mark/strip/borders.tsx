@@ -53,7 +53,8 @@ export function Borders({ lap, view, onMoveBorder }: BordersProps) {
             aria-valuenow={at}
             aria-valuetext={tenthsLabel(at)}
             onFocus={() => setStop(index)}
-            onBlur={commit}
+            // Only its own move: the focus also leaves a border because another one was just taken hold of.
+            onBlur={() => (moving?.index === index ? commit() : undefined)}
             onPointerDown={(event) => {
               event.stopPropagation();
               event.currentTarget.setPointerCapture(event.pointerId);
