@@ -68,17 +68,18 @@ export function driveSide(speech: Speech): DriveSide {
 
 /** The zone a spoken side names. */
 export function zoneOfSide(side: string, drive: DriveSide): ZoneName | null {
-  if (/^driver/.test(side)) return "driver-side";
-  if (/^(?:passenger|pass)/.test(side)) return "passenger-side";
-  const hand = /^(?:near|curb|kerb)/.test(side)
-    ? drive.british
-      ? "left"
-      : "right"
-    : /^(?:off|street|road)/.test(side)
-      ? drive.british
-        ? "right"
-        : "left"
-      : side;
-  if (hand !== "left" && hand !== "right") return null;
+  if (side.startsWith("driver")) return "driver-side";
+  if (side.startsWith("passenger")) return "passenger-side";
+  const hand = handOf(side, drive.british);
+  if (hand === null) return null;
   return hand === drive.wheel ? "driver-side" : "passenger-side";
+}
+
+/** Left or right as one sits in the vehicle. The kerb is on the left where traffic keeps left. */
+function handOf(side: string, keepsLeft: boolean): "left" | "right" | null {
+  if (side.startsWith("left")) return "left";
+  if (side.startsWith("right")) return "right";
+  if (/^(?:near|curb|kerb)/.test(side)) return keepsLeft ? "left" : "right";
+  if (/^(?:off|street)/.test(side)) return keepsLeft ? "right" : "left";
+  return null;
 }

@@ -19,12 +19,20 @@ interface Walk {
 }
 
 /** Walks kept after each clause. Far more than a real recording needs: ties are rare beyond ten. */
-const keptWalks = 120;
+const keptWalks = 48;
+/** Score behind the leading walk at which a walk is given up: more than a zone's whole evidence in a minute of talk. */
+const hopelessBehind = 24;
 
 const driver = zoneIndex["driver-side"];
 const passenger = zoneIndex["passenger-side"];
 const opening = zoneIndex.opening;
 const closing = zoneIndex.closing;
+
+// The model's tables by zone index: the loop below asks for them millions of times in a long recording.
+const unsaidEntry = zoneNames.map((zone) => walkCosts.unsaidEntry[zone] ?? 0);
+const revisitCosts: Readonly<Partial<Record<ZoneName | "other", number>>> = walkCosts.revisit;
+const revisit = zoneNames.map((zone) => revisitCosts[zone] ?? walkCosts.revisit.other);
+const usual = zoneNames.flatMap((from) => zoneNames.map((to) => usualNext[from]?.[to] ?? 0));
 
 /** The zone of each clause along the likeliest walk (Viterbi over zone and zones seen). */
 export function likeliestWalk(speech: Speech, clauses: readonly WeighedClause[]): ZoneName[] {
@@ -62,17 +70,20 @@ function firstWalks(clause: WeighedClause, staying: readonly number[]): Walk[] {
 }
 
 function nextWalks(walks: readonly Walk[], clause: WeighedClause, staying: readonly number[], share: number): Walk[] {
+  const leader = walks.reduce((best, walk) => Math.max(best, walk.score + (staying[walk.zone] ?? 0)), Number.NEGATIVE_INFINITY);
   const best = new Map<number, Walk>();
-  const keep = (walk: Walk) => {
-    const key = ((walk.seen * 16 + walk.zone) * 4 + (walk.lastSide < 0 ? 0 : walk.lastSide === driver ? 1 : 2)) | 0;
-    const other = best.get(key);
-    if (!other || walk.score > other.score) best.set(key, walk);
-  };
+  const away = clause.moves.some((move) => move.zone === null);
   for (const walk of walks) {
     for (let zone = 0; zone < zoneCount; zone += 1) {
-      const gain = zone === walk.zone ? 0 : changeGain(walk, zone, clause, share);
+      const gain = zone === walk.zone ? 0 : changeGain(walk, zone, clause, away, share);
       const score = walk.score + gain + (staying[zone] ?? 0);
-      keep({ score, zone, seen: walk.seen | (1 << zone), lastSide: isSide(zone) ? zone : walk.lastSide, before: walk });
+      // A walk this far behind never catches up, for one clause cannot say so much.
+      if (score < leader - hopelessBehind) continue;
+      const seen = walk.seen | (1 << zone);
+      const lastSide = isSide(zone) ? zone : walk.lastSide;
+      const key = (seen * 16 + zone) * 4 + (lastSide < 0 ? 0 : lastSide === driver ? 1 : 2);
+      const other = best.get(key);
+      if (!other || score > other.score) best.set(key, { score, zone, seen, lastSide, before: walk });
     }
   }
   return [...best.values()].toSorted((a, b) => b.score - a.score || a.zone - b.zone || a.seen - b.seen).slice(0, keptWalks);
@@ -81,26 +92,16 @@ function nextWalks(walks: readonly Walk[], clause: WeighedClause, staying: reado
 const isSide = (zone: number) => zone === driver || zone === passenger;
 
 /** What going from a walk's zone to another is worth before this clause's words: bonus of a move less the costs. */
-function changeGain(walk: Walk, zone: number, clause: WeighedClause, share: number): number {
-  const strength = entryStrength(clause.moves, zone, walk.lastSide);
-  const away = clause.moves.some((move) => move.zone === null);
+function changeGain(walk: Walk, zone: number, clause: WeighedClause, away: boolean, share: number): number {
+  const strength = clause.moves.length === 0 ? 0 : entryStrength(clause.moves, zone, walk.lastSide);
   let cost: number = walkCosts.change[clause.break];
   if (away) cost = Math.min(cost, walkCosts.changeAfterComeAlong);
   if (strength > 0) cost = Math.min(cost, walkCosts.changeAtNamedMove);
-  if (strength === 0) cost += walkCosts.unsaidEntry[zoneNames[zone] ?? "opening"] ?? 0;
-  if (walk.seen & (1 << zone)) cost += revisitCost(zone);
+  else cost += unsaidEntry[zone] ?? 0;
+  if (walk.seen & (1 << zone)) cost += revisit[zone] ?? 0;
   if (walk.zone === closing) cost += walkCosts.afterClosing;
   if (zone === closing && share < walkCosts.closingFrom) cost += (walkCosts.closingFrom - share) * 10 * walkCosts.closingPerTenthEarlier;
-  const from = zoneNames[walk.zone];
-  const to = zoneNames[zone];
-  const usual = from && to ? (usualNext[from]?.[to] ?? 0) : 0;
-  return strength + usual - cost;
-}
-
-function revisitCost(zone: number): number {
-  const name = zoneNames[zone];
-  const costs: Readonly<Record<string, number>> = walkCosts.revisit;
-  return costs[name ?? "other"] ?? walkCosts.revisit.other;
+  return strength + (usual[walk.zone * zoneCount + zone] ?? 0) - cost;
 }
 
 /** The strongest move of the clause into this zone. The other side is the one the walk did not see last. */
