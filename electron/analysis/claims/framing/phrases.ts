@@ -36,6 +36,7 @@ const numberWord =
 /** Word classes that phrase tables share. */
 export const wordClasses = {
   be: ["is", "are", "was", "were", "'s", "'re", "be", "been", "being", "'m"],
+  cop: ["is", "are", "was", "were", "'s", "'re"],
   det: ["a", "an", "the", "this", "that", "these", "those", "my", "his", "her", "our", "your", "their", "its"],
   pronoun: ["it", "that", "this", "they", "these", "those", "he", "she", "them", "one", "ones", "everything"],
   not: ["not", "n't", "never"],

@@ -182,7 +182,7 @@ export function findColors(scene: SpokenScene): Quality[] {
       position:
         component === "paint"
           ? null
-          : findPlace(scene, { first, end, part: part === "paint" || part === "seats" ? null : part, component, zone }),
+          : findPlace(scene, { first, end, part: part === "paint" || part === "seats" ? null : part, component, attribute: "color", zone }),
       attribute: "color",
       value: run.value,
       circumstance: null,
@@ -230,6 +230,9 @@ function coloredPart(scene: SpokenScene, run: ColorRun, first: number, end: numb
 function attributive(scene: SpokenScene, run: ColorRun, end: number): Colored | null {
   const { units } = scene;
   if (units[run.endUnit - 1]!.endsPhrase) return null;
+  // "carpets in black, dash is walnut", without the comma.
+  const next = scene.parts[scene.partIndexFrom(end)];
+  if (units[run.firstUnit - 1]?.word === "in" && next?.first === end && beginsStatement(scene, next)) return null;
   let at = run.endUnit;
   let material = false;
   while (at < units.length && at < run.endUnit + 4 && stuff.has(units[at]!.word)) {
@@ -245,6 +248,11 @@ function attributive(scene: SpokenScene, run: ColorRun, end: number): Colored | 
     return colorable.includes(part.component) && !dropsAfter(scene, run, at) ? part : null;
   if (material) return "seats";
   return null;
+}
+
+function beginsStatement(scene: SpokenScene, part: ScenePart): boolean {
+  const { tokens } = scene.speech;
+  return /'s$/.test(tokens[part.end - 1]!.word) || /^(?:is|are|was|were)$/.test(tokens[part.end]?.word ?? "");
 }
 
 function dropsAfter(scene: SpokenScene, run: ColorRun, at: number): boolean {

@@ -33,7 +33,8 @@ const placing = new Set([
   "over",
   "right",
 ]);
-const pronouns = /^(?:it|it's|its|they|they're|theyre|that|that's|thats|this|them|em|these|those|one|ones|each|both|either)$/;
+const pronouns =
+  /^(?:there's|theres|got|it|it's|its|they|they're|theyre|that|that's|thats|this|them|em|these|those|one|ones|each|both|either)$/;
 /** Words that lay out a part before its quality: "look at the grille, that's the die cast one". */
 const pointing = new Set(["the", "this", "that", "these", "those", "your", "my", "our", "a", "them", "her", "his"]);
 
@@ -59,8 +60,10 @@ export function findPart(scene: SpokenScene, first: number, end: number, about: 
   const spanned = partsBetween(scene, first, end).find(fits);
   if (spanned) return spanned;
   switch (about.order) {
-    case "after":
-      return describedAfter(scene, end, fits);
+    case "after": {
+      const part = describedAfter(scene, end, fits);
+      return part && beginsNext(scene, first, part) ? null : part;
+    }
     case "subject":
       return (
         named(scene, first, fits) ??
@@ -165,6 +168,12 @@ function named(scene: SpokenScene, first: number, fits: Fits): ScenePart | null 
   return null;
 }
 
+/** Unpunctuated "the hoses are new steering is quick": the part after begins the next statement. */
+function beginsNext(scene: SpokenScene, first: number, part: ScenePart): boolean {
+  const { tokens, punctuated } = scene.speech;
+  return !punctuated && /(?:^(?:is|are|was|were)|'s|'re)$/.test(tokens[first - 1]?.word ?? "") && isSubject(scene, part);
+}
+
 function saysIt(scene: SpokenScene, first: number): boolean {
   const { tokens } = scene.speech;
   const clause = scene.frames.at(first);
@@ -181,12 +190,15 @@ function hasSingularBefore(scene: SpokenScene, index: number, from: number, fits
 
 /** "everything but the hood", "down behind the distributor": named to leave it out, or to say where. */
 function excepted(scene: SpokenScene, part: ScenePart): boolean {
-  const { tokens } = scene.speech;
-  for (let at = part.first - 1; at >= Math.max(0, part.first - 3); at--) {
-    if (/^(?:except|besides|behind|beside|above|below|beneath|over|under|at|onto|near|not|than)$/.test(tokens[at]!.word)) return true;
+  const { tokens, sentences } = scene.speech;
+  const subject = isSubject(scene, part);
+  const sentence = sentences[scene.frames.at(part.first).sentence];
+  for (let at = part.first - 1; at >= Math.max(sentence?.first ?? 0, part.first - 3); at--) {
+    if (/^(?:except|besides)$/.test(tokens[at]!.word)) return true;
+    if (!subject && /^(?:behind|beside|above|below|beneath|over|under|at|onto|near|not|than)$/.test(tokens[at]!.word)) return true;
     if (tokens[at]!.word === "but" && /^(?:everything|all|anything|every|nothing)$/.test(tokens[at - 1]?.word ?? "")) return true;
     // "the bumper back here was the front bumper off another": what it was, not what it is.
-    if (/^(?:was|were)$/.test(tokens[at]!.word)) return true;
+    if (!subject && /^(?:was|were)$/.test(tokens[at]!.word)) return true;
     if (!pointing.has(tokens[at]!.word) && !describing.has(tokens[at]!.word)) return false;
   }
   return false;
@@ -204,7 +216,10 @@ function laterInSentence(scene: SpokenScene, first: number, end: number, fits: F
   const part = scene.parts[scene.partIndexFrom(end)];
   if (!part || part.first >= Math.min(sentence?.end ?? end, end + 22) || !fits(part)) return null;
   const { tokens } = scene.speech;
-  for (let token = Math.max(end, part.first - 4); token < part.first; token++) if (placing.has(tokens[token]!.word)) return part;
+  for (let token = part.first - 1; token >= Math.max(end, part.first - 4); token--) {
+    if (placing.has(tokens[token]!.word)) return part;
+    if (!pointing.has(tokens[token]!.word) && !describing.has(tokens[token]!.word)) return null;
+  }
   return null;
 }
 
@@ -222,7 +237,7 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
   for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
     const part = scene.parts[at]!;
     if (first - part.first > pronounReach) return null;
-    if (scene.zoneAt(part.first) !== zone && first - part.first > clauseReach) return null;
+    if (scene.zoneAt(part.first) !== zone && first - part.first > 4) return null;
     if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
     if (fits(part)) return part;
     if (part.component !== "vehicle" && ++passed > 1) return null;

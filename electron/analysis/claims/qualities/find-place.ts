@@ -1,4 +1,4 @@
-import type { ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
+import type { AttributeName, ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
 import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 
 /**
@@ -34,7 +34,6 @@ const placeless: ReadonlySet<ComponentName> = new Set([
   "vehicle",
   "spare",
 ]);
-const lengthwiseOnly: ReadonlySet<ComponentName> = new Set(["bumper", "belts"]);
 /** Components seen from outside, whose place is where the camera is. */
 const seenOutside: ReadonlySet<ComponentName> = new Set(["body", "paint", "glass", "trim", "wheel", "tire", "lights", "bumper"]);
 
@@ -131,7 +130,7 @@ function nearest<Place>(first: number, end: number, from: number, to: number, at
 
 /** Words either way in which a place may stand, and words back over which it is carried on for running gear. */
 const reach = 9;
-const carriedWords = 45;
+const carriedWords = 60;
 
 export interface Spot {
   readonly first: number;
@@ -140,68 +139,107 @@ export interface Spot {
   readonly component: ComponentName;
   /** The part's name where no mention gives it. */
   readonly partName?: string | null;
+  readonly attribute: AttributeName;
   readonly zone: ZoneName;
 }
 
 /** Clauses up to this many words after the quality may still place it: "there's a ding, driver side". */
 const shortAfterthought = 5;
+const shortAfterthoughtOfRunningGear = 8;
 
 /** Where the words that may place a quality end: its clause, and a short one after it. */
-function placeEnd(scene: SpokenScene, end: number, sentenceEnd: number): number {
+function placeEnd(scene: SpokenScene, end: number, sentenceEnd: number, component: ComponentName): number {
+  const longest = component === "suspension" || component === "brakes" ? shortAfterthoughtOfRunningGear : shortAfterthought;
   const clause = scene.frames.at(end - 1);
   if (clause.end >= sentenceEnd) return sentenceEnd;
   const next = scene.frames.at(clause.end);
-  return next.end - next.first <= shortAfterthought ? next.end : clause.end;
+  return next.end - next.first <= longest ? next.end : clause.end;
 }
 
 /** Parts of the running gear that serve both ends. */
 const bothEnds = new Set(["lines", "abs", "booster", "master cylinder", "actuation", "linkage"]);
 
+const oneOfAKind = /^(?:hood|trunk lid|tailgate|windshield|rear glass|grille|roof skin|nose panel|cowl)$/;
+
 export function findPlace(scene: SpokenScene, spot: Spot): PositionName | null {
   const { component, zone, part } = spot;
   if (placeless.has(component) || (part?.part && bothEnds.has(part.part)) || (spot.partName && bothEnds.has(spot.partName))) return null;
-  const { tokens } = scene.speech;
-  const first = Math.min(spot.first, part && spot.first - part.first < reach ? part.first : spot.first);
-  const end = Math.max(spot.end, part && part.end - spot.end < reach ? part.end : spot.end);
-  const sentence = scene.speech.sentences[scene.frames.at(spot.first).sentence];
-  const from = Math.max(first - reach, sentence?.first ?? 0);
-  const to = Math.min(end + reach, placeEnd(scene, end, sentence?.end ?? tokens.length));
-  const words = tokens.slice(Math.max(0, from - 1), to + 4).map((token) => token.word);
-  const offset = Math.max(0, from - 1);
+  const said = saidPlace(scene, spot);
   const fixed = partsOf(part?.position ?? null);
-  let lengthwise = fixed.lengthwise ?? nearest(first, end, from, to, (token) => lengthwiseAt(words, token - offset))?.place ?? null;
-  const saidSide = nearest(first, end, from, to, (token) => sideAt(words, token - offset, scene, zone))?.place ?? null;
-  let side: Side | null = fixed.side ?? saidSide;
-  if (component === "suspension" || component === "brakes") {
-    lengthwise ??= carried(scene, first, zone) ?? (zone === "front" || zone === "rear" ? zone : null);
-    return lengthwise;
+  let lengthwise = fixed.lengthwise ?? said.lengthwise;
+  const side = fixed.side ?? said.side;
+  switch (component) {
+    case "suspension":
+    case "brakes":
+      return lengthwise ?? carried(scene, said.first, zone) ?? (zone === "front" || zone === "rear" ? zone : null);
+    case "belts":
+    case "seats":
+      if (lengthwise === null && (said.upHere || (side !== null && side !== "both"))) lengthwise = "front";
+      return component === "belts" ? lengthwise : joined(lengthwise, side);
+    case "bumper":
+      return lengthwise ?? (zone === "front" || zone === "rear" ? zone : null);
+    default:
+      return fromOutside(spot, lengthwise, side);
   }
-  if ((component === "belts" || component === "seats") && lengthwise === null && saysUpHere(words)) lengthwise = "front";
-  if (lengthwiseOnly.has(component)) side = null;
-  if (
-    lengthwise === null &&
-    seenOutside.has(component) &&
-    (zone === "front" || zone === "rear") &&
-    !(part?.plural && (component === "wheel" || component === "tire"))
-  ) {
-    if (component !== "paint" || part) lengthwise = zone;
-  }
-  const generally = part?.plural && (component === "wheel" || component === "tire") && saidSide === null && lengthwise === null;
-  if (generally) return "all";
-  if (
-    side === null &&
-    lengthwise !== "all" &&
-    seenOutside.has(component) &&
-    !lengthwiseOnly.has(component) &&
-    (component !== "paint" || part)
-  ) {
-    const oneOfAKind = part && /^(?:hood|trunk lid|tailgate|windshield|rear glass|grille|roof skin|nose panel|cowl)$/.test(part.part ?? "");
-    if (!oneOfAKind && (component !== "lights" || part?.part !== "headlight"))
-      side = zone === "driver-side" ? "driver" : zone === "passenger-side" ? "passenger" : null;
-  }
-  if (component === "glass" && part?.part === null) side = null;
-  if ((component === "tire" || component === "wheel") && part === null) return lengthwise;
+}
+
+/** Where a part of the outside is that the words place only in part: the camera's side or end fills in. */
+function fromOutside(spot: Spot, said: Lengthwise | null, saidSide: Side | null): PositionName | null {
+  const { component, zone, part } = spot;
+  let lengthwise = said;
+  const rolling = component === "wheel" || component === "tire";
+  const placed = seenOutside.has(component) && (component !== "paint" || part?.component === "body");
+  if (lengthwise === null && placed && (zone === "front" || zone === "rear") && !(part?.plural && rolling)) lengthwise = zone;
+  if (part && oneOfAKind.test(part.part ?? "")) return lengthwise;
+  // Wheels and tires are told for all four, unless the words say which; only their condition is told wheel by wheel.
+  if (rolling && said === null && saidSide === null && (part?.plural || spot.attribute !== "condition")) return "all";
+  if (rolling && part === null && saidSide === null) return lengthwise;
+  if (component === "glass" && part?.part === null && said === null) return null;
+  let side = saidSide;
+  if (side === null && lengthwise !== "all" && placed && part?.part !== "headlight")
+    side = zone === "driver-side" ? "driver" : zone === "passenger-side" ? "passenger" : null;
   return joined(lengthwise, side);
+}
+
+interface SaidPlace {
+  readonly first: number;
+  readonly lengthwise: Lengthwise | null;
+  readonly side: Side | null;
+  readonly upHere: boolean;
+}
+
+/** The words of place nearest to the quality and its part, within the sentence and not past another part. */
+function saidPlace(scene: SpokenScene, spot: Spot): SaidPlace {
+  const { part, component, zone } = spot;
+  const { tokens, sentences } = scene.speech;
+  const first = part && part.first < spot.first && spot.first - part.first < reach ? part.first : spot.first;
+  const end = part && part.end > spot.end && part.end - spot.end < reach ? part.end : spot.end;
+  const sentence = sentences[scene.frames.at(spot.first).sentence];
+  let from = Math.max(first - reach, sentence?.first ?? 0);
+  let to = Math.min(end + reach, placeEnd(scene, end, sentence?.end ?? tokens.length, component));
+  if (component !== "brakes" && component !== "suspension" && component !== "wheel" && component !== "tire") {
+    const next = scene.parts[scene.partIndexFrom(end)];
+    if (next && next.component !== "vehicle" && next.first < to) to = beforePlaceOf(scene, end, next);
+    const before = scene.parts[scene.partIndexFrom(first) - 1];
+    if (before && before.component !== "vehicle" && before.end > from) from = before.end;
+  }
+  const offset = Math.max(0, from - 1);
+  const words = tokens.slice(offset, to + 4).map((token) => token.word);
+  return {
+    first,
+    lengthwise: nearest(first, end, from, to, (token) => lengthwiseAt(words, token - offset))?.place ?? null,
+    side: nearest(first, end, from, to, (token) => sideAt(words, token - offset, scene, zone))?.place ?? null,
+    upHere: saysUpHere(words),
+  };
+}
+
+/** Where the words that lead up to the next part begin: "a crack | on the driver's side squab". */
+function beforePlaceOf(scene: SpokenScene, end: number, next: ScenePart): number {
+  const { tokens } = scene.speech;
+  for (let token = next.first - 1; token >= end; token--) {
+    if (/^(?:on|in|at|and|the|this|but|so|up|over|under|your|my|by|behind)$/.test(tokens[token]!.word)) return token;
+  }
+  return end;
 }
 
 /** From inside the cabin, "up here" is the front row. */

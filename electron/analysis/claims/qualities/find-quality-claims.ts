@@ -13,7 +13,7 @@ import { materialRules } from "./material-rules.ts";
 import { originalityRules } from "./originality-rules.ts";
 import { presenceRules } from "./presence-rules.ts";
 import { type FixedPart, isNamedPart, type QualityAttribute, type QualityRule } from "./quality-rule.ts";
-import { type ScenePart, type SpokenScene, sceneOf, type ZoneSpan } from "./spoken-scene.ts";
+import { lowerBound, type ScenePart, type SpokenScene, sceneOf, type ZoneSpan } from "./spoken-scene.ts";
 import { drivetrainTypeRules } from "./type-rules.ts";
 import { bodyTypeRules } from "./type-rules-body.ts";
 
@@ -85,7 +85,7 @@ const shellOfZone = {
 /** Every claim without a number that the speech makes: kinds, materials, colors, presence, originality, condition. Ids are "q1" and so on. */
 export function findQualityClaims(input: QualityInput): Claim[] {
   const scene = sceneOf(input.speech, input.frames, input.mentions, input.zones);
-  return [...findByRules(scene), ...findColors(scene)]
+  return [...withoutQualified(scene, findByRules(scene)), ...findColors(scene)]
     .toSorted((a, b) => a.first - b.first || a.end - b.end)
     .filter(unrepeated())
     .map((quality, index) => claimOf(scene, quality, `q${index + 1}`));
@@ -169,7 +169,8 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
         part: fixed.part,
         position: spare
           ? null
-          : (fixed.position ?? findPlace(scene, { first: hit.first, end: hit.end, part, component, partName: fixed.part, zone })),
+          : (fixed.position ??
+            findPlace(scene, { first: hit.first, end: hit.end, part, component, partName: fixed.part, attribute: rule.attribute, zone })),
         value: turned ? value : (fixed.value ?? value),
         named: null,
       };
@@ -188,7 +189,9 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
         ...shared,
         component: target.component,
         part: target.part,
-        position: spare ? null : findPlace(scene, { first, end: hit.end, part, component: part.component, zone }),
+        position: spare
+          ? null
+          : findPlace(scene, { first, end: hit.end, part, component: part.component, attribute: rule.attribute, zone }),
         value: rule.valueOn?.[part.component] ?? value,
         named: part,
       },
@@ -205,7 +208,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       ...shared,
       component: otherwise.component,
       part: otherwise.part,
-      position: findPlace(scene, { first, end: hit.end, part: null, component: otherwise.component, zone }),
+      position: findPlace(scene, { first, end: hit.end, part: null, component: otherwise.component, attribute: rule.attribute, zone }),
       value: turned ? value : (otherwise.value ?? value),
       named: null,
     },
@@ -257,6 +260,36 @@ export function speaksOfThisVehicle(scene: SpokenScene, first: number, end: numb
     if (clause.subject !== "this-vehicle" || clause.corrected) return false;
   }
   return true;
+}
+
+/** Words within which "no rips, well, one little burn" or "I tell a lie, there's a bit of rash" takes the praise back. */
+const takenBackWithin = 45;
+
+/** Leaves out praise that the same breath limits: the flaw is the claim. */
+function withoutQualified(scene: SpokenScene, found: readonly Quality[]): Quality[] {
+  const flaws = found.filter((quality) => quality.attribute === "condition" && quality.value === "flawed");
+  const starts = flaws.map((flaw) => flaw.first);
+  return found.filter((quality) => {
+    if (quality.attribute !== "condition" || quality.value !== "good" || quality.circumstance === "praise") return true;
+    for (let at = lowerBound(starts.length, quality.first, (index) => starts[index]!); at < flaws.length; at++) {
+      const flaw = flaws[at]!;
+      if (flaw.first - quality.first > takenBackWithin) return true;
+      if (flaw.component === quality.component && limits(scene, quality, flaw)) return false;
+    }
+    return true;
+  });
+}
+
+function limits(scene: SpokenScene, praise: Quality, flaw: Quality): boolean {
+  const { tokens } = scene.speech;
+  const sameSentence = scene.frames.at(praise.first).sentence === scene.frames.at(flaw.first).sentence;
+  for (let token = praise.end; token < flaw.end; token++) {
+    const { word } = tokens[token]!;
+    if (sameSentence && /^(?:well|except|apart|but|bar|only|other|besides|just)$/.test(word)) return true;
+    // "I tell a lie": the words of correction themselves are framed as taken back.
+    if (token >= flaw.first - 8 && scene.frames.at(token).corrected) return true;
+  }
+  return false;
 }
 
 /** Keeps the first of several phrases that say one thing in one breath. */

@@ -75,7 +75,6 @@ const materials: readonly Material[] = [
     value: "mohair",
     phrases: ["mohair"],
     among: ["seats", "top", "headliner"],
-    otherwise: { component: "seats", part: null },
     says: "The top is mohair.",
     of: "top",
     quiet: ["My hair is gray."],

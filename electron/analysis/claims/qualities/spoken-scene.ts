@@ -56,6 +56,7 @@ export function lowerBound(count: number, value: number, of: (index: number) => 
 function settled(part: ScenePart, zone: ZoneName): ScenePart {
   if (part.component === "floors" && zone === "cargo") return { ...part, component: "cargo-floor", position: null };
   if (part.component === "carpet" && zone === "cargo") return { ...part, part: part.part === "mats" ? "trunk mat" : "trunk carpet" };
+  if (part.component === "body" && part.part === "fender") return { ...part, part: "front fender", position: "front" };
   if (part.component === "body" && part.part === "rear fender") return { ...part, part: "quarter panel", position: "rear" };
   return part;
 }
@@ -69,28 +70,7 @@ export function sceneOf(speech: Speech, frames: Frames, mentions: readonly PartM
     const index = lowerBound(zones.length, at + 1e-6, (place) => zones[place]!.start);
     return zones[Math.max(0, index - 1)]?.zone ?? "opening";
   };
-  const taken = new Uint8Array(speech.tokens.length);
-  const parts: ScenePart[] = [];
-  const take = (mention: PartMention) => {
-    const last = speech.tokens[mention.end - 1]!.word;
-    parts.push(settled({ ...mention, plural: /[^s']s$/.test(last) && !/(?:'s)$/.test(last) }, zoneAt(mention.first)));
-    taken.fill(1, mention.first, mention.end);
-  };
-  for (const hit of extraBook.find(units)) {
-    const row = hit.phrase.meaning;
-    if (row.zones && !row.zones.includes(zoneAt(hit.first))) continue;
-    if (taken[hit.first] || taken[hit.end - 1]) continue;
-    take({ first: hit.first, end: hit.end, component: row.component, part: row.part, position: row.position ?? null });
-  }
-  for (const mention of mentions) {
-    if (mention.part !== null && notAPlace.has(mention.part)) continue;
-    // "made in alloy": a material, where "the alloys" are wheels.
-    if (mention.end - mention.first === 1 && speech.tokens[mention.first]!.word === "alloy") continue;
-    let free = true;
-    for (let token = mention.first; token < mention.end; token++) if (taken[token]) free = false;
-    if (free) take(mention);
-  }
-  parts.sort((a, b) => a.first - b.first);
+  const parts = chosenParts(speech, units, mentions, zoneAt);
   const scene: SpokenScene = {
     speech,
     frames,
@@ -102,6 +82,54 @@ export function sceneOf(speech: Speech, frames: Frames, mentions: readonly PartM
     partIndexFrom: (token) => lowerBound(scene.parts.length, token, (place) => scene.parts[place]!.first),
   };
   return scene;
+}
+
+/** Of overlapping names the longest stands, and of two as long the finer one. */
+function chosenParts(
+  speech: Speech,
+  units: readonly SpokenUnit[],
+  mentions: readonly PartMention[],
+  zoneAt: (token: number) => ZoneName,
+): ScenePart[] {
+  const extras = extraBook
+    .find(units)
+    .filter(({ phrase, first }) => !phrase.meaning.zones || phrase.meaning.zones.includes(zoneAt(first)))
+    .map(({ first, end, phrase }) => ({
+      first,
+      end,
+      component: phrase.meaning.component,
+      part: phrase.meaning.part,
+      position: phrase.meaning.position ?? null,
+    }));
+  // Where the lid over the engine is a bonnet, the hood is the soft top.
+  const hoodIsTop = speech.tokens.some((token) => token.word === "bonnet");
+  const lexical = mentions
+    .filter((mention) => mention.part === null || !notAPlace.has(mention.part))
+    // "made in alloy": a material, where "the alloys" are wheels.
+    .filter((mention) => mention.end - mention.first > 1 || speech.tokens[mention.first]!.word !== "alloy")
+    .filter(
+      (mention) =>
+        !(
+          mention.component === "vehicle" &&
+          /^(?:sale|agent|auction|wash|show|park|port|keys?)$/.test(speech.tokens[mention.end]?.word ?? "")
+        ),
+    )
+    .map((mention) =>
+      hoodIsTop && mention.part === "hood" && /^hoods?(?:'s)?$/.test(speech.tokens[mention.first]!.word)
+        ? { ...mention, component: "top" as const, part: null, position: null }
+        : mention,
+    );
+  const taken = new Uint8Array(speech.tokens.length);
+  const parts: ScenePart[] = [];
+  for (const mention of [...extras, ...lexical].toSorted((a, b) => b.end - b.first - (a.end - a.first))) {
+    let free = true;
+    for (let token = mention.first; token < mention.end; token++) if (taken[token]) free = false;
+    if (!free) continue;
+    const last = speech.tokens[mention.end - 1]!.word;
+    parts.push(settled({ ...mention, plural: /[^s']s$/.test(last) && !/'s$/.test(last) }, zoneAt(mention.first)));
+    taken.fill(1, mention.first, mention.end);
+  }
+  return parts.sort((a, b) => a.first - b.first);
 }
 
 /** "The pan" is the trunk's, the transmission's or the engine's: whichever was spoken of. */

@@ -408,14 +408,14 @@ const bodyKinds = [
     },
     {
       part: "sunroof",
-      value: "electric",
+      value: "electric sunroof",
       phrases: ["electric sunroof", "power sunroof", "power moonroof", "sunroof ..4 it 's electric"],
       says: "That's a steel sunroof, not glass, it's electric.",
       quiet: ["A manual sunroof."],
     },
     {
       part: "sunroof",
-      value: "manual",
+      value: "manual sunroof",
       phrases: ["manual sunroof", "crank sunroof", "wind back sunroof"],
       says: "It has the manual sunroof.",
       quiet: ["Electric sunroof."],
