@@ -11,6 +11,8 @@ export interface DoubtfulReason {
 const fastestWordsPerSecond = 8;
 /** A silence, in seconds, after which fluent words about nothing on the vehicle are the recogniser's own. */
 const longGapSeconds = 8;
+/** Words without a vehicle in them that must follow the silence: a narrator says a few before he gets to the point. */
+const fewestGhostWords = 9;
 /** Repeats of one stretch in a row that make a loop, and of one whole caption. */
 const loopRepeats = { stretch: 4, caption: 3 };
 
@@ -92,8 +94,13 @@ function* loopedCaptions(heard: readonly Heard[]): Generator<number> {
 export function noiseScore(words: readonly string[], tokens: readonly CaptionToken[], marks: number): number {
   const vehicle = new Set(words.filter(isVehicleWord).map((word) => word.replace(/s$/, ""))).size;
   const figures = words.filter((word) => /\d/.test(word)).length;
-  return stutters(words, tokens) * 1.2 + impossiblePairs(words, tokens) * 1.1 + Math.min(2, marks) * 1.2 - vehicle * 0.9 - figures * 0.6;
+  return (
+    stutters(words, tokens) * 1.2 + impossiblePairs(words, tokens) * 1.1 + Math.min(2, marks) * 1.2 - vehicleWeight(vehicle) - figures * 0.6
+  );
 }
+
+/** One vehicle word may be chance ("wing", "line"); two are speech. */
+const vehicleWeight = (words: number) => (words === 0 ? 0 : 0.9 + (words - 1) * 1.8);
 
 /** Stretches of one to four words said twice in a row without a comma between, as a recogniser hears a refrain. */
 function stutters(words: readonly string[], tokens: readonly CaptionToken[]): number {
@@ -161,16 +168,17 @@ function* overMusic(heard: readonly Heard[]): Generator<number> {
   yield* settle();
 }
 
-/** Runs of captions between long silences (or the end) without a word on the vehicle. */
+/** Captions after a long silence, up to the first that has a word on the vehicle or takes up the walk again. */
 function* overSilence(heard: readonly Heard[]): Generator<number> {
-  let first = 0;
-  for (let index = 1; index <= heard.length; index += 1) {
-    if (index < heard.length && silenceBefore(heard, index) < longGapSeconds) continue;
-    const run = heard.slice(first, index);
-    const words = run.flatMap((each) => each.words);
-    const afterSilence = first > 0 && silenceBefore(heard, first) >= longGapSeconds;
-    if (afterSilence && words.length > 0 && aboutNothing(words)) for (let lone = first; lone < index; lone += 1) yield lone;
-    first = index;
+  for (let index = 1; index < heard.length; index += 1) {
+    if (silenceBefore(heard, index) < longGapSeconds) continue;
+    let end = index;
+    while (end < heard.length && !isSpeechAgain(heard[end]?.words ?? []) && (end === index || silenceBefore(heard, end) < longGapSeconds))
+      end += 1;
+    const run = heard.slice(index, end);
+    if (isStock(run[0]?.words ?? []) || aboutNothing(run.flatMap((each) => each.words))) {
+      for (let lone = index; lone < Math.max(end, index + 1); lone += 1) yield lone;
+    }
   }
   for (const [index, one] of heard.entries()) {
     const seconds = one.caption.end - one.caption.start;
@@ -178,14 +186,19 @@ function* overSilence(heard: readonly Heard[]): Generator<number> {
   }
 }
 
+/** A narrator who speaks again turns to something, points at it, or gives a figure. */
+const isSpeechAgain = (words: readonly string[]) =>
+  !isStock(words) &&
+  words.some(
+    (word) =>
+      /\d/.test(word) ||
+      isVehicleWord(word) ||
+      /^(?:okay|ok|alright|right|so|now|anyway|anyhow|sorry|here|here's|this|see|look|we're|let's|listen)$/.test(word),
+  );
+
 const isStock = (words: readonly string[]) => stockPhrases.some((phrase) => phrase.pattern.test(words.join(" ")));
 
-function aboutNothing(words: readonly string[]): boolean {
-  if (isStock(words)) return true;
-  const vehicle = words.filter(isVehicleWord).length;
-  const shown = words.filter((word) => /^(?:here|here's|this|see|look|these|i'll|let's|let)$/.test(word)).length;
-  return words.length >= 6 && vehicle === 0 && shown < 2 && !words.some((word) => /\d/.test(word));
-}
+const aboutNothing = (words: readonly string[]) => words.length >= fewestGhostWords;
 
 /** Seconds of silence before a caption: from the last one's end, or where files give no ends, from when its words must have been said. */
 function silenceBefore(heard: readonly Heard[], index: number): number {
