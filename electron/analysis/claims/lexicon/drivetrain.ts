@@ -90,7 +90,7 @@ export const drivetrainWords = [
   { component: "ignition", part: "coil pack", say: ["ignition coil", "coil pack"] },
   { component: "ignition", part: "spark plug", say: ["spark plug", "plugs", "sparking plug"] },
   { component: "ignition", part: "plug wire", say: ["plug wire", "ignition lead", "plug lead", "ht lead", "spark plug wire"] },
-  { component: "exhaust", part: null, say: ["exhaust", "exhaust system", "dual exhaust", "duals", "exhaust pipe"] },
+  { component: "exhaust", part: null, say: ["exhaust", "exhaust system", "dual exhaust", "duals", "exhaust pipe", "pipe"] },
   { component: "exhaust", part: "header", say: ["header", "headers", "exhaust manifold", "manifold", "primary", "primaries", "extractor"] },
   { component: "exhaust", part: "muffler", say: ["muffler", "silencer", "resonator", "back box"] },
   {

@@ -85,6 +85,7 @@ const otherSenses: readonly { readonly word: string; readonly before?: RegExp; r
   { word: "car", before: /\b(?:georgia|tow|company|race|show)$/ },
   { word: "screen", before: /\b(?:your|a|on)$/ },
   { word: "price", before: /\b(?:half the|twice the)$/ },
+  { word: "pipe", before: /\b(?:hose|a|smoked a|his|heater|water|oil|vacuum|fuel)$/ },
   { word: "tank", before: /\b(?:like a)$/ },
   { word: "box", before: /\b(?:glove|this whole|a|in)$/ },
   { word: "rack", before: /\b(?:the|on the|up on the|no)$/, after: /^(?:and (?!pinion)|she|there)\b/ },

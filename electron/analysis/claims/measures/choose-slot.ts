@@ -119,8 +119,17 @@ function topicFor(slot: Slot, around: NumberSurroundings, looksAhead: boolean): 
       : undefined;
   if (ahead) return ahead;
   if (slot.component === "topic") return topics.find(({ mention }) => !isVague(mention)) ?? null;
-  return topics.find(({ mention, reach }) => mention.component === slot.component && reach !== "recent") ?? null;
+  // "Look at this front tire. It's got nine on it": a pronoun reaches over the sentence's end.
+  const reachesBack = pronounBefore.test(around.before);
+  return (
+    topics.find(
+      ({ mention, reach, cost }) => mention.component === slot.component && (reach !== "recent" || (reachesBack && cost < 0.7)),
+    ) ?? null
+  );
 }
+
+const pronounBefore =
+  /(?:^|[ .])(?:it's|it|they're|they|that one's|this one's|one's|that one|this one|these|those|she's|there's)\b[^.#]{0,30}$/;
 
 const countSlot = (mention: PartMention): Slot => ({
   name: "counted part",
@@ -232,6 +241,10 @@ export interface EarlierMeasure {
   readonly unit: UnitName | null;
 }
 
+/** Words that make a number of their own with the one before ("three point belt", "four door", "two tone"). */
+const beginsAnotherPhrase =
+  /^(?:point|speed|door|way|ways|stage|piece|tone|owner|row|barrel|cylinder|leaf|bolt|lug|wheel|spoke|years?|hours?|months?|people|of us|cars?|trucks?)\b/;
+
 /** Tokens over which a second number may still continue the slot of the first. */
 const carriesOverTokens = 45;
 
@@ -241,7 +254,13 @@ const carriesOverTokens = 45;
  */
 export function continued(last: EarlierMeasure, around: NumberSurroundings): Candidate | null {
   const { slot } = last.candidate;
-  if (!slot.carries || around.number.first - last.end > carriesOverTokens) return null;
+  if (
+    !slot.carries ||
+    around.number.first - last.end > carriesOverTokens ||
+    beginsAnotherPhrase.test(around.after) ||
+    slot.unless?.test(nearby(around))
+  )
+    return null;
   for (const reading of around.number.readings) {
     if (typeof reading.value !== "number" || typeof last.value !== "number") continue;
     if (reading.unit !== null || !["integer", "decimal", "fraction", "measure", "ratio", "money"].includes(reading.kind)) continue;
@@ -254,7 +273,7 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
         around.after,
       );
     const led =
-      /\b(?:and|one|ones|one's|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
+      /\b(?:and|one|ones|one's|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
         around.before,
       );
     if (!placed && !led) return null;
@@ -280,7 +299,8 @@ export function repeated(earlier: readonly EarlierMeasure[], around: NumberSurro
   if (!pointedAt && !/^(?:like i said|as i said|again)\b/.test(around.after) && around.zone !== "closing") return null;
   for (let at = earlier.length - 1; at >= 0; at--) {
     const { candidate, value, unit } = earlier[at]!;
-    if (!repeatable.has(candidate.slot.attribute) || candidate.slot.component === "topic") continue;
+    if (!repeatable.has(candidate.slot.attribute) || candidate.slot.component === "topic" || candidate.slot.unless?.test(nearby(around)))
+      continue;
     const reading = around.number.readings.find(
       (again) =>
         again.value === value &&
@@ -293,3 +313,15 @@ export function repeated(earlier: readonly EarlierMeasure[], around: NumberSurro
 }
 
 const repeatable: ReadonlySet<string> = new Set(["displacement", "flow", "ratio", "diameter", "size", "mileage", "price"]);
+
+/** The number read as another measure of the same slot and topic, or null where it has no reading that fits. */
+export function candidateIn(like: Candidate, around: NumberSurroundings): Candidate | null {
+  const { slot } = like;
+  for (const reading of around.number.readings) {
+    if (!fits(reading, slot.need) || (reading.unit !== null && reading.unit !== like.reading.unit && !unitSpoken(reading, around.said)))
+      continue;
+    const value = slot.value ? slot.value(reading, around.said) : reading.value;
+    if (value !== undefined) return { ...like, reading, value };
+  }
+  return null;
+}

@@ -13,6 +13,19 @@ export interface CircumstanceRule {
 /** In order; the first that matches counts. A missing label would make a false conflict, a needless one only hides a true one. */
 export const circumstanceRules = [
   {
+    attributes: ["mileage"],
+    words:
+      /\b(?:when (?:he|she|we|i|they|it|the) (?:\w+ )?(?:bought|got|came|sold|had|took|went|was)|at the time|back then|last (?:mot|service|sold|year))\b/,
+    label: "at an earlier date",
+    example: "it said 61,000 when he bought it",
+  },
+  {
+    attributes: ["depth", "pressure", "thickness", "diameter", "width"],
+    words: /\bother (?:one|ones|two|three|tires|wheels|pair)\b/,
+    label: "the others",
+    example: "and the other three have six",
+  },
+  {
     attributes: ["pressure"],
     components: ["engine"],
     words: /\b(?:hot|warm|warmed up|up to temp)\b/,

@@ -4,7 +4,16 @@ import { spansOfTokens } from "../../model.ts";
 import type { Frames } from "../framing/index.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import { resolvePosition, type WheelSide, wheelSideOf } from "../positions/resolve-position.ts";
-import { type Candidate, candidatesFor, continued, countAdjective, type EarlierMeasure, leastScore, repeated } from "./choose-slot.ts";
+import {
+  type Candidate,
+  candidateIn,
+  candidatesFor,
+  continued,
+  countAdjective,
+  type EarlierMeasure,
+  leastScore,
+  repeated,
+} from "./choose-slot.ts";
 import { circumstanceOf } from "./circumstance.ts";
 import { writtenMeaning } from "./spoken-form.ts";
 import { type LeftTopic, type NumberSurroundings, phraseOf, type SpeechMap, surroundingsOf } from "./surroundings.ts";
@@ -20,16 +29,16 @@ export interface Measures {
 const takesBack =
   /^(?:\S+ ){0,2}?(?:no|sorry|wait|correction|rather|i mean|i'm lying|i beg your pardon|beg your pardon|pardon me|scratch that|strike that|make that|make it|hang on|hold on|let me|excuse me|count (?:them|with))\b/;
 
-/** Numbers a speaker put right within a breath: "it's a 600, no I'm sorry it's a 650". */
-function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Set<number> {
-  const slips = new Set<number>();
+/** Numbers a speaker put right within a breath ("it's a 600, no I'm sorry it's a 650"), and the number that puts each right. */
+function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map<number, number> {
+  const slips = new Map<number, number>();
   numbers.forEach((number, at) => {
     const next = numbers[at + 1];
     if (!next || next.first - number.end < 1 || next.first - number.end > 8) return;
     const between = phraseOf(speech.tokens, number.end, next.first);
     if (!takesBack.test(between) || /\b(?:and|but) (?!no\b)/.test(between)) return;
     const kinds = new Set(number.readings.map((reading) => reading.kind));
-    if (next.readings.some((reading) => kinds.has(reading.kind))) slips.add(number.index);
+    if (next.readings.some((reading) => kinds.has(reading.kind))) slips.set(number.index, next.index);
   });
   return slips;
 }
@@ -52,6 +61,9 @@ function isAside(number: SpokenNumber, words: string): boolean {
   return asides.has(number.readings[0]!.kind);
 }
 
+/** "The other three" points; it measures nothing. */
+const otherOnes = /\bother$/;
+
 interface LastClaim extends EarlierMeasure {
   readonly first: number;
   readonly position: PositionName | null;
@@ -67,6 +79,8 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
   const repairs: Repair[] = [];
   const used = new Set<number>();
   const slips = takenBack(speech, numbers);
+  const corrections = new Map<number, Candidate>();
+  const isSlip = (number: SpokenNumber): boolean => slips.has(number.index) || frames.at(number.first).corrected;
   const earlier: LastClaim[] = [];
 
   numbers.forEach((number, order) => {
@@ -75,12 +89,14 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     const frame = frames.at(number.first);
     const recent = earlier.slice(-recentMeasures);
     const around = surroundingsOf(map, number, recent.map(leftBy));
-    const best = bestCandidate(speech, around, earlier);
+    const best = putRight(corrections.get(number.index), around) ?? bestCandidate(speech, around, earlier);
+    if (otherOnes.test(around.before) && number.readings[0]!.kind === "integer" && number.end - number.first === 1) return;
+    if (best && slips.has(number.index)) corrections.set(slips.get(number.index)!, best);
     if (!best || best.score < leastScore) return;
     const repair = best.reading.repaired ? repairOf(speech, number, best, repairs.length) : null;
     // A broken number about another vehicle is still read for whoever follows the words.
     if (repair) repairs.push(repair);
-    if (frame.subject !== "this-vehicle" || frame.corrected || slips.has(number.index)) return;
+    if (frame.subject !== "this-vehicle" || isSlip(number)) return;
     const context: BuildContext = {
       map,
       around,
@@ -88,7 +104,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       wheel,
       repair,
       earlier: recent,
-      notBefore: numbers[order - 1]?.end ?? 0,
+      notBefore: endOfMeasureBefore(map, numbers, order, (earlierNumber) => used.has(earlierNumber.index), isSlip),
       notAfter: numbers[order + 1]?.first ?? speech.tokens.length,
     };
     for (const claim of buildClaims(context, best, claims.length)) claims.push(claim);
@@ -106,6 +122,27 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     });
   });
   return { claims, repairs, used };
+}
+
+/** A number that puts a slip right fills the slip's slot, whatever stands around it. */
+function putRight(slip: Candidate | undefined, around: NumberSurroundings): Candidate | null {
+  return slip ? candidateIn(slip, around) : null;
+}
+
+/** End of the last number before this one that is more than a plain small word or was itself a claim. */
+function endOfMeasureBefore(
+  map: SpeechMap,
+  numbers: readonly SpokenNumber[],
+  order: number,
+  isUsed: (number: SpokenNumber) => boolean,
+  isSlip: (number: SpokenNumber) => boolean,
+): number {
+  for (let at = order - 1; at >= Math.max(0, order - 4); at--) {
+    const number = numbers[at]!;
+    if (isSlip(number)) continue;
+    if (isUsed(number) || map.numberAt[number.first]) return number.end;
+  }
+  return 0;
 }
 
 /** Measures back that a number may continue. */
@@ -181,9 +218,13 @@ function aboutWhat(context: BuildContext, candidate: Candidate): Described {
     part = slot.component === "wheel" ? "wheel" : null;
   } else if (carries && last.component === "spare") component = "spare";
   if (component === "paint" && slot.attribute === "thickness") {
-    const panel = around.topics.find(({ mention: named, reach }) => named.component === "body" && reach !== "recent")?.mention ?? null;
+    const panel =
+      around.topics.find(({ mention: named, reach, cost }) => named.component === "body" && (reach !== "recent" || cost < 0.5))?.mention ??
+      null;
     return { component, part: panel?.part ?? null, mention: panel };
   }
+  // A tip, a header tube and the pipe between them have diameters of their own.
+  if (component === "exhaust" && slot.attribute === "diameter") part = mention?.part ?? slot.part;
   if (slot.name.startsWith("brake rotor") && mention?.part) part = mention.part === "drum" ? "drum" : slot.part;
   return { component, part, mention };
 }
@@ -232,9 +273,15 @@ function buildClaims(context: BuildContext, candidate: Candidate, made: number):
 function unitSaid(context: BuildContext, candidate: Candidate): UnitName | null {
   const { reading, slot } = candidate;
   if (reading.unit) return reading.unit;
-  const last = sameSlotBefore(context, candidate) ?? context.earlier.findLast((measure) => measure.candidate.slot === slot);
+  const last =
+    sameSlotBefore(context, candidate) ??
+    context.earlier.findLast(
+      ({ candidate: before }) =>
+        before.slot === slot || (before.slot.attribute === slot.attribute && before.slot.component === slot.component),
+    );
   if (last) return last.unit;
   const british = context.wheel === "right";
+  if (slot.attribute === "mileage") return "mi";
   if (slot.attribute === "price") return british ? "GBP" : "USD";
   if (slot.attribute === "depth") return british ? "mm" : "32nds";
   return null;
@@ -267,7 +314,7 @@ function claimOf(
     notAfter: context.notAfter,
     zone: around.zone,
     wheel,
-    carried: last?.position ?? sideLeft(context, component),
+    carried: component === "paint" && mention?.component === "body" ? null : (last?.position ?? sideLeft(context, component)),
   });
   const words = quoteRange(context, candidate);
   const spans = spansOfTokens(speech.tokens, words.first, words.end);
@@ -296,7 +343,8 @@ function claimOf(
     value,
     unit,
     stance: frame.stance,
-    time: frame.time,
+    // "One owner from new" counts the owners of today.
+    time: part === "owner" ? "today" : frame.time,
     circumstance,
     zone: around.zone,
     rule: tokens.length > 0 ? slot.name : "",

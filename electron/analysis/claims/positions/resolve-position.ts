@@ -32,7 +32,7 @@ export function wheelSideOf(speech: Speech): WheelSide {
       return token.word;
     if (token.word === "rhd") return "right";
     if (token.word === "lhd") return "left";
-    if (britishWords.test(token.word)) balance++;
+    if (britishWords.test(token.word) || ((token.word === "near" || token.word === "off") && next === "side")) balance++;
     else if (americanWords.test(token.word)) balance--;
   }
   return balance > 0 ? "right" : "left";
@@ -126,7 +126,10 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   if (!placedComponents.has(claim.component)) return claim.mention?.component === claim.component ? claim.mention.position : null;
   const { tokens } = speech;
   const beforeFrom = Math.max(claim.clause.first, claim.notBefore);
-  const before = phraseOf(tokens, beforeFrom, claim.number.first);
+  const fromMeasure = phraseOf(tokens, beforeFrom, claim.number.first);
+  // What hangs on the measure before is its own place: "a three inch drop up front and a five inch flip kit in the back".
+  const before = claim.notBefore > claim.clause.first ? fromMeasure.split(/\b(?:and|then|with|but)\b/).at(-1)! : fromMeasure;
+  if (/\bother (?:one|ones|two|three|pair)\b/.test(before)) return null;
   const after = phraseOf(tokens, claim.number.end, Math.min(finishedPhrase(tokens, claim.clause.end), claim.notAfter));
   const widerFrom = Math.max(claim.sentence.first, claim.notBefore, claim.number.first - 25);
   const wider = phraseOf(tokens, widerFrom, claim.number.first);
@@ -165,7 +168,7 @@ function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVeh
   const camera: SideOfVehicle | null = claim.zone === "driver-side" ? "driver" : claim.zone === "passenger-side" ? "passenger" : null;
   const said = nearest(sidePhrases, wider, "before")?.meaning ?? nearest(sidePhrases, later, "after")?.meaning;
   if (said) return said;
-  const hand = nearest(handPhrases, around, "before")?.meaning;
+  const hand = nearest(handPhrases, wider, "before")?.meaning ?? nearest(handPhrases, later, "after")?.meaning;
   if (hand) return sideOfHand(hand, claim.wheel);
   if (camera && otherSide.test(around)) return camera === "driver" ? "passenger" : "driver";
   if (camera && hereSide.test(around)) return camera;

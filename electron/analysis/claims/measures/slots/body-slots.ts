@@ -9,7 +9,11 @@ export const bodySlots = [
     attribute: "thickness",
     unit: "said",
     need: { units: ["µm", "mil"], min: 1, max: 3000 },
-    cues: [{ score: 1.2 }],
+    cues: [
+      { about: ["paint", "body"], unless: /\btread\b|\btires?\b|\bpads?\b|\brotors?\b|\bdiscs?\b|\blinings?\b/, score: 1.25 },
+      { said: /\bmicron|\bmils\b/, unless: /\btread\b|\btires?\b|\bpads?\b|\brotors?\b|\bdiscs?\b|\blinings?\b/, score: 1.1 },
+      { score: 0.5 },
+    ],
     carries: true,
     example: { heard: "the gauge on the hood says 210 microns", value: 210 },
   },

@@ -131,7 +131,7 @@ export const chassisSlots = [
     unit: "in",
     need: { units: ["in"], min: 0.5, max: 14 },
     cues: [
-      { after: /^(?:inch )?(?:drop|lift|lowered|lowering|suspension lift|body lift|leveling|level kit)\b/, score: 1.2 },
+      { after: /^(?:inch )?(?:drop|lift|flip|flip kit|lowered|lowering|suspension lift|body lift|leveling|level kit)\b/, score: 1.2 },
       { before: /\b(?:lifted|lowered|dropped|lift is|drop is)(?: it| about)?$/, about: ["suspension", "vehicle"], score: 1.0 },
     ],
     example: { heard: "the axle has a four inch drop on it", value: 4 },

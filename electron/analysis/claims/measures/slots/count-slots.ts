@@ -105,6 +105,7 @@ export const countSlots = [
       },
       { before: /\bbelts(?:,)?[^.#]{0,35}\b(?:there's|got|are|me)$/, score: 1.15 },
     ],
+    carries: true,
     example: { heard: "four seat belts in it", value: 4 },
   },
   {

@@ -74,7 +74,7 @@ export const drivelineSlots = [
       {
         about: ["final-drive"],
         unless:
-          /\binch\b(?! and)|\bspline|\bbolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b/,
+          /\binch\b(?! and)|\bspline|# bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b/,
         score: 1.05,
       },
     ],

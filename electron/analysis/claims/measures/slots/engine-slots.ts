@@ -46,7 +46,7 @@ export const engineSlots = [
       },
       {
         before:
-          /\b(?:badge says|bored to|stroked to|bored out to|makes (?:it|that) an?|out to an?|motor(?:'s| is) an?|engine(?:'s| is) an?|stuck an?|dropped an?|put an?|original|ticket says|got the|has the|with the)$/,
+          /\b(?:badge says|bored to|stroked to|bored out to|makes (?:it|that) an?|out to an?|motor(?:'s| is) an?|engine(?:'s| is) an?|stuck an?|dropped an?|put an?|original|ticket says|got the|has the|with the|got a|has a|with a)$/,
         about: ["engine", "vehicle"],
         unless: /\bcarb|\bgears?\b|\bdollars|\bmiles|\brear end\b|\btorque\b/,
         score: 0.9,

@@ -46,7 +46,7 @@ export const paperSlots = [
     cues: [
       {
         before:
-          /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.#]{0,25}\b(?<!up )(?:at|about)(?: about| around)?$/,
+          /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.]{0,34}\b(?<!up )(?:at|about)(?: about| around)?$/,
         unless: new RegExp(`${notMiles.source}|hour meter|\\bup at #`),
         score: 1.3,
       },
@@ -69,7 +69,8 @@ export const paperSlots = [
     need: { units: ["mi", "km"], min: 1, max: 100000 },
     cues: [
       {
-        after: /^(?:miles |kilometers )?(?:since|on (?:the|this|that|these) (?:build|rebuild|motor|engine|tires|brakes|clutch))\b/,
+        after:
+          /^(?:miles |kilometers )?(?:on (?:it|them|this|that|the \w+) )?(?:since|on (?:the|this|that|these) (?:build|rebuild|motor|engine|tires|brakes|clutch))\b/,
         unless: /\bon the build\b/,
         score: 1.2,
       },
@@ -269,6 +270,11 @@ export const paperSlots = [
     unit: "said",
     need: { units: ["USD", "GBP", "EUR"], min: 1, max: 60000 },
     cues: [
+      {
+        before: /\b(?:that was|it was|that came to|came to|that run|that ran|ran me|cost me)(?: about| around)?$/,
+        zones: ["engine-bay", "underside", "cabin", "driver-side", "passenger-side", "rear", "front", "cargo", "roof"],
+        score: 1.0,
+      },
       {
         before:
           /\b(?:receipt|bill|invoice|cost|costs|charged|paid|set them back|set him back|supplying|quote|a new one|for like|for about|they're|they are|from the dealer's|another one|plus)\b[^.#]{0,40}$/,

@@ -8,6 +8,10 @@ const plural = /(?:s|'s)$/;
 const whenPlural = (value: number | string, said: string): number | undefined =>
   plural.test(said) && !/(?:inches|millimeters)$/.test(said) && typeof value === "number" ? value : undefined;
 
+/** What a new tire has or the law asks for, and not what this one has. */
+const notThisTread =
+  /\b(?:new|brand new) (?:ones|tires|one) (?:come|comes|have|has|start|are)\b|\blegal\b|\blaw\b|\bminimum\b|\bwear bars?\b/;
+
 /** Tires: sizes, dates, tread and pressures. The spare takes them too, where the talk is about it. */
 export const tireSlots = [
   {
@@ -43,6 +47,7 @@ export const tireSlots = [
     attribute: "depth",
     unit: "said",
     need: { units: ["32nds"], min: 0.5, max: 40 },
+    unless: notThisTread,
     cues: [{ score: 1.3 }],
     carries: true,
     example: { heard: "eight thirty seconds on the fronts", value: 8, position: "front" },
@@ -54,6 +59,7 @@ export const tireSlots = [
     attribute: "depth",
     unit: "said",
     need: { kinds: ["integer"], units: [null], min: 2, max: 14 },
+    unless: notThisTread,
     cues: [
       {
         before: /\b(?:fronts?|rears?|backs?)(?:'s|'re| is| are| were)?(?: at| about| on| around)*$/,
@@ -79,7 +85,14 @@ export const tireSlots = [
     attribute: "depth",
     unit: "mm",
     need: { units: ["mm"], min: 1, max: 18 },
+    unless: notThisTread,
     cues: [
+      {
+        before: /\b(?:near ?side|off ?side|front|rear|fronts|rears|backs)(?: one| ones)?(?: has| have|'s got| got| is| are)$/,
+        unless: /\bpads?\b|\brotors?\b|\bdiscs?\b/,
+        zones: ["driver-side", "passenger-side"],
+        score: 0.85,
+      },
       { about: ["tire", "spare"], unless: /\bpads?\b|\brotors?\b|\bdiscs?\b|\bwheel bolts?\b/, score: 1.1 },
       { before: /\btread\b[^.#]{0,60}$/, score: 1.3 },
       { after: /^(?:of |left on the |on the )?tread\b/, score: 1.3 },
@@ -95,6 +108,12 @@ export const tireSlots = [
     unit: "psi",
     need: { units: ["psi", "lb", "GBP", null], min: 15, max: 130 },
     cues: [
+      {
+        said: /\b(?:psi|pounds)\b/,
+        about: ["tire", "spare"],
+        unless: /\boil\b|\bboost\b|\bair (?:system|tank|brakes)\b|\bfoot pounds|\bload\b|\bdollars/,
+        score: 0.95,
+      },
       {
         before: /\b(?:run|runs|running|ran|aired|air|inflated|pressures?|pumped|set at|go up to|they're at|told us go)\b[^.#]{0,40}$/,
         about: ["tire", "spare"],
@@ -289,6 +308,7 @@ export const tireSlots = [
     attribute: "diameter",
     unit: "mm",
     need: { units: ["mm"], min: 315, max: 440 },
+    unless: /\bnot (?:one )?of (?:the|those) #/,
     cues: [{ about: ["wheel"], score: 1.0 }],
     carries: true,
     example: { heard: "the wheel says 390 millimeters", value: 390 },

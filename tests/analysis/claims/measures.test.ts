@@ -1,0 +1,241 @@
+import { describe, expect, test } from "vitest";
+import type { ZoneName } from "../../../shared-types/index.ts";
+import { claimsIn, readingOf } from "./claims-in.ts";
+
+/** A claim as "component position attribute value unit", with what else is worth saying. */
+function told(words: string | readonly string[], zone?: ZoneName): string[] {
+  return claimsIn(words, zone)
+    .filter((claim) => typeof claim.value === "number" || claim.attribute === "size" || claim.attribute === "date")
+    .map((claim) =>
+      [claim.component, claim.position ?? "-", claim.attribute, claim.value, claim.unit ?? "-", claim.time === "former" ? "former" : ""]
+        .join(" ")
+        .trim(),
+    );
+}
+
+interface Row {
+  readonly why: string;
+  readonly heard: string | readonly string[];
+  readonly zone?: ZoneName;
+  readonly told: readonly string[];
+}
+
+// Forms of speech and plausible values are common practice of the trade; sizes follow FACTS 1.1 (49 CFR 571.139, maker's tire-sizing pages).
+const places: readonly Row[] = [
+  {
+    why: "ahead and behind",
+    heard: "the tires are two thirty-fives ahead and two fifty-fives behind",
+    told: ["tire front width 235 mm", "tire rear width 255 mm"],
+  },
+  { why: "front and back in one", heard: "wheels are fifteens front and back", told: ["wheel all diameter 15 in"] },
+  { why: "all the way around", heard: "the rims are seventeens all the way around", told: ["wheel all diameter 17 in"] },
+  {
+    why: "place after, then named before",
+    heard: "eight thirty seconds on the fronts and the rears are at six",
+    told: ["tire front depth 8 32nds", "tire rear depth 6 32nds"],
+  },
+  {
+    why: "fronts and rears as nouns",
+    heard: "fronts are 225 60 15 and the rears are 255 60 15",
+    told: ["tire front size 225/60R15 -", "tire rear size 255/60R15 -"],
+  },
+  {
+    why: "pronoun over a sentence",
+    heard: "Look at this front tire. It's nearly new. It's got nine thirty seconds on it.",
+    told: ["tire front depth 9 32nds"],
+  },
+  {
+    why: "that one after a move",
+    heard: "This front one's nine thirty seconds. And scooch back, the rear one, that one's six.",
+    zone: "driver-side",
+    told: ["tire front depth 9 32nds", "tire rear depth 6 32nds"],
+  },
+  {
+    why: "near and off side with the wheel on the right",
+    heard: "the near side front tyre has four millimetres, the off side front is at five",
+    zone: "passenger-side",
+    told: ["tire passenger-front depth 4 mm", "tire driver-front depth 5 mm"],
+  },
+  {
+    why: "left is the driver's with the wheel on the left",
+    heard: "the left front tire has six thirty seconds",
+    told: ["tire driver-front depth 6 32nds"],
+  },
+  {
+    why: "right-hand drive said aloud",
+    heard: "it's right hand drive and the left front tire has six thirty seconds",
+    told: ["tire passenger-front depth 6 32nds"],
+  },
+  {
+    why: "this side is the camera's",
+    heard: "tires this side have seven thirty seconds",
+    zone: "passenger-side",
+    told: ["tire passenger depth 7 32nds"],
+  },
+  {
+    why: "a place that hangs on the measure before",
+    heard: "three inch drop up front and a five inch flip kit in the back",
+    zone: "underside",
+    told: ["suspension front size 3 in", "suspension rear size 5 in"],
+  },
+  {
+    why: "the next thing's place is not this one's",
+    heard: "tyres are 185 70 14s, the fronts are half worn",
+    told: ["tire all size 185/70R14 -"],
+  },
+  {
+    why: "pressures front and back",
+    heard: "I run the tires at 28 pounds in the front and 26 in the back",
+    told: ["tire front pressure 28 psi", "tire rear pressure 26 psi"],
+  },
+  {
+    why: "the spare is not a road tire",
+    heard: "the spare is a plain steel 14 with a 195 70 14 on it",
+    zone: "cargo",
+    told: ["spare - diameter 14 in", "spare - size 195/70R14 -"],
+  },
+  {
+    why: "panels take the camera's side",
+    heard: "put the paint meter on the quarter panel, that's 118 microns",
+    zone: "driver-side",
+    told: ["paint driver-rear thickness 118 µm"],
+  },
+];
+
+const readings: readonly Row[] = [
+  { why: "a size split over captions", heard: ["this tire is a two oh five", "fifty five sixteen"], told: ["tire - size 205/55R16 -"] },
+  {
+    why: "fourteen by six is two claims",
+    heard: "the wheels are fourteen by six",
+    told: ["wheel all diameter 14 in", "wheel all width 6 in"],
+  },
+  { why: "a carburetor corrected", heard: "it's a 600, no I'm sorry it's a 650 carb", told: ["fuel-system - flow 650 cfm"] },
+  { why: "a year corrected", heard: "it's a 2013, no I'm lying, 2015", told: ["vehicle - year 2015 -"] },
+  { why: "a size corrected", heard: "the tires are 215, sorry, 225 60 16s", told: ["tire all size 225/60R16 -"] },
+  {
+    why: "axle size and ratio in one breath",
+    heard: "rear end's a nine inch with four elevens in it",
+    zone: "underside",
+    told: ["final-drive - diameter 9 in", "final-drive - ratio 4.11 -"],
+  },
+  { why: "tooth counts", heard: "the axle tag says 37 over 10", told: ["final-drive - ratio 3.7 -"] },
+  { why: "axle bolts are a count", heard: "it's got the twelve bolt rear end", told: ["final-drive - count 12 -"] },
+  {
+    why: "hot and cold oil",
+    heard: "oil pressure is sixty cold and it drops to twenty five hot",
+    zone: "drive",
+    told: ["engine - pressure 60 psi", "engine - pressure 25 psi"],
+  },
+  {
+    why: "former and present engine",
+    heard: "it used to have a 350 in it, now it's a 383",
+    zone: "engine-bay",
+    told: ["engine - displacement 350 cu in former", "engine - displacement 383 cu in"],
+  },
+  {
+    why: "pipe and tip",
+    heard: "two inch pipes and a four inch tip on each",
+    zone: "rear",
+    told: ["exhaust - diameter 2 in", "exhaust rear diameter 4 in"],
+  },
+  {
+    why: "miles since work are not the odometer",
+    heard: "it's got four hundred and ten miles on it since the rebuild",
+    told: ["vehicle - mileage 410 mi"],
+  },
+  { why: "work done at a mileage", heard: "struts were done at seventy one thousand", told: ["suspension - mileage 71000 mi"] },
+  {
+    why: "belts in all and by row",
+    heard: "five belts, three in the back and two up front",
+    zone: "cabin",
+    told: ["belts - count 5 -", "belts rear count 3 -", "belts front count 2 -"],
+  },
+  {
+    why: "electric car",
+    heard: "it's the sixty four kilowatt hour battery with a hundred and fifty kilowatt motor",
+    told: ["electrical - size 64 kWh", "engine - power 150 kW"],
+  },
+  { why: "range is not mileage", heard: "on a full charge it shows a range of 195", zone: "cabin", told: ["vehicle - mileage 195 mi"] },
+  { why: "donor years", heard: "the steering column's out of a 79 van", told: ["steering - year 1979 -"] },
+  {
+    why: "month and year built",
+    heard: "the plate says it was built in November of 84",
+    zone: "documents",
+    told: ["vehicle - date 1984-11 -"],
+  },
+  { why: "price without its unit", heard: "we're asking twenty two five for it", zone: "closing", told: ["price - price 22500 USD"] },
+  {
+    why: "miles on it, not dollars",
+    heard: "it's a good truck with a hundred and ninety eight thousand on it",
+    told: ["odometer - mileage 198000 mi"],
+  },
+];
+
+const quiet: readonly Row[] = [
+  { why: "telephone", heard: "call me at five five five one two one two", told: [] },
+  { why: "opening hours", heard: "we're open till six and closed Sundays", told: [] },
+  { why: "weather, speed and engine speed", heard: "it's ninety degrees out and we're doing sixty five at two thousand rpm", told: [] },
+  { why: "a person's height", heard: "my wife is five foot two and she fits fine", told: [] },
+  { why: "a legal limit", heard: "the law says you need two thirty seconds on a tire", told: [] },
+  { why: "what a new tire has", heard: "new tires come with ten thirty seconds", told: [] },
+  { why: "a hypothetical engine", heard: "if you wanted you could put a 427 motor in there", told: [] },
+  { why: "an option not taken", heard: "you could get it with eight speakers but this one doesn't have them", told: [] },
+  { why: "a promise of time", heard: "give me about ten minutes and I'll show you twenty things", told: [] },
+  { why: "percent", heard: "the tint is thirty five percent and the battery's at ninety one percent", told: [] },
+  { why: "the other three points", heard: "the tires are good and the other three match it", told: [] },
+  { why: "coins and dogs", heard: "there's a mark the size of a fifty pence piece and two dogs in the yard", told: [] },
+  { why: "a row of the seats is no radiator", heard: "the third row folds flat", told: [] },
+  { why: "a drive of some hours", heard: "I drove it two hours and it never missed a beat", told: [] },
+];
+
+describe("where a measure belongs", () => {
+  test.for(places)("$why", (row) => {
+    expect(told(row.heard, row.zone)).toEqual(row.told);
+  });
+});
+
+describe("what a number says", () => {
+  test.for(readings)("$why", (row) => {
+    expect(told(row.heard, row.zone)).toEqual(row.told);
+  });
+});
+
+describe("numbers that claim nothing", () => {
+  test.for(quiet)("$why", (row) => {
+    expect(told(row.heard, row.zone)).toEqual(row.told);
+  });
+});
+
+describe("what stands beside a claim", () => {
+  test("a split size names both captions and quotes them as they came", () => {
+    const [claim] = claimsIn(["this tire is a two oh five", "fifty five sixteen for you"]);
+    expect(claim).toMatchObject({ captions: [0, 1], value: "205/55R16" });
+    expect(claim?.quote).toContain("two oh five fifty five sixteen");
+  });
+
+  test("a broken number is repaired beside the words, and the claim rests on the repair", () => {
+    const { claims, repairs } = readingOf("the rears are to 35 60 15s");
+    expect(repairs).toMatchObject([{ caption: 0, heard: "to 35 60 15s", meant: "235/60R15" }]);
+    expect(claims[0]?.repairs).toEqual([repairs[0]?.id]);
+  });
+
+  test("ratios, money and miles are written as people write them", () => {
+    const meant = (words: string, zone?: ZoneName) => readingOf(words, zone).repairs.map((repair) => repair.meant);
+    expect(meant("it's got three fifty gears")).toEqual(["3.50"]);
+    expect(meant("we're asking thirty eight nine on it", "closing")).toEqual(["38,900"]);
+    expect(meant("odometer says fifty eight four", "cabin")).toEqual(["58,400"]);
+  });
+
+  // Two cylinders, two temperatures, two places in the system: figures that rightly differ must not be compared.
+  test.for([
+    { why: "two cylinders", heard: "compression is 155 on the low one and 162 on the good one" },
+    { why: "at rest and running", heard: "the battery was twelve point six just sitting and it's fourteen two volts running" },
+    { why: "placard and advice", heard: "the sticker in the jamb says run the tires at 33 psi and the tire man told us go 35 psi" },
+    { why: "an earlier reading", heard: "the odometer said 61,000 when he bought it and it's showing 64,200 now" },
+    { why: "new price and asking price", heard: "the window sticker new was $3,681 and we're asking $38,900" },
+  ])("$why differ in circumstance", ({ heard }) => {
+    const measures = claimsIn(heard).filter((claim) => typeof claim.value === "number");
+    expect(measures).toHaveLength(2);
+    expect(measures[0]?.circumstance).not.toBe(measures[1]?.circumstance);
+  });
+});
