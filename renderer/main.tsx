@@ -13,6 +13,9 @@ import "./shared/controls.css";
 z.config({ jitless: true });
 applyStoredGround();
 
+// A file dropped beside the places for it must not replace the page.
+for (const name of ["dragover", "drop"] as const) window.addEventListener(name, (event) => event.preventDefault());
+
 const page = document.getElementById("page");
 if (!page) throw new Error("index.html has no element #page.");
 createRoot(page).render(

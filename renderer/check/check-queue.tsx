@@ -1,8 +1,9 @@
 import { Toggle } from "@base-ui/react/toggle";
 import { ToggleGroup } from "@base-ui/react/toggle-group";
-import { type Conflict, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
-import { sideLetter, sideValue } from "../shared/claim-words.ts";
-import { type CheckItem, type ConflictFilter, conflictFilters, conflictQueue, sameItem, weightWord } from "./queue.ts";
+import { type Conflict, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { asHeading, sideLetter, sideValue } from "../shared/claim-words.ts";
+import { ZoneSwatch } from "../shared/zone-patterns.tsx";
+import { type CheckItem, type ConflictFilter, conflictFilters, conflictQueue, sameItem, weightWord, zonesNeverShown } from "./queue.ts";
 
 const filterLabels = { open: "Open", settled: "Settled", all: "All" } as const satisfies Record<ConflictFilter, string>;
 
@@ -19,10 +20,11 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose }: CheckQ
   const { analysis, openConflictKeys, captions } = detail;
   const queue = conflictQueue(analysis.conflicts, openConflictKeys, filter);
   const left = analysis.conflicts.filter((conflict) => openConflictKeys.includes(conflict.key)).length;
+  const missing = zonesNeverShown(detail.lap);
   const line = (item: CheckItem, title: string, more: string, sign?: React.ReactNode) => (
     <li key={item.key}>
       <button type="button" className="queue-item" aria-current={sameItem(shown, item) ? "true" : undefined} onClick={() => onChoose(item)}>
-        <span className="queue-title">{title}</span>
+        <span className="queue-title">{asHeading(title)}</span>
         {sign}
         <span className="queue-more">{more}</span>
       </button>
@@ -70,6 +72,13 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose }: CheckQ
       </QueuePart>
       <QueuePart name="Remarks" none="No remarks." empty={analysis.remarks.length === 0}>
         {analysis.remarks.map((remark) => line({ kind: "remark", key: remark.key }, remark.topic, remark.why))}
+      </QueuePart>
+      <QueuePart name="Never shown" none="Every part of the vehicle is shown." empty={missing.length === 0}>
+        {missing.map((zone) => (
+          <li key={zone} className="queue-missing">
+            <ZoneSwatch zone={zone} /> {zoneLabels[zone]}
+          </li>
+        ))}
       </QueuePart>
       <QueuePart name="Doubtful captions" none="No doubtful captions." empty={analysis.doubtful.length === 0}>
         {analysis.doubtful.map(({ caption, why }) =>

@@ -3,6 +3,7 @@ import type { Conflict, RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import type { Clock, Stretch } from "../player/clock.ts";
 import { Button } from "../shared/button.tsx";
+import { asHeading } from "../shared/claim-words.ts";
 import { useShortcuts } from "../shared/keys.ts";
 import { checkActionOf } from "./check-shortcuts.ts";
 import { ConflictGrounds } from "./conflict-grounds.tsx";
@@ -54,7 +55,7 @@ export function ConflictView({ conflict, detail, edit, onNext }: ConflictViewPro
       <header className="conflict-head">
         <div>
           <h2 id="conflict-topic" className="conflict-topic">
-            {conflict.topic}
+            {asHeading(conflict.topic)}
           </h2>
           <p>{conflict.why}</p>
         </div>

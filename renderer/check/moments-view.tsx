@@ -5,7 +5,7 @@ import { Picture } from "../player/picture.tsx";
 import { useRecordingClock } from "../player/use-recording-clock.ts";
 import { Button } from "../shared/button.tsx";
 import { captionNotes } from "../shared/caption-segments.ts";
-import { claimLine } from "../shared/claim-words.ts";
+import { asHeading, claimLine } from "../shared/claim-words.ts";
 import { MarkedCaption } from "../shared/marked-caption.tsx";
 import { recordingPlace } from "../shared/place.ts";
 import type { CheckItem } from "./queue.ts";
@@ -20,7 +20,7 @@ interface Described {
   readonly caption: number | null;
 }
 
-function describe(item: CheckItem, { analysis, captions }: RecordingDetail): Described | null {
+function describeItem(item: CheckItem, { analysis, captions }: RecordingDetail): Described | null {
   if (item.kind === "denial") {
     const denial = analysis.denials.find(({ key }) => key === item.key);
     return denial
@@ -51,7 +51,7 @@ export function MomentsView({ item, detail }: { readonly item: CheckItem; readon
   const { clock } = picture;
   const { analysis, captions } = detail;
   const notes = useMemo(() => captionNotes(analysis), [analysis]);
-  const described = describe(item, detail);
+  const described = describeItem(item, detail);
   const claims = (described?.claims ?? []).flatMap((id) => analysis.claims.find((claim) => claim.id === id) ?? []);
   const lone = described?.caption === null || described?.caption === undefined ? undefined : captions[described.caption];
   const first = claims[0]?.start ?? lone?.start;
@@ -64,7 +64,7 @@ export function MomentsView({ item, detail }: { readonly item: CheckItem; readon
     <article className="conflict" aria-labelledby="moments-heading">
       <header>
         <h2 id="moments-heading" className="conflict-topic">
-          {described.heading}
+          {asHeading(described.heading)}
         </h2>
         <p className="soft">{described.kind}</p>
         <p>{described.why}</p>

@@ -1,4 +1,4 @@
-import type { Conflict, RecordingDetail, Ruling } from "../../shared-types/index.ts";
+import type { Conflict, LapSpan, RecordingDetail, Ruling, ZoneName } from "../../shared-types/index.ts";
 
 export const conflictFilters = ["open", "settled", "all"] as const;
 export type ConflictFilter = (typeof conflictFilters)[number];
@@ -53,6 +53,24 @@ export function rulingsOn(rulings: readonly Ruling[], conflictKey: string): Ruli
 export function rulingsWithoutConflict(rulings: readonly Ruling[], conflicts: readonly Conflict[]): Ruling[] {
   const known = new Set(conflicts.map((conflict) => conflict.key));
   return rulings.filter((ruling) => !known.has(ruling.conflictKey));
+}
+
+/** What a buyer expects to see of every vehicle (common practice). */
+const expectedZones = [
+  "front",
+  "driver-side",
+  "passenger-side",
+  "rear",
+  "roof",
+  "cargo",
+  "cabin",
+  "engine-bay",
+  "underside",
+  "documents",
+] as const satisfies readonly ZoneName[];
+
+export function zonesNeverShown(lap: readonly LapSpan[]): ZoneName[] {
+  return expectedZones.filter((zone) => !lap.some((span) => span.zone === zone));
 }
 
 /** How grave a weight is, in a word. The bounds cut the range of 1 to 100 in three. */

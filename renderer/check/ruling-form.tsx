@@ -77,6 +77,7 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
               onChange={() => setOption(one)}
             />
             {one.label}
+            {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a key's cap takes no focus */}
             <kbd aria-hidden="true">{index + 1}</kbd>
           </label>
         ))}

@@ -20,17 +20,20 @@ export function LibraryScreen() {
   const [dropped, setDropped] = useState<readonly File[]>([]);
   const [describing, setDescribing] = useState<RecordingSummary | null>(null);
   const [removing, setRemoving] = useState<RecordingSummary | null>(null);
-  const [removeProblem, setRemoveProblem] = useState<Problem | null>(null);
+  const [problemMet, setProblemMet] = useState<Problem | null>(null);
 
   const remove = (recording: RecordingSummary) => {
     client.call("recording.remove", { id: recording.id }).then(
       () => {
-        setRemoveProblem(null);
+        setProblemMet(null);
         reload();
       },
-      (thrown: unknown) => setRemoveProblem(problemOf(thrown)),
+      (thrown: unknown) => setProblemMet(problemOf(thrown)),
     );
     setRemoving(null);
+  };
+  const analyse = (recording: RecordingSummary) => {
+    client.call("recording.analyse", { id: recording.id }).then(reload, (thrown: unknown) => setProblemMet(problemOf(thrown)));
   };
   const openImport = (files: readonly File[]) => {
     setDropped(files);
@@ -45,7 +48,6 @@ export function LibraryScreen() {
         </Button>
       </Head>
       {/* Files may be dropped anywhere on the screen; the button does the same from the keyboard. */}
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: a drop target, not a control */}
       <main
         className="library"
         onDragOver={(event) => event.preventDefault()}
@@ -55,7 +57,7 @@ export function LibraryScreen() {
         }}
       >
         {problem ? <ProblemNote problem={problem} /> : null}
-        {removeProblem ? <ProblemNote problem={removeProblem} onDismiss={() => setRemoveProblem(null)} /> : null}
+        {problemMet ? <ProblemNote problem={problemMet} onDismiss={() => setProblemMet(null)} /> : null}
         {recordings && recordings.length === 0 ? <EmptyLibrary onImport={() => openImport([])} /> : null}
         {recordings && recordings.length > 0 ? (
           <ul className="recordings" aria-label="Recordings">
@@ -64,6 +66,7 @@ export function LibraryScreen() {
                 key={recording.id}
                 recording={recording}
                 onDescribe={() => setDescribing(recording)}
+                onAnalyse={() => analyse(recording)}
                 onRemove={() => setRemoving(recording)}
               />
             ))}

@@ -10,11 +10,12 @@ import { bodyStyleLabels } from "./body-styles.ts";
 export interface RecordingRowProps {
   readonly recording: RecordingSummary;
   readonly onDescribe: () => void;
+  readonly onAnalyse: () => void;
   readonly onRemove: () => void;
 }
 
 /** One recording with what waits at each desk. */
-export function RecordingRow({ recording, onDescribe, onRemove }: RecordingRowProps) {
+export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove }: RecordingRowProps) {
   const { counts, vehicle } = recording;
   const settled = counts.conflicts - counts.openConflicts;
   const film = recording.hasVideo ? (recording.videoFound ? "with video" : "its video is gone from where it was") : "transcript only";
@@ -63,6 +64,9 @@ export function RecordingRow({ recording, onDescribe, onRemove }: RecordingRowPr
             <Menu.Popup className="menu">
               <Menu.Item className="menu-item" onClick={onDescribe}>
                 Describe…
+              </Menu.Item>
+              <Menu.Item className="menu-item" onClick={onAnalyse}>
+                Analyse again
               </Menu.Item>
               <Menu.Item className="menu-item" onClick={onRemove}>
                 Remove…

@@ -21,7 +21,10 @@ export function Button({ weight = "plain", shortcut, tip, children, ...rest }: B
       aria-keyshortcuts={shortcut ? ariaShortcut(shortcut) : rest["aria-keyshortcuts"]}
     >
       {children}
-      {shortcut ? <kbd aria-hidden="true">{keyCaps(shortcut)}</kbd> : null}
+      {shortcut ? (
+        // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a key's cap takes no focus; the button tells its key itself
+        <kbd aria-hidden="true">{keyCaps(shortcut)}</kbd>
+      ) : null}
     </button>
   );
   return tip ? <Tip text={tip}>{button}</Tip> : button;

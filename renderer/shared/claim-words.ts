@@ -29,3 +29,8 @@ export const sideLetters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 export function sideLetter(index: number): string {
   return sideLetters[index] ?? String(index + 1);
 }
+
+/** A topic as a heading: its first letter a capital. */
+export function asHeading(topic: string): string {
+  return topic.charAt(0).toUpperCase() + topic.slice(1);
+}

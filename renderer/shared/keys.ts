@@ -69,7 +69,8 @@ function describeTarget(target: EventTarget | null): KeyTarget {
   if (!(target instanceof Element)) return { tag: "BODY", role: null, inputType: null, editable: false, enclosed: false };
   return {
     tag: target.tagName.toUpperCase(),
-    role: target.getAttribute("role"),
+    // A section that has the focus scrolls; it is a region without saying so.
+    role: target.getAttribute("role") ?? (target.tagName === "SECTION" ? "region" : null),
     inputType: target instanceof HTMLInputElement ? target.type : null,
     editable: target instanceof HTMLElement && target.isContentEditable,
     enclosed: target.closest('[role="dialog"], [role="alertdialog"], [role="listbox"][data-open], [role="menu"]') !== null,

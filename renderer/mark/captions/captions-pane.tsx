@@ -52,7 +52,7 @@ export function CaptionsPane({ detail, clock }: CaptionsPaneProps) {
         </span>
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a list that scrolls must be reachable from the keyboard */}
-      <div ref={scroller} className="captions-scroll" tabIndex={0} role="region" aria-label="Captions">
+      <section ref={scroller} className="captions-scroll" tabIndex={0} aria-label="Captions">
         <ol className="captions-list" style={{ height: rows.getTotalSize() }}>
           {rows.getVirtualItems().map((row) => {
             const caption = captions[row.index];
@@ -90,7 +90,7 @@ export function CaptionsPane({ detail, clock }: CaptionsPaneProps) {
             );
           })}
         </ol>
-      </div>
+      </section>
     </div>
   );
 }

@@ -35,7 +35,7 @@ export function BodyLines({ bodyStyle, drive }: { readonly bodyStyle: BodyStyle;
   const seatX = alongX(roofFrom) + (openTop ? 18 : 6);
   const cabinEnd = uprightTail ? deck : openTop ? deck : roofTo;
   return (
-    <g className="plan-lines" aria-hidden="true">
+    <g className="plan-lines">
       <path d={bodyPath(outline)} />
       <path d={across(0.07, 0.8, 7)} />
       <path

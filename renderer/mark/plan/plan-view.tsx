@@ -37,6 +37,7 @@ export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps)
   ] as const;
   return (
     <section className="plan" aria-label="Plan view">
+      {/* biome-ignore lint/a11y/useSemanticElements: no form fields in it */}
       <svg
         viewBox={`0 0 ${planSize.width} ${planSize.height}`}
         className="plan-svg"
@@ -181,6 +182,7 @@ function AreaName({
   const width = (lines === 1 ? name.length + signLength + 2 : Math.max(name.length, signLength)) * 5.9 + 8;
   const height = lines === 1 ? 17 : 31;
   return (
+    // biome-ignore lint/a11y/noAriaHiddenOnFocusable: words of a drawing; the area's button says them
     <g className="plan-name" aria-hidden="true">
       <rect x={x - width / 2} y={y - height / 2} width={width} height={height} />
       {lines === 1 ? (

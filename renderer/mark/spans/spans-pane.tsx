@@ -63,11 +63,9 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
                   Accept
                 </Button>
               ) : (
-                <>
-                  <Button weight="quiet" onClick={() => desk.remove(span)} aria-label={`Remove ${span.title}, ${timeLabel(span.start)}`}>
-                    Remove
-                  </Button>
-                </>
+                <Button weight="quiet" onClick={() => desk.remove(span)} aria-label={`Remove ${span.title}, ${timeLabel(span.start)}`}>
+                  Remove
+                </Button>
               )}
               {index > 0 ? (
                 <Button

@@ -69,7 +69,6 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
           Whole
         </Button>
       </div>
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: the pointer's way to seek; the playhead slider is the keyboard's */}
       <div
         className="lap-drawing"
         ref={element}
