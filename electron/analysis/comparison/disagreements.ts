@@ -6,6 +6,9 @@ import type { Facet } from "./slots/facet.ts";
 import { sameBreathSeconds, sidesSaidApart } from "./slots/said-apart.ts";
 import { capitalised, claimWords, listed, moment } from "./wording.ts";
 
+/** Further moments stay in the sides and are left out of the sentence. */
+const mostMomentsInWords = 4;
+
 const rules = {
   measure: "two-figures-for-one-thing",
   count: "two-counts-of-one-thing",
@@ -71,11 +74,17 @@ function sideOf(facets: readonly Facet[]): Side {
 
 function whyOf(topic: string, sides: readonly (readonly Facet[])[], kind: ConflictKind): string {
   const said = sides.map((side) => {
-    const moments = [...new Set(side.map((facet) => moment(facet.claim.start)))].slice(0, 4);
-    return `${sideWords(side)} at ${listed(moments)}`;
+    const moments = [...new Set(side.map((facet) => moment(facet.claim.start)))].slice(0, mostMomentsInWords);
+    return { words: sideWords(side), moments: listed(moments) };
   });
-  const opening = kind === "presence" ? `the ${topic} is said to be` : `the ${topic} is given as`;
-  return capitalised(`${opening} ${said.join(" and as ").replaceAll(kind === "presence" ? " and as " : "\u0000", " and ")}.`);
+  const [first, ...others] = said;
+  if (kind === "presence") {
+    return capitalised(
+      `the ${topic} is said to be ${[first!, ...others].map(({ words, moments }) => `${words} at ${moments}`).join(" and ")}.`,
+    );
+  }
+  const rest = others.map(({ words, moments }) => `${words} at ${moments}`);
+  return `For the ${topic}, ${first!.words} is said at ${first!.moments}, and ${listed(rest)}.`;
 }
 
 function sideWords(facets: readonly Facet[]): string {

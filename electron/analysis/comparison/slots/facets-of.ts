@@ -91,6 +91,16 @@ const recurring: ReadonlySet<string> = new Set([
   "as first supplied",
 ]);
 
+/** Words that make a bare figure a sum of money, whatever it was taken for. */
+const moneyWords = /\b(wants?|wanted|asking|priced?|dollars|bucks|grand|pounds|quid|firm|offer|website|obo)\b/i;
+const mileageWords = /\b(miles?|mileage|odometer|clock|km|kilomet(er|re)s?|showing)\b/i;
+
+/** Whether a mileage is what the odometer shows today. */
+function isReading(claim: Claim): boolean {
+  if (isLoose(claim) && zonesOfWork.has(claim.zone)) return false;
+  return !moneyWords.test(claim.quote) || mileageWords.test(claim.quote);
+}
+
 const zonesInside: ReadonlySet<string> = new Set(["cabin", "cargo", "engine-bay", "underside"]);
 
 /** Here a mileage given with "about" is that of some work in the papers, not the reading in the dash. */
@@ -164,7 +174,7 @@ function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
   const part = slotPart(claim);
   if (rule.parts === "named" && part === null) return [];
   const circumstance = circumstanceOf(claim);
-  if (claim.component === "odometer" && isLoose(claim) && zonesOfWork.has(claim.zone)) return [];
+  if (claim.component === "odometer" && !isReading(claim)) return [];
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
   if (circumstance !== null && recurring.has(circumstance)) return [];
   return facet({

@@ -153,9 +153,16 @@ export const tireDateBeforeModel: StandardRule = {
       const readings = tireDatesOf(claim.value);
       if (readings.length === 0 || !readings.every((date) => latestYear(date) < model.year - yearsBeforeModelYear)) continue;
       const why = `The tire date ${claim.value} at ${moment(claim.start)} lies more than ${yearsBeforeModelYear} years before the ${model.year} model year.`;
-      if (isSpare(claim)) {
+      // Three digits beside a car of this century are likelier a figure misheard than a tire of the last one.
+      const surelyDated = readings.every((date) => date.year !== null);
+      if (isSpare(claim) || !surelyDated) {
         remarks.push(
-          remarkOf({ topic: "spare tire older than the vehicle", why, rule: "tire-date-before-model", claims: [claim, ...model.claims] }),
+          remarkOf({
+            topic: isSpare(claim) ? "spare tire older than the vehicle" : "tire date against model year",
+            why,
+            rule: "tire-date-before-model",
+            claims: [claim, ...model.claims],
+          }),
         );
         continue;
       }
