@@ -38,8 +38,15 @@ const touchingCost = 0.35;
 function touches(line: Line, span: WeighedSpan, next: WeighedSpan | undefined): boolean {
   if (!next || next.first !== span.end) return false;
   const [last, first] = [line.pieces[span.end - 1]!, line.pieces[next.first]!];
+  if (borderBetween(line, span.end - 1, next.first)) return false;
   // "a 69 350" and "three ninety four speed" are two numbers by what they are.
   return last.written !== "none" && first.written !== "none" && span.drafts[0]!.kind === "integer" && next.drafts[0]!.kind === "integer";
+}
+
+/** True where a caption ends between two pieces: speakers pause there more often than within a number. */
+function borderBetween(line: Line, before: number, after: number): boolean {
+  const [from, to] = [line.tokens[line.pieces[before]!.end - 1], line.tokens[line.pieces[after]!.first]];
+  return from !== undefined && to !== undefined && from.caption !== to.caption;
 }
 
 const partWords: ReadonlySet<string> = new Set("half quarter quarters oh point comma dot".split(" "));

@@ -77,7 +77,7 @@ function smallCardinal(raw: readonly RawPiece[], at: number): Part | undefined {
   const following = raw[at + 1];
   if (piece.role === "tens") {
     const takenByCount = singleDigitCounts.has(raw[at + 2]?.text ?? "") && isHundredsShorthand(raw[at - 1]);
-    if (following?.role === "ones" && !takenByCount && !piece.plural)
+    if (following?.role === "ones" && !takenByCount && !piece.plural && !opensNextHundred(raw, at))
       return { value: piece.value + following.value!, next: at + 2, plural: following.plural === true };
     return { value: piece.value, next: at + 1, plural: piece.plural === true };
   }
@@ -85,6 +85,14 @@ function smallCardinal(raw: readonly RawPiece[], at: number): Part | undefined {
   if (piece.role === "digits" && Number.isInteger(piece.value) && piece.value < 1000 && !piece.text.startsWith("0"))
     return { value: piece.value, next: at + 1, plural: piece.plural === true };
   return undefined;
+}
+
+/** "one sixty one fifty eight one sixty two": figures of the same hundred in a row; the ones opens the next figure. */
+function opensNextHundred(raw: readonly RawPiece[], at: number): boolean {
+  const [before, ones, after] = [raw[at - 1], raw[at + 1], raw[at + 2]];
+  const further = raw[at - 2];
+  if (further?.role !== undefined || further?.text === "oh") return false;
+  return before?.role === "ones" && before.value === ones?.value && (after?.role === "tens" || after?.role === "teen") && !after.plural;
 }
 
 function isHundredsShorthand(before: RawPiece | undefined): boolean {

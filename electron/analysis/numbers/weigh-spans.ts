@@ -34,12 +34,28 @@ export function weighSpans(line: Line, candidates: readonly Candidate[], anchors
       0,
       ...same.flatMap(({ drafts }) => drafts.map(({ topic }) => (topic === undefined ? 0 : (strengths.get(topic) ?? 0)))),
     );
+    const acrossCaptions = crossesCaption(line, first, end);
     const drafts = mergeAlike(
-      same.flatMap((candidate) => candidate.drafts.flatMap((draft) => weigh(draft, strengths, strongest, told) ?? [])),
+      same.flatMap((candidate) =>
+        candidate.drafts.flatMap((draft) => {
+          const weighed = weigh(draft, strengths, strongest, told);
+          if (!weighed) return [];
+          const doubtful = acrossCaptions && weighed.repaired === true && weighed.kind !== "tire-size";
+          return doubtful ? { ...weighed, weight: weighed.weight * borderShare } : weighed;
+        }),
+      ),
     );
     if (drafts.length > 0) spans.push({ first, end, drafts });
   }
   return spans;
+}
+
+/** Shorthand over a caption's border may as well be two numbers: the last of one sentence and the first of the next. */
+const borderShare = 0.7;
+
+function crossesCaption(line: Line, first: number, end: number): boolean {
+  const [from, to] = [line.tokens[line.pieces[first]!.first], line.tokens[line.pieces[end - 1]!.end - 1]];
+  return from !== undefined && to !== undefined && from.caption !== to.caption;
 }
 
 function weigh<T extends Draft>(draft: T, strengths: ReadonlyMap<Topic, number>, strongest: number, told: number): T | undefined {

@@ -111,6 +111,16 @@ export const amountRules: readonly NumberRule[] = [
         : [],
   ),
   phraseRule(
+    { name: "bored-by", example: { heard: "it's a 327 bored thirty", meant: 0.03 }, pattern: "(?<thou>[2-6]0|45)(?! over)" },
+    ({ thou = "" }, line, first) => {
+      const before = [line.pieces[first - 2]?.text, line.pieces[first - 1]?.text];
+      const bored = /^(?:bored|overbored|punched)$/;
+      return bored.test(before[1] ?? "") || (bored.test(before[0] ?? "") && /^(?:out|to)$/.test(before[1] ?? ""))
+        ? [{ kind: "measure", value: Number(thou) / 1000, unit: "in", weight: 0.75, repaired: false, topic: "bore" }]
+        : [];
+    },
+  ),
+  phraseRule(
     {
       name: "group-size",
       example: { heard: "the group 24 case", meant: "group 24" },

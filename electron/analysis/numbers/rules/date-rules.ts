@@ -112,11 +112,13 @@ export const dateRules: readonly NumberRule[] = [
     {
       name: "month-and-year-of-build",
       example: { heard: "see where it says built ten fourteen", meant: "2014-10" },
-      pattern: "(?<month>1[0-2]|0?[1-9]|oh [1-9]) (?:(?:/|-|of) )?(?<year>\\d\\d|oh \\d)",
+      pattern: "(?<month>1[0-2]|0?[1-9]|oh [1-9]) (?<joint>(?:/|-|of) )?(?<year>\\d\\d|oh \\d)",
     },
-    ({ month = "", year: said = "" }, line, first) => {
+    ({ month = "", year: said = "", joint }, line, first) => {
+      // "built three fifty" is an engine: a single digit is a month only with its zero or a word between.
+      if (/^[1-9]$/.test(month) && !joint) return [];
       if (
-        !/(?:built|manufactured|build date|date of manufacture|made|tag says|sticker says|label says|plate says)(?: (?:in|on|is|says|of))? $/.test(
+        !/(?:built|manufactured|build date|date of manufacture|tag says|sticker says|label says|plate says)(?: (?:in|on|is|says|of))? $/.test(
           line.text.slice(Math.max(0, line.starts[first]! - 40), line.starts[first]),
         )
       )
@@ -198,7 +200,7 @@ export const dateRules: readonly NumberRule[] = [
       const before = line.pieces[first - 1]?.text ?? "";
       if (!articles.has(before) || notAfterYear.test(next)) return [];
       const value = Number(digits);
-      const weight = before === "the" ? 0.5 : 0.66;
+      const weight = before === "the" ? 0.5 : 0.68;
       if (value >= 46) return [{ kind: "year", value: 1900 + value, weight, topic: "year" }];
       // A pre-war car or part; the same digits of this century come second.
       return [

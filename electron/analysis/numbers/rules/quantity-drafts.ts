@@ -16,7 +16,7 @@ export function threeDigitDrafts(digits: string, options: { plural: boolean; spe
   }
   if (isKnownDisplacement(value)) drafts.push({ kind: "measure", value, unit: "cu in", weight: 0.4, topic: "displacement" });
   if (value >= 100 && value < 200)
-    drafts.push({ kind: "integer", value: value * 1000, weight: 0.13, repaired: true, topic: "mileage", needsTopic: true });
+    drafts.push({ kind: "integer", value: value * 1000, weight: 0.1, repaired: true, topic: "mileage", needsTopic: true });
   if (metricRimsMm.includes(value)) drafts.push({ kind: "measure", value, unit: "mm", weight: 0.4, topic: "wheel", needsTopic: true });
   if (value >= 390 && value <= 1250 && value % 5 === 0)
     drafts.push({ kind: "measure", value, unit: "cfm", weight: 0.35, topic: "flow", needsTopic: true });

@@ -132,7 +132,7 @@ export const shorthandRules: readonly NumberRule[] = [
     {
       name: "thousands-and-hundreds-shorthand",
       example: { heard: "asking eighteen nine fifty", meant: 18950 },
-      pattern: `(?<lead>(?:1 )?${two}|1 oh ${one}|${one}|1\\d\\d) (?<tail>(?:${one}|oh) (?:${two}|${zero} \\d|\\d \\d)|\\d{3}|oh ${one})`,
+      pattern: `(?<lead>(?:1 )?${two}|1 oh ${one}|${one}|1\\d\\d) (?<tail>(?:${one}|oh) (?:${two}|(?:\\d|oh) (?:\\d|oh))|\\d{3}|oh ${one})`,
       takesUnit: true,
     },
     ({ lead = "", tail = "" }, line, first) => {
@@ -144,8 +144,10 @@ export const shorthandRules: readonly NumberRule[] = [
         tail.includes(" ") ||
         (line.pieces[first + lead.split(" ").length]!.written === "scaled" && line.pieces[first]!.written !== "scaled");
       if (lead.length === 1 && (!spoken || tail.startsWith("oh"))) return [];
-      const weight = lead.length === 1 ? 0.2 : spoken ? 0.5 : splitDigits && thousands < 100 ? 0.22 : 0.35;
-      const needsTopic = weight < 0.5;
+      const sameHundred = lead.startsWith("1 ") && tail.startsWith("1 ");
+      const weight = lead.length === 1 || sameHundred ? 0.2 : spoken ? 0.5 : splitDigits && thousands < 100 ? 0.22 : 0.35;
+      // "one sixty two, one sixty" is two figures of one hundred and some unless miles or money are spoken of.
+      const needsTopic = weight < 0.5 || lead.length > 2;
       const value = thousands * 1000 + Number(rest);
       return [
         { kind: "integer", value, weight, repaired: true, topic: "mileage", needsTopic },
