@@ -74,10 +74,10 @@ async function runInBrowser({ libraryFile, port, opens, demo }: Wish): Promise<n
   console.log(`Library: ${loopback.libraryFile}`);
   console.log(`Roundwalk is at ${loopback.entryAddress()}`);
   console.log("The address lets one browser in, once. Ctrl-C ends Roundwalk.");
-  const page = opens ? await showPage(loopback.entryAddress()) : undefined;
+  const page = opens ? await showPage(loopback.entryAddress(), console.log) : undefined;
   if (page) console.log(page.how);
   await Promise.race([interrupted(), page?.closed ?? new Promise<never>(() => {})]);
-  page?.close();
+  await page?.close();
   await loopback.close();
   return 0;
 }

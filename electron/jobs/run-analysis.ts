@@ -79,7 +79,9 @@ export function createAnalysisRunner(workerFile: URL = defaultWorkerFile()): Ana
       giveUpAll(failure instanceof Error ? failure : new Error(String(failure)));
     });
     started.on("exit", () => {
-      if (worker === started) worker = null;
+      if (worker !== started) return;
+      worker = null;
+      giveUpAll(new Error("The analysis' thread ended before its work was done."));
     });
     return started;
   };

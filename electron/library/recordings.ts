@@ -49,8 +49,10 @@ interface Columns {
 
 export function recordingsTable(database: Database.Database) {
   const insert = database.prepare(
-    `INSERT INTO recordings VALUES (@id, @title, @stock_number, @vehicle_name, @vehicle_year, @body_style, @drive, @duration, @recorded_on,
-      @imported_at, @transcript_file, @transcript_format, @transcript_end, @video_path, @video_name, @video_media_type)`,
+    `INSERT INTO recordings (id, title, stock_number, vehicle_name, vehicle_year, body_style, drive, duration, recorded_on, imported_at,
+      transcript_file, transcript_format, transcript_end, video_path, video_name, video_media_type)
+     VALUES (@id, @title, @stock_number, @vehicle_name, @vehicle_year, @body_style, @drive, @duration, @recorded_on, @imported_at,
+      @transcript_file, @transcript_format, @transcript_end, @video_path, @video_name, @video_media_type)`,
   );
   const insertField = database.prepare("INSERT INTO stock_sheet_fields (recording_id, position, field, value) VALUES (?, ?, ?, ?)");
   const insertOriginal = database.prepare("INSERT INTO transcript_originals (recording_id, bytes) VALUES (?, ?)");
