@@ -107,7 +107,7 @@ export const partRows = [
       "seat belt|seatbelt|lap belt|belts=|lap and shoulder|three point|shoulder belt|airbag|isofix|latch hook|child seat|warning light|dash light|trip meter|head unit|stereo|radio|cassette|cd player|aerial socket|speaker|bluetooth|touch screen|touchscreen|screen|infotainment|navigation|sat nav|satnav|usb|carplay|heated seat|power window|electric window|window switch|climate control|air conditioning|air con|ac=|a c=|heater|vents=|blower|cruise control|rear camera|smells=|ambient light|drive selector|cargo light",
     zones: { cabin: 0.6 },
   },
-  { phrases: "captains chair|second row|leg room|sunshade|walnut|wood trim|dark ash|veneer|burr walnut|lacquer", zones: { cabin: 0.7 } },
+  { phrases: "captains chair|second row|sunshade|walnut|wood trim|dark ash|veneer|burr walnut|lacquer", zones: { cabin: 0.7 } },
 
   {
     phrases:
@@ -150,7 +150,7 @@ export const partRows = [
 
   {
     phrases:
-      "miles an hour|mile an hour|mph|highway|interstate|freeway|motorway|bypass|dual carriageway|open road|test drive|road test|oil pressure|wind noise|road noise|shimmy|wander|vibration|rattle|regen|kick down|kickdown|first gear|second gear|third gear|top gear|fourth gear|overdrive|downshift|upshift|upshifts|synchro|pulled up square|tracks=|hands off|no hands|stops straight|brakes straight|steers straight|pulls to|no pull|turns right over|starts easy|starts up|shifts smooth|foot in it|cold start|no smoke|idles=|settles down|fires right up|starts right up|washboard|cruising|shifts=|revs=|turn around here|hits the brakes|hit the brakes",
+      "miles an hour|mile an hour|mph|highway|interstate|freeway|motorway|bypass|dual carriageway|open road|test drive|road test|oil pressure|wind noise|road noise|shimmy|wander|vibration|rattle|regen|kick down|kickdown|first gear|second gear|third gear|top gear|fourth gear|overdrive|downshift|upshift|upshifts|synchro|pulled up square|tracks=|hands off|no hands|stops straight|brakes straight|steers straight|pulls to|no pull|turns right over|starts easy|starts up|shifts smooth|foot in it|no smoke|idles=|settles down|fires right up|starts right up|washboard|cruising|shifts=|revs=|turn around here|hits the brakes|hit the brakes",
     zones: { drive: 0.9 },
   },
   { phrases: "oil pressure cold|temperature|throttle|clutch|cruise|road|lane|accelerate|pulls=|steering|choke", zones: { drive: 0.25 } },

@@ -3,7 +3,7 @@ import { goVerb, places } from "./places.ts";
 
 /** What may follow a place's name that stands as a heading. "Front bumper" alone is one, "front bumper brackets" is not. */
 const headed =
-  "(?= (?:\\||now|here|we|you|youve|i|ill|im|its|it|theres|theyre|these|so|and|first|then|again|this|that|thats|real|same|everything|lets|have|no|not|the|straight|good|come|coming|up|down|tires|tyres|doors?|walk|gonna|quick|about|all|over|weve|your|my|is|looks|next|wise|chrome|bumper|still|a|some|just|what|heres|nice|got|fenders?|wing|rocker|sill|paint|mirror|wheels?|very|has|had|has)(?![a-z]))";
+  "(?= (?:\\||now|here|we|you|youve|i|ill|im|its|it|theres|theyre|these|so|and|first|then|again|this|that|thats|real|same|everything|lets|have|no|not|the|straight|good|come|coming|up|down|tires|tyres|doors?|walk|gonna|quick|about|all|over|weve|your|my|is|looks|next|wise|chrome|bumper|still|a|some|just|what|heres|nice|let|got|fenders?|wing|rocker|sill|paint|mirror|wheels?|very|has|had|has)(?![a-z]))";
 
 export const exteriorMoves = [
   {
@@ -18,7 +18,7 @@ export const exteriorMoves = [
     name: "go-to-the-front",
     zone: "front",
     strength: 6,
-    phrase: `(?:come|comes|coming|go|going|walk|walking|swing|head|heading|move|moving|step|back|around|round|get|lets do|look at|onto|on to|wander)${gap(3)} (?:to|at|with|on|round|around|up|look at) ${places.front}`,
+    phrase: `(?:come|comes|coming|go|going|walk|walking|swing|head|heading|move|moving|step|back|around|round|get|lets do|look at|onto|on to|wander)${gap(3)} (?:to|at|with|on|round|around|up) ${places.front}|(?:look at|lets do|see|check out) ${places.front}`,
     example: "come on up here to the front",
     quiet: "come up to the front seat",
   },

@@ -16,7 +16,7 @@ export const places = {
   front: `(?:the )?(?:very )?(?:front(?: end| bumper| clip)?(?! ${frontThings}(?![a-z]))|nose|sharp end|pointy end|grille?|business end|face)${ofTheCar}`,
   frontOfTheCar: `(?:the )?front(?: end)? of ${vehicle}`,
   rear: `(?:the )?(?:very )?(?:(?:rear|back)(?: side)?(?! ${rearThings}(?![a-z]))|back end|blunt end|tail end|tail|rear end(?! (?:is|gear|gears|ratio|out|has|housing|seal|a|from|off|and|in|got|was|could|looks))|rear bumper|tail ?lights?)${ofTheCar}`,
-  rearOfTheCar: `(?:the )?(?:rear|back|tail|rear end|back end|tail end) of ${vehicle}`,
+  rearOfTheCar: `(?:the )?(?:(?:rear|back|tail|back end|tail end) of ${vehicle}|rear end of (?:the|this) (?:car|truck|van|vehicle))`,
   side: "(?:the |this |that |his |her )?(?<side>drivers?|passengers?|near|off|left(?: hand)?|right(?: hand)?|kerb|curb|street|nearside|offside|kerbside|curbside)(?:(?<=nearside|offside|kerbside|curbside)|[ -]?side)(?! (?:mirror|window|door|seat|headlight|headlamp|tail|light|lamp|fender|wing|rear|front|quarter|wheel|tire|tyre|floor|carpet|airbag|visor|corner|bumper|only|rocker|sill|arch|was|has a|has had|got hit|windshield|bolster|switch|of the (?:dash|engine|motor|block|frame|pan|bed|box|windshield|windscreen|hood|bonnet|bumper))(?![a-z]))",
   /** After "down", "along" and the like a side is a place, whatever is named next ("down the right side front fender is straight"). */
   sideGoneTo:
