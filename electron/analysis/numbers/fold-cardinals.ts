@@ -76,7 +76,9 @@ function smallCardinal(raw: readonly RawPiece[], at: number): Part | undefined {
   if (!piece || piece.value === undefined) return undefined;
   const following = raw[at + 1];
   if (piece.role === "tens") {
-    const takenByCount = singleDigitCounts.has(raw[at + 2]?.text ?? "") && isHundredsShorthand(raw[at - 1]);
+    // "two ninety two V8": there the V opens the next thing.
+    const counted = singleDigitCounts.has(raw[at + 2]?.text ?? "") && !(raw[at + 2]?.text === "v" && raw[at + 3]?.value !== undefined);
+    const takenByCount = counted && isHundredsShorthand(raw[at - 1]);
     if (following?.role === "ones" && !takenByCount && !piece.plural && !opensNextHundred(raw, at))
       return { value: piece.value + following.value!, next: at + 2, plural: following.plural === true };
     return { value: piece.value, next: at + 1, plural: piece.plural === true };
@@ -121,6 +123,9 @@ function belowThousand(raw: readonly RawPiece[], at: number): (Part & { readonly
   const tailAt = raw[afterHundred]?.text === "and" ? afterHundred + 1 : afterHundred;
   const tail = smallCardinal(raw, tailAt);
   if (!tail || tail.value >= 100 || raw[tail.next]?.role === "hundred")
+    return { value: hundreds, next: afterHundred, plural: false, scaled: true };
+  // "six hundred sixteens" is a 6.00-16 tire: so many hundred of a plural are two things.
+  if (tail.plural && tail.value >= 10 && tail.value < 20 && tailAt === afterHundred)
     return { value: hundreds, next: afterHundred, plural: false, scaled: true };
   // "a hundred and three quarter ton" would be rare; "two hundred and 5 owners" rarer. A fraction after "and" is left to its rule.
   if (tailAt !== afterHundred && raw[tail.next]?.role === "ordinal" && raw[tail.next]?.plural)

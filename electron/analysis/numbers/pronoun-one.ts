@@ -7,16 +7,20 @@ const before: ReadonlySet<string> = new Set(
   ),
 );
 const after: ReadonlySet<string> = new Set(
-  ", . that that's who which you i we they he she it is was are were in on at to for from with and but so day time thing way more another here there has had where when what up down out off we've you've i've they've".split(
+  ", . that that's who which you i we they he she it is was are were in on at to for from with and but so day time thing way more another here there has had where when what up down out off like we've you've i've they've".split(
     " ",
   ),
 );
 /** Words after which a lone "one" still counts: "just one, and it works". */
 const counting: ReadonlySet<string> = new Set("just only there's got has have had is number minus plus exactly".split(" "));
 
+const storyTimes: ReadonlySet<string> = new Set(["day", "night", "time", "morning", "afternoon", "evening", "summer", "winter"]);
+
 export function isPronounOne(line: Line, first: number, end: number): boolean {
-  if (end !== first + 1) return false;
   const piece = line.pieces[first]!;
+  // "one day", "one night" tell a story and no span.
+  if (end === first + 2 && piece.text === "1" && piece.written === "words" && storyTimes.has(line.pieces[first + 1]!.text)) return true;
+  if (end !== first + 1) return false;
   if (piece.written !== "words" || (piece.text !== "1" && piece.text !== "1s")) return false;
   if (piece.text === "1s") return true;
   const previous = line.pieces[first - 1]?.text ?? ".";

@@ -68,6 +68,8 @@ export const spokenUnits: readonly SpokenUnit[] = [
   { unit: "km", said: "kilomet(?:er|re)s?|kms?|k m|klicks", least: 0.1, most: 2e6, typical: [50, 500000], share: 1 },
   { unit: "mi", said: "miles?|(?:original|actual) miles", least: 0.1, most: 2e6, typical: [50, 500000], share: 1 },
   { unit: "ft", said: "(?:- )?(?:foot|feet|ft)", least: 0.25, most: 5280, typical: [1, 45], share: 1 },
+  // Rim widths: "7J", "four and a half J's".
+  { unit: "in", said: "j(?:'?s)?", least: 2.5, most: 16, typical: [3.5, 13], share: 0.95 },
   { unit: "in", said: "(?:- )?(?:inch(?:es)?|inchers?|'')", least: 0.001, most: 400, typical: [0.0625, 140], share: 1 },
 ];
 
@@ -81,7 +83,7 @@ export const derivedUnits: readonly {
 }[] = [
   { said: "centimet(?:er|re)s?|cms?|c m", unit: "mm", factor: 10, least: 0.1, most: 700 },
   { said: "met(?:er|re)s?", unit: "mm", factor: 1000, least: 0.2, most: 30 },
-  { said: "thou|thousandths(?: of an inch)?", unit: "in", factor: 0.001, least: 0.5, most: 500 },
+  { said: "thou|(?:thousandths|1000ths?)(?: of an inch)?", unit: "in", factor: 0.001, least: 0.5, most: 500 },
   { said: "yards?", unit: "ft", factor: 3, least: 1, most: 2000 },
   { said: "quarts?|qts?", unit: "pt", factor: 2, least: 0.25, most: 80 },
   { said: "stone", unit: "lb", factor: 14, least: 1, most: 300 },

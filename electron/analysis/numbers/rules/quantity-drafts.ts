@@ -14,10 +14,13 @@ export function threeDigitDrafts(digits: string, options: { plural: boolean; spe
     const weight = (isSoldRatio(ratio) ? 0.42 : 0.2) + (options.plural && isSoldRatio(ratio) && !isTireWidth(value) ? 0.22 : 0);
     drafts.push({ kind: "ratio", value: ratio, weight, repaired: true, topic: "ratio" });
   }
-  if (isKnownDisplacement(value)) drafts.push({ kind: "measure", value, unit: "cu in", weight: 0.4, topic: "displacement" });
+  if (isKnownDisplacement(value))
+    drafts.push({ kind: "measure", value, unit: "cu in", weight: options.plural ? 0.22 : 0.4, topic: "displacement" });
   if (value >= 100 && value < 200)
     drafts.push({ kind: "integer", value: value * 1000, weight: 0.1, repaired: true, topic: "mileage", needsTopic: true });
-  if (metricRimsMm.includes(value)) drafts.push({ kind: "measure", value, unit: "mm", weight: 0.4, topic: "wheel", needsTopic: true });
+  if (value >= 100 && value <= 250) drafts.push({ kind: "measure", value, unit: "psi", weight: 0.25, topic: "pressure", needsTopic: true });
+  if (value > 350 && metricRimsMm.includes(value))
+    drafts.push({ kind: "measure", value, unit: "mm", weight: 0.4, topic: "wheel", needsTopic: true });
   if (value >= 390 && value <= 1250 && value % 5 === 0)
     drafts.push({ kind: "measure", value, unit: "cfm", weight: 0.35, topic: "flow", needsTopic: true });
   drafts.push(...dateCodeDrafts(digits, options.spelled));

@@ -34,7 +34,7 @@ export const quantityRules: readonly NumberRule[] = [
       if (!plural && value >= 10 && value < 400 && digits.length <= 3)
         drafts.push({ kind: "integer", value: value * 1000, weight: 0.1, repaired: true, topic: "mileage", needsTopic: true });
       // Tire, oil and compression figures are often given bare: "they're at thirty five".
-      if (value >= 20 && value <= 200 && !plural)
+      if (value >= 20 && value < 100 && !plural)
         drafts.push({ kind: "measure", value, unit: "psi", weight: 0.25, topic: "pressure", needsTopic: true });
       drafts.push(...mishearing(value, written));
       return drafts;

@@ -97,11 +97,18 @@ export const shorthandRules: readonly NumberRule[] = [
       const digits = digitsOf(`${lead} ${tail}`);
       const comma = line.pieces[first + 1]!.text === ",";
       const asDigits = line.pieces[first]!.written === "digits";
-      if (comma) return dateCodeDrafts(digits, true).map((draft) => ({ ...draft, weight: draft.weight * 0.6, needsTopic: true }));
-      const drafts: Draft[] = [{ kind: "integer", value: Number(digits), weight: asDigits ? 0.25 : 0.5, repaired: asDigits }];
       // "twenty six, twenty seven": about so much. "twenty twenty one" is a year.
-      if (Number(digitsOf(tail)) === Number(lead) + 1 && !asYearPair(digits))
-        drafts.push({ kind: "range", value: `${lead}-${digitsOf(tail)}`, parts: [Number(lead), Number(lead) + 1], weight: 0.6 });
+      const neighbours: Draft[] =
+        Number(digitsOf(tail)) === Number(lead) + 1 && !asYearPair(digits)
+          ? [{ kind: "range", value: `${lead}-${digitsOf(tail)}`, parts: [Number(lead), Number(lead) + 1], weight: 0.6 }]
+          : [];
+      if (comma)
+        return [
+          ...neighbours,
+          ...dateCodeDrafts(digits, true).map((draft) => ({ ...draft, weight: draft.weight * 0.6, needsTopic: true })),
+        ];
+      const drafts: Draft[] = [{ kind: "integer", value: Number(digits), weight: asDigits ? 0.25 : 0.5, repaired: asDigits }];
+      drafts.push(...neighbours);
       drafts.push(
         ...yearDrafts(digits, { decade: false, written: "words" }),
         ...dateCodeDrafts(digits, true),
@@ -119,7 +126,11 @@ export const shorthandRules: readonly NumberRule[] = [
       pattern: `(?<lead>(?:1 )?${two}|1 oh ${one}|1\\d\\d) (?<tail>${one})`,
       takesUnit: true,
     },
-    ({ lead = "", tail = "" }) => {
+    ({ lead = "", tail = "" }, line, first) => {
+      // "one sixty, one fifty eight": the last digit opens the next figure.
+      const after = line.pieces[first + lead.split(" ").length + 1];
+      if (after && /^[1-9]\d$/.test(after.text) && after.written === "words") return [];
+
       const thousands = Number(digitsOf(lead));
       return [
         { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.46, repaired: true, topic: "mileage" },
