@@ -40,7 +40,10 @@ export function disagreementsIn(slot: ClassedSlot): Disagreement[] {
 
 /** "rear tire size": the position, then the topic. */
 export function placedTopic(topic: string, position: PositionName | null): string {
-  return position === null || position === "all" ? topic : `${position.replace("-", " ")} ${topic}`;
+  if (position === null || position === "all") return topic;
+  const words = position.split("-");
+  // "passenger rear" and "rear door" share a word.
+  return [...(topic.startsWith(`${words.at(-1)} `) ? words.slice(0, -1) : words), topic].join(" ");
 }
 
 function conflictIn(dispute: Dispute, first: Facet): ConflictDraft {

@@ -87,20 +87,34 @@ export function faultsAgainstPraise(claims: readonly Claim[]): { conflicts: Conf
 
   const conflicts: ConflictDraft[] = [];
   const remarks: RemarkDraft[] = [];
+  const shell = (["body", "vehicle"] as const).flatMap((component) =>
+    [...(byPart.get(`${component}|`)?.good ?? [])].map(([view, said]): [View, Claim[]] => [
+      view,
+      said.filter((claim) => totality.test(claim.quote)),
+    ]),
+  );
   for (const [key, { good, flawed }] of [...byPart].sort(([a], [b]) => (a < b ? -1 : 1))) {
     const component = key.split("|")[0] as ComponentName;
-    const whole = byPart.get(`${component}|`);
-    const covering = key.endsWith("|") || !whole ? [...good] : [...good, ...coveringClaims(whole.good)];
+    const whole = key.endsWith("|") ? undefined : byPart.get(`${component}|`)?.good;
+    const near: [View, Claim[]][] = [...good, ...(whole ? coveringClaims(whole) : [])];
     for (const [flawView, flaws] of flawed) {
-      const praise = covering.filter(([view]) => viewsMeet(view, flawView)).flatMap(([, said]) => said);
-      if (praise.length === 0) continue;
-      const found = conflictBetween(praise, flaws, flawView);
+      const praise = near.filter(([view]) => viewsMeet(view, flawView)).flatMap(([, said]) => said);
+      const wide = [...(whole && denialCovers.has(component) ? whole : []), ...(shellComponents.has(component) ? shell : [])]
+        .filter(([view]) => viewsMeet(view, flawView))
+        .flatMap(([, said]) => said);
+      const found = conflictBetween(praise, flaws, flawView) ?? conflictFromAfar(wide, flaws, flawView);
       if (found) conflicts.push(found);
-      else remarks.push(...remarkBetween(praise, flaws, flawView));
+      else if (praise.length > 0) remarks.push(...remarkBetween(praise, flaws, flawView));
     }
   }
   return { conflicts, remarks };
 }
+
+/** Components of which "no rust", "no dings" without a part is about every part in view. */
+const denialCovers: ReadonlySet<ComponentName> = new Set(["body", "paint", "glass", "frame", "floors", "wheel", "seats", "dash"]);
+
+/** What "no rust anywhere on this truck" is about. */
+const shellComponents: ReadonlySet<ComponentName> = new Set(["body", "floors", "frame", "cargo-floor"]);
 
 /** Faultless claims about the whole component that reach down to its parts. */
 function coveringClaims(good: Map<View, Claim[]>): [View, Claim[]][] {
@@ -110,7 +124,31 @@ function coveringClaims(good: Map<View, Claim[]>): [View, Claim[]][] {
   });
 }
 
-function conflictBetween(praise: readonly Claim[], flaws: readonly Claim[], view: View): ConflictDraft | undefined {
+/** Within one visit to a place, a denial without a part is about whatever was in hand; this much later it is about the component. */
+const laterSeconds = 25;
+
+/** Wide claims against faults seen from another zone, or, for what is seen at a glance, later in the same one. */
+function conflictFromAfar(wide: readonly Claim[], flaws: readonly Claim[], view: View): ConflictDraft | undefined {
+  const byZone = new Map<string, Claim[]>();
+  for (const claim of wide) {
+    const here = byZone.get(claim.zone);
+    if (here) here.push(claim);
+    else byZone.set(claim.zone, [claim]);
+  }
+  for (const [zone, claims] of byZone) {
+    const far = flaws.filter((flaw) => flaw.zone !== zone || seenAtAGlance.has(flaw.component));
+    const found = conflictBetween(claims, far, view, laterSeconds);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+function conflictBetween(
+  praise: readonly Claim[],
+  flaws: readonly Claim[],
+  view: View,
+  seconds: number = sameBreathSeconds.condition,
+): ConflictDraft | undefined {
   const goods = praise.map((claim) => ({ claim, said: faultlessnessOf(claim) }));
   const faults = flaws.map((claim) => ({ claim, kinds: damageSpokenOf(claim) }));
   const allFaults = joined(faults.map(({ kinds }) => kinds));
@@ -123,7 +161,7 @@ function conflictBetween(praise: readonly Claim[], flaws: readonly Claim[], view
   );
   const firstGood = faultless[0];
   const firstFlaw = against[0];
-  if (!firstGood || !firstFlaw || !saidApart([faultless, against], sameBreathSeconds.condition)) return undefined;
+  if (!firstGood || !firstFlaw || !saidApart([faultless, against], seconds)) return undefined;
   const topic = topicFor(firstFlaw, view);
   return conflictOf({
     kind: "condition",

@@ -40,7 +40,7 @@ const figureAttributes: ReadonlySet<AttributeName> = new Set([
 
 /** Everything that one claim says, made comparable. Former states give nothing: they say nothing about the vehicle as it stands. */
 export function facetsOf(claim: Claim, notes: EngineNotes): Facet[] {
-  if (claim.time === "former") return [];
+  if (claim.time === "former" || isSupposed(claim)) return [];
   const { attribute, component } = claim;
   if ((component === "tire" || component === "spare") && attribute === "size") return tireSizeFacets(claim);
   if ((component === "tire" || component === "spare") && (attribute === "date" || attribute === "year")) return tireDateFacets(claim);
@@ -50,6 +50,14 @@ export function facetsOf(claim: Claim, notes: EngineNotes): Facet[] {
   if (attribute === "material" || attribute === "color" || attribute === "presence" || attribute === "originality")
     return wordFacets(claim);
   return [];
+}
+
+/** Words of another time or of what should be, whatever the claim was taken for; what is "original" is put the same way and is no such. */
+function isSupposed(claim: Claim): boolean {
+  return (
+    claim.attribute !== "originality" &&
+    /\b(originally|used to|would'?ve|would have|supposed to|should'?ve|should have)\b/i.test(claim.quote)
+  );
 }
 
 /** Where the claim speaks of; undefined where nobody can tell, and so nothing may be held against it. */

@@ -48,6 +48,8 @@ const sameAsWhole = {
     attributes: ["ratio", "diameter", "type"],
   },
   "fuel-system": { parts: ["carburetor"], attributes: ["flow"] },
+  body: { parts: ["side", "panel", "bodywork", "sheet metal", "body"], attributes: "every" },
+  glass: { parts: ["glass"], attributes: "every" },
   odometer: { parts: ["odometer", "clock", "reading", "mileage"], attributes: "every" },
   price: { parts: ["asking", "asking price", "price"], attributes: "every" },
   tire: { parts: ["tire", "tyre", "road tire", "date code", "tread"], attributes: "every" },
