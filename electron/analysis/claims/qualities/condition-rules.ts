@@ -32,6 +32,7 @@ const shell: readonly ComponentName[] = [
   "suspension",
   "top",
   "glass",
+  "brakes",
 ];
 const finish: readonly ComponentName[] = ["body", "paint", "bumper", "trim", "wheel", "glass", "lights", "dash", "top"];
 const inside: readonly ComponentName[] = ["seats", "carpet", "headliner", "dash", "top", "cargo-floor", "trim", "belts"];
@@ -86,6 +87,8 @@ const damages: readonly Damage[] = [
       "where they go",
       "where these go",
       "where they rust",
+      "where they/these/those rot",
+      "look/looked/looking/check/checked/checking for rust",
       "which is where they rust",
       "rust bucket",
       "bubble flare",
@@ -314,10 +317,14 @@ const damages: readonly Damage[] = [
       "mud !flap/flaps/terrain/tires/on/in",
       "fresh metal",
       "repair panel",
+      "a/an/small/little/old/neat repair",
+      "been repaired",
+      "was repaired",
       "repair section",
     ],
     unless: [
       "not a bondo job",
+      "look/looked/looking/check/checked/checking for filler/bondo/repairs",
       "bondo you 'd",
       "patch of",
       "let in the",

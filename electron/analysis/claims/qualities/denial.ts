@@ -12,15 +12,23 @@ const determiners = new Set(["the", "it", "this", "that", "they", "there", "he",
 const subjects = new Set(["those", "these", "they", "it", "that", "this", "there", "he", "she", "you", "we", "i"]);
 const statesAfter = new Set(["is", "are", "was", "were", "'s", "'re", "has", "have", "had", "'ve", "'m", "got"]);
 
-/** Most unknown words ("no *door* dings") a denial reaches over. */
-const mostUnknown = 1;
+const conditionals = new Set(["would", "could", "should", "wo", "ca", "might"]);
 
-/**
- * The unit of a denial that bears on the words at `first` ("no", "n't", "never", "without"); -1 where there is none.
- * `extra`: words of the same list ("no dings or scratches") that a denial passes through.
- */
-export function denialBefore(units: readonly SpokenUnit[], first: number, extra: ReadonlySet<string>): number {
+/** What a denial must know of the words it may bear on. */
+export interface Denied {
+  /** Words of the same list ("no dings or scratches") that a denial passes through. */
+  readonly listed: ReadonlySet<string>;
+  /** Without punctuation nothing stops a denial: it bears on the very next words only. */
+  readonly punctuated: boolean;
+  /** Whether it is asked if something is there: "I wouldn't" says nothing about that. */
+  readonly presence: boolean;
+}
+
+/** The unit of a denial that bears on the words at `first` ("no", "n't", "never", "without"); -1 where there is none. */
+export function denialBefore(units: readonly SpokenUnit[], first: number, { listed: extra, punctuated, presence }: Denied): number {
   let unknown = 0;
+  // "no *door* dings": one word that is not known may stand between.
+  const mostUnknown = (denial: string) => (punctuated || (denial === "no" && !presence) ? 1 : 0);
   for (let at = first - 1; at >= 0 && first - at <= 8; at--) {
     const unit = units[at]!;
     if (unit.endsSentence) return -1;
@@ -33,10 +41,11 @@ export function denialBefore(units: readonly SpokenUnit[], first: number, extra:
       // "No, the AC works": an answer, not a denial of what follows.
       if (unit.word === "no" && determiners.has(next)) return -1;
       if (unit.word === "not" && next === "only") return -1;
-      return at;
+      if (unit.word === "n't" && presence && conditionals.has(units[at - 1]?.word ?? "")) return -1;
+      return unknown > mostUnknown(unit.word) ? -1 : at;
     }
     if (between.has(unit.word) || extra.has(unit.word)) continue;
-    if (++unknown > mostUnknown) return -1;
+    if (++unknown > 1) return -1;
   }
   return -1;
 }

@@ -6,7 +6,7 @@ import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 
 /** Words for colors, as a seller says them. The value of a claim is the color's own word: "dark red metallic" is red. */
 export const colorNames: ReadonlySet<string> = new Set(
-  "red blue green black white gray silver gold yellow orange brown purple pink maroon burgundy oxblood claret wine crimson scarlet copper bronze cream ivory magnolia tan cognac caramel camel biscuit beige fawn sand parchment champagne chocolate navy turquoise teal aqua charcoal graphite anthracite gunmetal pewter olive violet mahogany butterscotch saddle palomino sandstone".split(
+  "red blue green black white gray silver gold yellow orange brown purple pink maroon burgundy oxblood claret wine crimson scarlet bronze primrose tangerine mustard taupe cream ivory magnolia tan cognac caramel camel biscuit beige fawn sand parchment champagne chocolate navy turquoise teal aqua charcoal graphite anthracite gunmetal pewter olive violet mahogany butterscotch saddle palomino sandstone".split(
     " ",
   ),
 );
@@ -26,7 +26,7 @@ const leatherWords = new Set(["leather", "hide", "hides", "vinyl", "cloth", "vel
 
 /** Words after a color that make it something else: "red light", "black box", "the green stuff". */
 const notAColorBefore = new Set(
-  "light lights stuff tooth book flag letter letters box tape top line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle face faces numbers tips cap caps".split(
+  "light lights stuff tooth book flag letter letters box tape top line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle dot dots plate hammer face faces numbers tips cap caps".split(
     " ",
   ),
 );
@@ -238,16 +238,21 @@ function attributive(scene: SpokenScene, run: ColorRun, end: number): Colored | 
   while (at < units.length && at < run.endUnit + 4 && stuff.has(units[at]!.word)) {
     if (leatherWords.has(units[at]!.word)) material = true;
     const part = scene.parts[scene.partIndexFrom(units[at]!.token)];
-    if (part?.first === units[at]!.token && colorable.includes(part.component)) return part;
+    if (part?.first === units[at]!.token && hasColor(part)) return part;
     if (units[at]!.endsPhrase) return material ? "seats" : null;
     at++;
   }
   const token = units[at]?.token ?? end;
   const part = scene.parts[scene.partIndexFrom(token)];
-  if (part && part.first === token && !units[at - 1]!.endsPhrase)
-    return colorable.includes(part.component) && !dropsAfter(scene, run, at) ? part : null;
+  if (part && part.first === token && hasColor(part) && !units[at - 1]!.endsPhrase) return !dropsAfter(scene, run, at) ? part : null;
   if (material) return "seats";
   return null;
+}
+
+function hasColor(part: ScenePart): boolean {
+  if (part.part === "plate bracket") return false;
+  if (part.component === "transmission") return part.part === "shift knob" || part.part === "shifter";
+  return colorable.includes(part.component);
 }
 
 function beginsStatement(scene: SpokenScene, part: ScenePart): boolean {
@@ -282,6 +287,10 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
   if (!said && !(subject && subject.end >= first - 2)) return null;
   if (subject) return subject;
   if (alone && !said) return null;
+  // "the taillights are a blue dot": said of a part that has no color of its own.
+  const near = scene.parts[scene.partIndexFrom(first) - 1];
+  if (near && near.first >= clause.first && !hasColor(near)) return null;
+  if (scene.zoneAt(first) === "cabin") return "seats";
   return joint && /^(?:under|over)$/.test(joint.word) && clause.time !== "former" ? null : "paint";
 }
 
@@ -298,7 +307,7 @@ function subjectOf(scene: SpokenScene, first: number, reach: number): ScenePart 
   for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
     const part = scene.parts[at]!;
     if (part.first < from) return null;
-    if (colorable.includes(part.component) && frames.at(part.first).subject === "this-vehicle") return part;
+    if (hasColor(part) && frames.at(part.first).subject === "this-vehicle") return part;
   }
   return null;
 }

@@ -10,29 +10,9 @@ const describing = new Set<string>([
     " ",
   ),
 ]);
-const placing = new Set([
-  "in",
-  "on",
-  "of",
-  "at",
-  "along",
-  "under",
-  "inside",
-  "across",
-  "around",
-  "by",
-  "near",
-  "above",
-  "below",
-  "from",
-  "to",
-  "up",
-  "down",
-  "behind",
-  "off",
-  "over",
-  "right",
-]);
+/** Words that put damage next to a part, and not in it: "a ding above the wheel". */
+const besides = new Set(["above", "below", "behind", "near", "by", "under", "over", "around", "beside", "off", "beneath"]);
+const placing = new Set(["in", "on", "of", "at", "along", "inside", "across", "from", "to", "up", "down", "right"]);
 const pronouns =
   /^(?:there's|theres|got|it|it's|its|they|they're|theyre|that|that's|thats|this|them|em|these|those|one|ones|each|both|either)$/;
 /** Words that lay out a part before its quality: "look at the grille, that's the die cast one". */
@@ -47,16 +27,23 @@ const within = new Set(["bolster", "gap", "body line", "side", "lug", "latch"]);
 
 export interface Asked {
   readonly attribute: AttributeName;
+  readonly circumstance: string | null;
   /** The part last spoken of with a quality. */
   readonly last: ScenePart | null;
+}
+
+/** Whether a part has no such quality by itself: a gap may be even, but it is the panel that is chipped. */
+function leftOut(part: ScenePart, { attribute, circumstance }: Asked): boolean {
+  if (attribute !== "condition") return within.has(part.part ?? "");
+  if (circumstance === "praise") return false;
+  return part.part === "oil" || part.part === "gap" || part.part === "body line";
 }
 
 type Fits = (part: ScenePart) => boolean;
 
 /** The part that the words from `first` to `end` speak of; null where the sentence does not say. */
 export function findPart(scene: SpokenScene, first: number, end: number, about: NamedPart, asked: Asked): ScenePart | null {
-  const fits: Fits = (part) =>
-    about.among.includes(part.component) && (asked.attribute === "condition" ? part.part !== "oil" : !within.has(part.part ?? ""));
+  const fits: Fits = (part) => about.among.includes(part.component) && !leftOut(part, asked);
   const spanned = partsBetween(scene, first, end).find(fits);
   if (spanned) return spanned;
   switch (about.order) {
@@ -93,14 +80,17 @@ export function findPart(scene: SpokenScene, first: number, end: number, about: 
 
 /** "the back one on this side is clean": one more of what was just spoken of. */
 function another(scene: SpokenScene, first: number, fits: Fits, last: ScenePart | null): ScenePart | null {
-  if (!last || !fits(last) || first - last.end > pronounReach * 2) return null;
   const { tokens } = scene.speech;
   const clause = scene.frames.at(first);
   for (let token = Math.max(clause.first + 1, first - 9); token < first; token++) {
     if (!/^(?:one|ones|one's|two|three)$/.test(tokens[token]!.word)) continue;
     if (!/^(?:front|back|rear|other|left|right|driver's?|passenger|passenger's|this|that)$/.test(tokens[token - 1]!.word)) continue;
     const next = scene.parts[scene.partIndexFrom(token)];
-    if (!next || next.first > first) return { ...last, position: null, plural: false };
+    if (next && next.first <= first) continue;
+    const nearest = scene.parts[scene.partIndexFrom(token) - 1];
+    if (nearest && token - nearest.end < clauseReach && fits(nearest)) return nearest;
+    const recent = last && fits(last) && first - last.end <= pronounReach * 2 && scene.zoneAt(last.first) === scene.zoneAt(first);
+    return recent ? { ...last, position: null, plural: false } : null;
   }
   return null;
 }
@@ -131,6 +121,7 @@ function placedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | n
   for (let token = end; token < Math.min(sentence?.end ?? end, end + 9); token++) {
     if (tokens[token - 1]!.after !== "" && !placed) return null;
     if (tokens[token - 1]!.after !== "" && token > end + 4) return null;
+    if (besides.has(tokens[token]!.word)) return null;
     if (placing.has(tokens[token]!.word)) placed = true;
     const part = scene.parts[scene.partIndexFrom(token)];
     if (placed && part && part.first === token && !startsNewSubject(scene, token)) return fits(part) ? part : null;
@@ -163,7 +154,9 @@ function named(scene: SpokenScene, first: number, fits: Fits): ScenePart | null 
     // A part further back than the clause must not be passed over another part that the words could be about.
     // "the exhaust is two inch with turbo mufflers, and it's aluminized": "it" is none of the plural parts between.
     if (fits(part) && !(singular && part.plural && part.first < clause.first && hasSingularBefore(scene, at, from, fits))) return part;
-    if (part.first >= clause.first && isSubject(scene, part)) return null;
+    if (isSubject(scene, part) && (part.component !== "vehicle" || part.end >= first - 1)) return null;
+    // "this truck came out of a fleet": the vehicle itself is meant.
+    if (part.component === "vehicle" && part.end === first) return null;
   }
   return null;
 }
@@ -171,7 +164,8 @@ function named(scene: SpokenScene, first: number, fits: Fits): ScenePart | null 
 /** Unpunctuated "the hoses are new steering is quick": the part after begins the next statement. */
 function beginsNext(scene: SpokenScene, first: number, part: ScenePart): boolean {
   const { tokens, punctuated } = scene.speech;
-  return !punctuated && /(?:^(?:is|are|was|were)|'s|'re)$/.test(tokens[first - 1]?.word ?? "") && isSubject(scene, part);
+  const verb = tokens.slice(Math.max(0, first - 2), first).some((token) => /(?:^(?:is|are|was|were)|'s|'re)$/.test(token.word));
+  return !punctuated && verb && isSubject(scene, part);
 }
 
 function saysIt(scene: SpokenScene, first: number): boolean {
@@ -233,6 +227,7 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
   const short = clause.end - clause.first <= 5;
   if (!pronoun && !short) return null;
   const zone = scene.zoneAt(first);
+  const { sentence } = clause;
   let passed = 0;
   for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
     const part = scene.parts[at]!;
@@ -240,7 +235,8 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
     if (scene.zoneAt(part.first) !== zone && first - part.first > 4) return null;
     if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
     if (fits(part)) return part;
-    if (part.component !== "vehicle" && ++passed > 1) return null;
+    // Another part in the same sentence is what the words are about, though it is none of theirs.
+    if (part.component !== "vehicle" && (frames.at(part.first).sentence === sentence || ++passed > 1)) return null;
   }
   return null;
 }

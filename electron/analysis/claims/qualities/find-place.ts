@@ -179,20 +179,20 @@ export function findPlace(scene: SpokenScene, spot: Spot): PositionName | null {
     case "bumper":
       return lengthwise ?? (zone === "front" || zone === "rear" ? zone : null);
     default:
-      return fromOutside(spot, lengthwise, side);
+      return fromOutside(spot, lengthwise, side, said.one);
   }
 }
 
 /** Where a part of the outside is that the words place only in part: the camera's side or end fills in. */
-function fromOutside(spot: Spot, said: Lengthwise | null, saidSide: Side | null): PositionName | null {
+function fromOutside(spot: Spot, said: Lengthwise | null, saidSide: Side | null, one: boolean): PositionName | null {
   const { component, zone, part } = spot;
   let lengthwise = said;
   const rolling = component === "wheel" || component === "tire";
   const placed = seenOutside.has(component) && (component !== "paint" || part?.component === "body");
-  if (lengthwise === null && placed && (zone === "front" || zone === "rear") && !(part?.plural && rolling)) lengthwise = zone;
+  if (lengthwise === null && placed && (zone === "front" || zone === "rear") && !(part?.plural && rolling && !one)) lengthwise = zone;
   if (part && oneOfAKind.test(part.part ?? "")) return lengthwise;
   // Wheels and tires are told for all four, unless the words say which; only their condition is told wheel by wheel.
-  if (rolling && said === null && saidSide === null && (part?.plural || spot.attribute !== "condition")) return "all";
+  if (rolling && said === null && saidSide === null && (spot.attribute !== "condition" || (part?.plural && !one))) return "all";
   if (rolling && part === null && saidSide === null) return lengthwise;
   if (component === "glass" && part?.part === null && said === null) return null;
   let side = saidSide;
@@ -206,6 +206,8 @@ interface SaidPlace {
   readonly lengthwise: Lengthwise | null;
   readonly side: Side | null;
   readonly upHere: boolean;
+  /** "this one's got": one of several is meant. */
+  readonly one: boolean;
 }
 
 /** The words of place nearest to the quality and its part, within the sentence and not past another part. */
@@ -230,6 +232,7 @@ function saidPlace(scene: SpokenScene, spot: Spot): SaidPlace {
     lengthwise: nearest(first, end, from, to, (token) => lengthwiseAt(words, token - offset))?.place ?? null,
     side: nearest(first, end, from, to, (token) => sideAt(words, token - offset, scene, zone))?.place ?? null,
     upHere: saysUpHere(words),
+    one: words.some((word) => /^(?:one|one's)$/.test(word)),
   };
 }
 
@@ -247,6 +250,15 @@ function saysUpHere(words: readonly string[]): boolean {
   return words.some((word, at) => word === "up" && /^(?:here|front)$/.test(words[at + 1] ?? ""));
 }
 
+const runningGear: ReadonlySet<ComponentName> = new Set(["brakes", "suspension", "wheel", "tire", "vehicle"]);
+
+/** "Rear diff": the word places another part than the running gear. */
+function placesAnother(scene: SpokenScene, token: number): boolean {
+  const index = scene.partIndexFrom(token);
+  const part = [scene.parts[index - 1], scene.parts[index]].find((near) => near && near.first <= token + 1 && near.end > token);
+  return part !== undefined && !runningGear.has(part.component);
+}
+
 /** Running gear is told end by end: the last end named holds until another is. */
 function carried(scene: SpokenScene, first: number, zone: ZoneName): Lengthwise | null {
   const { tokens } = scene.speech;
@@ -255,7 +267,7 @@ function carried(scene: SpokenScene, first: number, zone: ZoneName): Lengthwise 
   for (let at = first - from - 1; at >= 0; at--) {
     if (scene.zoneAt(from + at) !== zone) return null;
     const place = lengthwiseAt(words, at);
-    if (place && place !== "all") return place;
+    if (place && place !== "all" && !placesAnother(scene, from + at)) return place;
   }
   return null;
 }

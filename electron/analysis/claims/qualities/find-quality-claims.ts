@@ -151,7 +151,11 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   if (rule.zones && !rule.zones.includes(zone)) return [];
   if (!speaksOfThisVehicle(scene, hit.first, hit.end)) return [];
   if (isVerb(scene, hit.firstUnit) && isNamedPart(rule.about) && !hasPartAsSubject(scene, hit.firstUnit)) return [];
-  const denied = denialBefore(scene.units, hit.firstUnit, rule.attribute === "condition" ? damageWords : noWords);
+  const denied = denialBefore(scene.units, hit.firstUnit, {
+    listed: rule.attribute === "condition" ? damageWords : noWords,
+    punctuated: scene.speech.punctuated,
+    presence: rule.attribute === "presence",
+  });
   const deniedLater = rule.attribute === "presence" && rule.denial === "turns" && deniedAfter(scene.units, hit.endUnit);
   const turned = denied >= 0 || deniedLater;
   if (turned && rule.denial === "drops") return [];
@@ -176,7 +180,11 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       };
     });
   }
-  const part = findPart(scene, hit.first, hit.end, rule.about, { attribute: rule.attribute, last: memory.last });
+  const part = findPart(scene, hit.first, hit.end, rule.about, {
+    attribute: rule.attribute,
+    circumstance: rule.circumstance ?? null,
+    last: memory.last,
+  });
   if (part) {
     if (rule.attribute === "condition" && turned && contradictsItself(memory, rule, scene, hit)) return [];
     if (rule.attribute === "condition" && !turned && rule.value === "flawed")
@@ -202,6 +210,8 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       ? shellOfZone[zone as keyof typeof shellOfZone]
       : undefined;
   const otherwise: FixedPart | null = rule.about.otherwise ?? (shell ? { component: shell, part: null } : null);
+  if (otherwise?.component === "wheel" && spareNear(scene, hit.first))
+    return [{ ...shared, component: "spare", part: null, position: null, value, named: null }];
   if (!otherwise || (rule.attribute === "condition" && !rule.about.among.includes(otherwise.component))) return [];
   return [
     {

@@ -36,7 +36,7 @@ const cast = [
 const materials: readonly Material[] = [
   {
     value: "leather",
-    phrases: ["leather", "hide", "hides", "connolly"],
+    phrases: ["leather", "~gonna/to/n't/not/can/will/could/would/ever/ca/trying/me hide", "hides", "connolly"],
     unless: [
       "hide anything/nothing/it/the/from",
       "n't hide",

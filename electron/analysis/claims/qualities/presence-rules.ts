@@ -82,6 +82,8 @@ const equipment: readonly Equipment[] = [
       "compressor in the shop/corner/garage",
       "that 's the compressor over",
       "ac power",
+      "cold air intake",
+      "cold air kit/box",
       "ac charging",
       "ac current",
       "ac charger",
@@ -318,7 +320,7 @@ export const presenceRules: readonly QualityRule[] = equipment.flatMap((row): Qu
       name: `${named} present`,
       attribute: "presence",
       value: "present",
-      phrases: [...row.names, ...(row.shown ?? [])],
+      phrases: row.names,
       unless: [...(row.unless ?? []), ...(row.missing ?? []), ...deletions],
       about,
       denial: "turns",
@@ -326,6 +328,22 @@ export const presenceRules: readonly QualityRule[] = equipment.flatMap((row): Qu
       whenDenied: { says: row.lacks, gives: { component: row.component, part: row.part, value: "absent" } },
       quiet: row.quiet,
     },
+    ...(row.shown
+      ? [
+          {
+            name: `${named} shown at work`,
+            attribute: "presence",
+            value: "present",
+            phrases: row.shown,
+            ...(row.unless ? { unless: row.unless } : {}),
+            about,
+            // "it does not blow cold" is a fault of what is there.
+            denial: "drops",
+            example: { says: row.says, gives: { component: row.component, part: row.part, value: "present" } },
+            quiet: row.quiet,
+          } satisfies QualityRule,
+        ]
+      : []),
     {
       name: `${named} absent`,
       attribute: "presence",

@@ -114,6 +114,15 @@ function chosenParts(
           /^(?:sale|agent|auction|wash|show|park|port|keys?)$/.test(speech.tokens[mention.end]?.word ?? "")
         ),
     )
+    // "a frame off car": a manner of restoring.
+    .filter(
+      (mention) =>
+        !(
+          mention.component === "frame" &&
+          /^(?:off|on)$/.test(speech.tokens[mention.end]?.word ?? "") &&
+          /^frame$/.test(speech.tokens[mention.end - 1]!.word)
+        ),
+    )
     .map((mention) =>
       hoodIsTop && mention.part === "hood" && /^hoods?(?:'s)?$/.test(speech.tokens[mention.first]!.word)
         ? { ...mention, component: "top" as const, part: null, position: null }
@@ -144,7 +153,7 @@ function withPans(speech: Speech, parts: readonly ScenePart[], zoneAt: (token: n
     const zone = zoneAt(token.index);
     const near = last && token.index - last.first < 30 ? last.component : null;
     const [component, part]: [ComponentName, string | null] =
-      zone === "cargo" || zone === "rear"
+      zone === "cargo" || zone === "rear" || near === "cargo-floor"
         ? ["cargo-floor", null]
         : near === "transmission"
           ? ["transmission", "pan"]

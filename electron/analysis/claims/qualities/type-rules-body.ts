@@ -459,7 +459,9 @@ const bodyKinds = [
       phrases: [
         "dual exhaust",
         "dual exhausts",
-        "duals !rear/on",
+        "duals out/coming/with",
+        "with duals",
+        "runs duals",
         "true duals",
         "twin exhaust",
         "twin exhausts",
