@@ -79,13 +79,14 @@ function nearWords(words: string, side: "before" | "after"): string {
 /** Small numbers are mostly no years of this century, unless the words say so. */
 function isUnlikelyYear(reading: Reading, likeliest: Reading): boolean {
   if (reading.kind !== "year" || likeliest.kind !== "integer" || typeof likeliest.value !== "number") return false;
-  return likeliest.likelihood - reading.likelihood > (likeliest.value <= 30 ? 0.15 : 0.35);
+  return likeliest.likelihood - reading.likelihood > (likeliest.value <= 30 ? 0.15 : 0.45);
 }
 
 function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
   let bestReading: { reading: Reading; value: ClaimValue } | null = null;
   for (const reading of around.number.readings) {
     // "It's 12 now" may be a year, but hardly.
+    if (reading.unit === "GBP" && !around.british && !/[£]|quid|sterling/.test(around.said)) continue;
     if (isUnlikelyYear(reading, around.number.readings[0]!)) continue;
     if (!fits(reading, slot.need) || !(unitSpoken(reading, around.said) || supposed(reading))) continue;
     const value = slot.value ? slot.value(reading, around.said) : reading.value;
@@ -139,6 +140,7 @@ const countSlot = (mention: PartMention): Slot => ({
   unit: null,
   need: { kinds: ["integer"], units: [null], min: 1, max: countedParts[mention.component] ?? 0 },
   cues: [],
+  carries: true,
   example: { heard: "four headlights", value: 4 },
 });
 
@@ -161,7 +163,7 @@ function countedPart(speech: Speech, around: NumberSurroundings): Candidate | nu
   const counted = longer ?? next;
   const most = countedParts[counted.component];
   const between = phraseOf(speech.tokens, number.end, next.first);
-  if (/^[a-z]\d/.test(around.said)) return null;
+  if (/^[a-z]\d/.test(around.said) || number.readings[0]!.unit !== null) return null;
   if (most === undefined || notBetween.test(between) || /[.,;?!]/.test(speech.tokens[number.end - 1]!.after)) return null;
   if (/\b(?:number|group|one of|each|per|first|last|this)$/.test(around.before)) return null;
   const slot = countSlot(counted);
@@ -241,6 +243,10 @@ export interface EarlierMeasure {
   readonly unit: UnitName | null;
 }
 
+/** Places that part a count. */
+const countPlace =
+  /^(?:\w+ )?(?:(?:up )?(?:on|in|at) (?:the )?(?:back|front|rear|deck|dash|doors?|top|bottom)|up (?:here|front)|back (?:here|there)|out back)\b/;
+
 /** Words that make a number of their own with the one before ("three point belt", "four door", "two tone"). */
 const beginsAnotherPhrase =
   /^(?:point|speed|door|way|ways|stage|piece|tone|owner|row|barrel|cylinder|leaf|bolt|lug|wheel|spoke|years?|hours?|months?|people|of us|cars?|trucks?)\b/;
@@ -265,7 +271,8 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     if (typeof reading.value !== "number" || typeof last.value !== "number") continue;
     if (reading.unit !== null || !["integer", "decimal", "fraction", "measure", "ratio", "money"].includes(reading.kind)) continue;
     const ratio = reading.value / last.value;
-    if (ratio < 0.4 || ratio > 2.5) continue;
+    // The parts of a count are smaller than it ("six speakers … the two up on the back deck").
+    if (slot.attribute === "count" ? ratio >= 1 : ratio < 0.4 || ratio > 2.5) continue;
     const value = slot.value ? slot.value({ ...reading, unit: slot.unit === "said" ? null : slot.unit }, around.said) : reading.value;
     if (value === undefined || (slot.need.min !== undefined && reading.value < slot.need.min && reading.value < 100)) continue;
     const placed =
@@ -276,13 +283,13 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
       /\b(?:and|one|ones|one's|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
         around.before,
       );
-    if (!placed && !led) return null;
+    if (slot.attribute === "count" ? reading.value === 1 || !countPlace.test(around.after) : !placed && !led) return null;
     return {
       slot,
       reading: { ...reading, unit: null },
       value,
       topic: around.topics.find(({ mention, reach }) => mention.component === last.candidate.slot.component && reach !== "recent") ?? null,
-      score: 0.5 + (placed ? 0.15 : 0) + (led ? 0.15 : 0) - 0.008 * (around.number.first - last.end),
+      score: 0.5 + (placed ? 0.15 : 0) + (led ? 0.15 : 0) - 0.005 * (around.number.first - last.end),
     };
   }
   return null;

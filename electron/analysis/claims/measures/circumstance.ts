@@ -13,6 +13,19 @@ export interface CircumstanceRule {
 /** In order; the first that matches counts. A missing label would make a false conflict, a needless one only hides a true one. */
 export const circumstanceRules = [
   {
+    attributes: ["price"],
+    words: /\b(?:i'd|he'd|we'd|they'd|would|might|could) (?:take|come|go|let|accept) \S/,
+    label: "would take",
+    example: "I'd take twenty six",
+  },
+  {
+    attributes: ["size", "voltage"],
+    components: ["fuel-tank", "electrical"],
+    words: /\b(?:each|apiece)\b/,
+    label: "each",
+    example: "nineteen gallons each",
+  },
+  {
     attributes: ["mileage"],
     words:
       /\b(?:when (?:he|she|we|i|they|it|the) (?:\w+ )?(?:bought|got|came|sold|had|took|went|was)|at the time|back then|last (?:mot|service|sold|year))\b/,
@@ -61,7 +74,12 @@ export const circumstanceRules = [
     label: "running",
     example: "fourteen point one with it running",
   },
-  { attributes: ["voltage"], words: /\b(?:each|apiece|in series|one after the other)\b/, label: "each battery", example: "six volts each" },
+  {
+    attributes: ["voltage"],
+    words: /\b(?:in series|one after the other|six volts each)\b/,
+    label: "each battery",
+    example: "six volts each",
+  },
   {
     attributes: ["voltage"],
     words: /\b(?:just sitting|key off|at rest|resting|sitting|tester|meter|overnight|load test)\b/,

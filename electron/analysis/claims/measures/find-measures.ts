@@ -3,7 +3,8 @@ import type { NumberKind, Speech, SpokenNumber } from "../../model.ts";
 import { spansOfTokens } from "../../model.ts";
 import type { Frames } from "../framing/index.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
-import { resolvePosition, type WheelSide, wheelSideOf } from "../positions/resolve-position.ts";
+import { resolvePosition } from "../positions/resolve-position.ts";
+import { type WheelSide, wheelSideOf } from "../positions/wheel-side.ts";
 import {
   type Candidate,
   candidateIn,
@@ -89,9 +90,10 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     const frame = frames.at(number.first);
     const recent = earlier.slice(-recentMeasures);
     const around = surroundingsOf(map, number, recent.map(leftBy));
-    const best = putRight(corrections.get(number.index), around) ?? bestCandidate(speech, around, earlier);
+    const chosen = putRight(corrections.get(number.index), around) ?? bestCandidate(speech, around, earlier);
     if (otherOnes.test(around.before) && number.readings[0]!.kind === "integer" && number.end - number.first === 1) return;
-    if (best && slips.has(number.index)) corrections.set(slips.get(number.index)!, best);
+    if (chosen && slips.has(number.index)) corrections.set(slips.get(number.index)!, chosen);
+    const best = withRim(chosen, earlier);
     if (!best || best.score < leastScore) return;
     const repair = best.reading.repaired ? repairOf(speech, number, best, repairs.length) : null;
     // A broken number about another vehicle is still read for whoever follows the words.
@@ -122,6 +124,20 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     });
   });
   return { claims, repairs, used };
+}
+
+/** Tokens back to a rim that completes a tire's width and aspect ("on eighteens with 275 35s"). */
+const rimWithinTokens = 60;
+
+/** A width and aspect whose rim was said just before is a whole size. */
+function withRim(candidate: Candidate | null, earlier: readonly LastClaim[]): Candidate | null {
+  const [width, aspect] = candidate?.reading.kind === "tire-partial" ? (candidate.reading.parts ?? []) : [];
+  if (!candidate || width === undefined || aspect === undefined) return candidate;
+  const rim = earlier.findLast(
+    (measure) => measure.component === "wheel" && measure.candidate.slot.attribute === "diameter" && measure.unit === "in",
+  );
+  if (!rim || candidate.topic === null || candidate.topic.mention.first - rim.end > rimWithinTokens) return null;
+  return { ...candidate, value: `${width}/${aspect}R${rim.value}` };
 }
 
 /** A number that puts a slip right fills the slip's slot, whatever stands around it. */
@@ -223,6 +239,7 @@ function aboutWhat(context: BuildContext, candidate: Candidate): Described {
       null;
     return { component, part: panel?.part ?? null, mention: panel };
   }
+  if (slot.name === "gears" && /^speed (?:transfer|rear|axle|blower)/.test(around.after)) part = "transfer case";
   // A tip, a header tube and the pipe between them have diameters of their own.
   if (component === "exhaust" && slot.attribute === "diameter") part = mention?.part ?? slot.part;
   if (slot.name.startsWith("brake rotor") && mention?.part) part = mention.part === "drum" ? "drum" : slot.part;
@@ -280,7 +297,7 @@ function unitSaid(context: BuildContext, candidate: Candidate): UnitName | null 
         before.slot === slot || (before.slot.attribute === slot.attribute && before.slot.component === slot.component),
     );
   if (last) return last.unit;
-  const british = context.wheel === "right";
+  const { british } = context.around;
   if (slot.attribute === "mileage") return "mi";
   if (slot.attribute === "price") return british ? "GBP" : "USD";
   if (slot.attribute === "depth") return british ? "mm" : "32nds";
@@ -320,7 +337,7 @@ function claimOf(
   const spans = spansOfTokens(speech.tokens, words.first, words.end);
   const tokens = speech.tokens.slice(number.first, number.end);
   const nearFirst = Math.max(around.clause.first, context.notBefore, mention && mention.end <= number.first ? mention.first - 1 : 0);
-  const nearEnd = Math.min(around.sentence.end, context.notAfter, number.end + (attribute === "price" ? 3 : 10));
+  const nearEnd = Math.min(around.sentence.end, context.notAfter, number.end + (attribute === "price" ? 2 : 10));
   const near = phraseOf(speech.tokens, nearFirst, nearEnd);
   const adjective =
     attribute === "count" && mention && mention.first >= number.end && mention.first - number.end <= 2 && setsApart.has(slot.name)

@@ -1,6 +1,7 @@
 import type { ZoneName, ZoneProposal } from "../../../../shared-types/index.ts";
 import type { Speech, SpokenNumber, Token } from "../../model.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
+import { soundsBritish } from "../positions/wheel-side.ts";
 
 /** What the talk may be about where a number is spoken; a lower cost is nearer. */
 export interface Topic {
@@ -21,6 +22,8 @@ export interface NumberSurroundings {
   /** Nearest first. */
   readonly topics: readonly Topic[];
   readonly zone: ZoneName;
+  /** True where the narrator speaks British English: a pound may be money. */
+  readonly british: boolean;
   /** Token ranges, end exclusive. */
   readonly clause: { readonly first: number; readonly end: number };
   readonly sentence: { readonly first: number; readonly end: number };
@@ -101,6 +104,7 @@ export interface SpeechMap {
   readonly sentenceOf: readonly number[];
   /** The number a token belongs to, where it is more than a small plain word. */
   readonly numberAt: readonly (SpokenNumber | undefined)[];
+  readonly british: boolean;
 }
 
 export function mapSpeech(
@@ -116,7 +120,7 @@ export function mapSpeech(
   for (const sentence of speech.sentences) for (let at = sentence.first; at < sentence.end; at++) sentenceOf[at] = sentence.index;
   const numberAt: (SpokenNumber | undefined)[] = new Array(speech.tokens.length).fill(undefined);
   for (const number of numbers) if (!isPlainWord(number)) for (let at = number.first; at < number.end; at++) numberAt[at] = number;
-  return { speech, mentions, zones, clauseStart, clauseEnd, sentenceOf, numberAt };
+  return { speech, mentions, zones, clauseStart, clauseEnd, sentenceOf, numberAt, british: soundsBritish(speech) };
 }
 
 /** Sentences and tokens back that a pronoun or a bare number may reach for what it is about. */
@@ -235,6 +239,7 @@ export function surroundingsOf(map: SpeechMap, number: SpokenNumber, left: reado
     after: (/[.?!]/.test(last.after) ? ". " : "") + wordsAround(map, number.end, number.end + wordsAfter),
     topics: [...topicsAround(map, number, clause, sentence), ...leftTopics(map, number, left)].sort((a, b) => a.cost - b.cost),
     zone: zoneAt(map.zones, speech.tokens[number.first]!.at),
+    british: map.british,
     clause,
     sentence: { first: sentence.first, end: sentence.end },
   };

@@ -16,27 +16,7 @@ import {
   type SideOfVehicle,
   sidePhrases,
 } from "./position-words.ts";
-
-/** Where the steering wheel is. */
-export type WheelSide = "left" | "right";
-
-const britishWords = /^(?:near ?side|off ?side|nearside|offside|bonnet|boot|tyres?|windscreen|mot|saloon|quid|gearbox|motorway|petrol)$/;
-const americanWords = /^(?:hood|trunk|tires?|windshield|fender|fenders|rocker|y'all|bucks|dollars|gas|freeway|interstate)$/;
-
-/** The hand the vehicle drives on: as said, else as the narrator's English suggests. */
-export function wheelSideOf(speech: Speech): WheelSide {
-  let balance = 0;
-  for (const [at, token] of speech.tokens.entries()) {
-    const next = speech.tokens[at + 1]?.word ?? "";
-    if ((token.word === "right" || token.word === "left") && next === "hand" && /^drive/.test(speech.tokens[at + 2]?.word ?? ""))
-      return token.word;
-    if (token.word === "rhd") return "right";
-    if (token.word === "lhd") return "left";
-    if (britishWords.test(token.word) || ((token.word === "near" || token.word === "off") && next === "side")) balance++;
-    else if (americanWords.test(token.word)) balance--;
-  }
-  return balance > 0 ? "right" : "left";
-}
+import type { WheelSide } from "./wheel-side.ts";
 
 /** The near side is the kerb's: with the wheel on the right, traffic keeps left and the kerb is on the passenger's left. */
 function sideOfHand(hand: "near" | "off" | "left" | "right", wheel: WheelSide): SideOfVehicle {

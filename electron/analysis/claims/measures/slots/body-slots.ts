@@ -60,6 +60,7 @@ export const bodySlots = [
     attribute: "size",
     unit: "said",
     need: { units: ["in", "mm"], min: 0.02, max: 20 },
+    value: (reading) => (typeof reading.value === "number" && (reading.unit !== "in" || reading.value <= 1.5) ? reading.value : undefined),
     cues: [
       { about: ["body/gap"], score: 1.1 },
       { about: ["body/gap"], after: /^(?:down|top|here|along|all the way)\b/, score: 1.2 },

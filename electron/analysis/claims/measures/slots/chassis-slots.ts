@@ -131,7 +131,10 @@ export const chassisSlots = [
     unit: "in",
     need: { units: ["in"], min: 0.5, max: 14 },
     cues: [
-      { after: /^(?:inch )?(?:drop|lift|flip|flip kit|lowered|lowering|suspension lift|body lift|leveling|level kit)\b/, score: 1.2 },
+      {
+        after: /^(?:inch )?(?:drop|lift|blocks?|flip|flip kit|lowered|lowering|suspension lift|body lift|leveling|level kit)\b/,
+        score: 1.2,
+      },
       { before: /\b(?:lifted|lowered|dropped|lift is|drop is)(?: it| about)?$/, about: ["suspension", "vehicle"], score: 1.0 },
     ],
     example: { heard: "the axle has a four inch drop on it", value: 4 },
@@ -199,7 +202,10 @@ export const chassisSlots = [
     attribute: "thickness",
     unit: "said",
     need: { units: ["in", "mm"], min: 0.05, max: 12 },
-    cues: [{ after: /^(?:inch )?(?:plate|wall|tube|box|boxing|steel|tubing)\b/, about: ["frame"], score: 1.2 }],
+    cues: [
+      { about: ["frame"], after: /^(?:inch )?thick\b/, score: 1.2 },
+      { after: /^(?:inch )?(?:plate|wall|tube|box|boxing|steel|tubing)\b/, about: ["frame"], score: 1.2 },
+    ],
     example: { heard: "frame rails are boxed with three sixteenths plate", value: 0.1875 },
   },
   {

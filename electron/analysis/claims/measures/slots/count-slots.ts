@@ -60,6 +60,17 @@ export const countSlots = [
     example: { heard: "two keys, both of them work", value: 2 },
   },
   {
+    name: "tools",
+    component: "vehicle",
+    part: "tool",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 2, max: 60 },
+    cues: [{ after: /^(?:\w+ )?tools\b/, score: 1.0 }],
+    carries: true,
+    example: { heard: "eleven tools in the roll", value: 11 },
+  },
+  {
     name: "service stamps",
     component: "title",
     part: "service stamp",
@@ -99,7 +110,7 @@ export const countSlots = [
     cues: [
       {
         after:
-          /^(?:\w+ ){0,1}?(?:seat ?belts?|belts|lap belts|lap and shoulder|lap and shoulders)\b(?! (?:on the (?:engine|front of)|and pulley|for the))/,
+          /^(?:(?:(?:two|three|four|[234]) point|(?!point\b)\w+) )?(?:seat ?belts?|belts|lap belts|lap and shoulder|lap and shoulders)\b(?! (?:on the (?:engine|front of)|and pulley|for the))/,
         unless: /\bserpentine|\bfan belt|\bdrive belt|\bone belt\b|\btiming\b/,
         score: 1.2,
       },

@@ -52,6 +52,7 @@ export const drivelineSlots = [
     unit: null,
     need: { units: [null], min: 2, max: 760 },
     cues: [
+      { before: /\b(?:gears|rear gears?)(?: are| is|'re|'s)?(?: a| the)?$/, unless: notRatio, score: 1.1 },
       {
         after:
           /^(?:to (?:one|1) )?(?:rear )?(?:gears?|gearing|gear set|ratio|rear end|rear axle|axle|diff|posi|limited slip|final drive|pumpkin|ring and pinion|highway gear|locker)\b/,

@@ -33,7 +33,7 @@ export const engineSlots = [
       },
       {
         zones: ["engine-bay"],
-        before: /\b(?:so|okay|it's|that's|alright|right|here's|a|an|the|that|your|our)$/,
+        before: /\b(?:so|okay|it's|that's|alright|right|here's|a|an|the|that|your|our|numbers|matching|original|factory|genuine)$/,
         unless: /\bcarb|\bdollars|\bmiles|\bpsi\b|\bhorse|\btorque\b|\bbarrel\b|\bvolt/,
         score: 0.6,
       },
@@ -46,7 +46,7 @@ export const engineSlots = [
       },
       {
         before:
-          /\b(?:badge says|bored to|stroked to|bored out to|makes (?:it|that) an?|out to an?|motor(?:'s| is) an?|engine(?:'s| is) an?|stuck an?|dropped an?|put an?|original|ticket says|got the|has the|with the|got a|has a|with a)$/,
+          /\b(?:badge says|bored to|stroked to|bored out to|makes (?:it|that) an?|out to an?|motor(?:'s| is) an?|engine(?:'s| is) an?|stuck an?|dropped an?|put an?|original|ticket says|numbers|matching|factory|genuine|real|got the|has the|with the|got a|has a|with a)$/,
         about: ["engine", "vehicle"],
         unless: /\bcarb|\bgears?\b|\bdollars|\bmiles|\brear end\b|\btorque\b/,
         score: 0.9,
@@ -331,6 +331,7 @@ export const engineSlots = [
     unit: "psi",
     need: { kinds: ["integer", "decimal", "measure", "money"], units: [null, "psi", "lb", "GBP"], min: 4, max: 110 },
     cues: [
+      { about: ["engine/oil pressure"], reach: "clause", said: /\b(?:pounds|psi)$/, score: 0.95 },
       { said: /\boil\b/, score: 1.4 },
       {
         before: /\boil(?: pressure)?(?:'s| is| was)?\b[^.#]{0,110}$/,
@@ -421,8 +422,12 @@ export const engineSlots = [
       },
       { after: /^cfm\b/, score: 1.1 },
     ],
-    value: (reading, said) =>
-      typeof reading.value === "number" && reading.value % 5 === 0 && !/[a-z\d]s$/.test(said) ? reading.value : undefined,
+    value: (reading, said) => {
+      if (typeof reading.value !== "number" || /[a-z\d]s$/.test(said)) return undefined;
+      // "Six hundred four barrel" runs the barrels into the flow.
+      if (reading.value % 50 === 4 && /\bfour$/.test(said)) return reading.value - 4;
+      return reading.value % 5 === 0 ? reading.value : undefined;
+    },
     example: { heard: "the carb's a 650", value: 650 },
   },
   {
@@ -454,6 +459,7 @@ export const engineSlots = [
     attribute: "size",
     unit: "said",
     need: { units: ["gal", "L"], min: 4, max: 160 },
+    unless: /# (?:a|per) minute\b|\bgallons? (?:a|per) minute\b/,
     cues: [
       { about: ["fuel-tank"], score: 1.3 },
       { after: /^(?:gallons?|liters?) (?:\w+ )?(?:tank|of (?:fuel|gas|diesel|petrol))\b/, score: 1.2 },

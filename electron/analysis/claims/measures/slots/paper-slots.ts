@@ -25,6 +25,7 @@ export const paperSlots = [
     attribute: "mileage",
     unit: "mi",
     need: { kinds: ["integer"], units: [null], min: 40, max: 600 },
+    unless: /\bload range\b|\bpounds\b/,
     cues: [
       { before: /\brange(?:'s| is| says| was| of| shows| reads)?\b[^.#]{0,30}$/, unless: /\bpercent|\bvolts|\bkilowatt/, score: 1.0 },
       { after: /^(?:of range|on a (?:full )?charge)\b/, score: 1.2 },
@@ -122,6 +123,12 @@ export const paperSlots = [
     unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #/,
     cues: [
       {
+        before: /\b(?:it says|says|reads|showing|shows)$/,
+        zones: ["cabin"],
+        unless: /\bdollars|\brpm|\btach|\bgauge|\bpsi|\brange\b/,
+        score: 0.75,
+      },
+      {
         before: /\b(?:has|got|with|about|showing|had|have|only)$/,
         after: /^on (?:it|her|him|them|the (?:car|truck|clock|van))\b/,
         unless: /\basking|\bprice|\bspent/,
@@ -212,6 +219,7 @@ export const paperSlots = [
     unit: "said",
     need: { units: ["USD", "GBP", "EUR", null], min: 100, max: 2000000 },
     cues: [
+      { before: /\b(?:sold new|bought new|bought it new|new for)\b[^.]{0,60}\bfor$|\bnew for$/, score: 1.4 },
       {
         before:
           /\b(?:original window sticker|window sticker|sticker (?:on it )?(?:when )?new|new it was|cost new|list price|when new)\b[^.#]{0,50}$/,
@@ -247,6 +255,10 @@ export const paperSlots = [
     unit: "said",
     need: { units: ["USD", "GBP", "EUR", null], min: 100, max: 2000000 },
     cues: [
+      {
+        before: /\b(?:receipts?|bills?|invoices?)\b[^.]{0,40}\b(?:totaling|totalling|total|adds? up to|added up to|comes? to|worth)$/,
+        score: 1.4,
+      },
       { after: /^worth\b/, before: /\b(?:receipts?|bills?|invoices?|parts|envelope|folder)\b[^.#]{0,50}$/, score: 1.4 },
       {
         after:
@@ -324,6 +336,7 @@ export const paperSlots = [
     need: { kinds: ["money", "integer", "measure", "decimal"], units: [null], min: 1000, max: 2000000 },
     unless: /\btach\b|\brpm\b/,
     cues: [
+      { before: /\bat$/, zones: ["closing"], unless: /\bmiles|\brpm|\bdone at|\bcall|\bmph/, score: 0.7 },
       {
         before: /\b(?:it's on at|on at|up at|up for|in at|she's at|on the (?:web|site|website|glass) at|for sale at|advertised at)$/,
         score: 1.25,

@@ -172,6 +172,17 @@ export const tireSlots = [
     example: { heard: "the tires are good all four match", value: 4 },
   },
   {
+    name: "tire width and aspect, rim said before",
+    component: "tire",
+    part: null,
+    attribute: "size",
+    unit: null,
+    need: { kinds: ["tire-partial"], units: [null] },
+    cues: [{ about: ["wheel", "tire"], score: 1.2 }],
+    value: (reading) => (reading.parts && reading.parts.length > 1 ? reading.value : undefined),
+    example: { heard: "the wheels are eighteens with 275 35s all round", value: "275/35R18", position: "all" },
+  },
+  {
     name: "tire width alone",
     component: "tire",
     part: null,
@@ -222,6 +233,13 @@ export const tireSlots = [
     unit: "in",
     need: { kinds: ["integer", "ordinal", "measure", "year"], units: [null, "in"], min: 12, max: 26 },
     cues: [
+      {
+        before: /\b(?:on|rolls on|rides on|sits on|wearing)$/,
+        after: /^(?:with|all|front|up front|and)\b/,
+        unless: notRoad,
+        zones: ["driver-side", "passenger-side", "front", "rear"],
+        score: 0.8,
+      },
       { about: ["wheel"], unless: notRoad, score: 1.1 },
       {
         before: /\b(?:set of|came with|rolled on|rides on|sits on|sitting on|it's on|runs|on|over to the|same)(?: \w+)?$/,
