@@ -7,7 +7,7 @@ import { zoneNames } from "../../../shared-types/vocabulary.ts";
  */
 export const walkCosts = {
   /** Changing zone with nothing said about a move, by what stands before the clause. */
-  change: { start: 0, sentence: 4.5, "lead-in": 3.5, comma: 6.5, move: 3, "run-on": 6.5 },
+  change: { start: 0, sentence: 4, "lead-in": 3.5, comma: 6.5, move: 3, "run-on": 5 },
   /** What remains of that cost where words move the camera away without a place. */
   changeAfterComeAlong: 3,
   changeAtNamedMove: 0.5,
@@ -26,9 +26,9 @@ export const walkCosts = {
   stayedAfterLeaving: 0.7,
   stayedAfterLeavingClauses: 4,
   /** The most that one clause's parts may say for a zone. */
-  clauseEvidenceCap: 3,
+  clauseEvidenceCap: 3.6,
   /** Weights of parts are written so that 1 is plain evidence; in the walk's sums each counts this much. */
-  evidenceScale: 2,
+  evidenceScale: 2.2,
   /** What remains of evidence in a clause about another time or place. */
   remoteShare: 0.2,
 } as const;

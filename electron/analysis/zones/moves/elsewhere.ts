@@ -14,7 +14,7 @@ const after =
 export const elsewhereBefore = new RegExp(`(?<![a-z0-9])(?:(?:${ruling})(?![a-z0-9])|(?:${adjacent})$)`);
 export const elsewhereAfter = new RegExp(`(?<![a-z0-9])(?:${after})(?![a-z0-9])`);
 /** Words around a move in which they count, with punctuation and without. */
-export const elsewhereReachWords = { punctuated: 5, unpunctuated: 3 } as const;
+export const elsewhereReachWords = { punctuated: 5, unpunctuated: 2 } as const;
 /** What ends their reach before a move: a sentence's end, or words with which the narrator turns to the next thing. */
 export const newTurn =
   /\||(?<![a-z])(?:okay|ok|alright|now|anyway|anyhow|so|(?:ill|lets|let me|well|were gonna|im gonna)(?! (?:show|see|get to)))(?![a-z])/;

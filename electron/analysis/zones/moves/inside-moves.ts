@@ -39,7 +39,8 @@ export const insideMoves = [
     zone: "cabin",
     strength: 6,
     heading: `(?:(?:the|into the|in the|to the|onto the|on the|for the|as for the) )?(?:interior|cabin|inside|cockpit|cab)(?! (?:where|of (?:the|that|those|this) (?:trunk|boot|fender|wheel|bed|frame|door|wing|arch)))${headed}`,
-    bareHeading: "(?:interior|inside) (?:is|here|now|weve|youve|wise|looks)(?= )|inside (?:the |this )?(?:car|truck|cab|van)",
+    bareHeading:
+      "(?:interior|inside) (?:is|here|now|weve|youve|wise|looks)(?= )|inside (?:the |this )?(?:car|truck|cab|van)|(?:and |now )?inside (?=(?:black|tan|red|grey|gray|blue|leather|cloth|vinyl|half leather) )",
     example: "interior, this is the black vinyl buckets",
     quiet: "there is a crack inside the lens",
   },

@@ -7,7 +7,7 @@ export const talkMoves = [
     name: "here-is-the-paperwork",
     zone: "documents",
     strength: 6.5,
-    phrase: `(?:heres|here is|here are|show you|look at|go over|go through|spread|this is|flip through|on to|onto|over to|move to|open up|going through|run through|have|got out|brought out|i have|about)(?: (?:all|you|out|of|first|a|at|up|got))* ${places.papers}(?! (?:was|status|jam|work done|says one))`,
+    phrase: `(?:heres|here is|here are|show you|look at|go over|go through|spread|this is|flip through|on to|onto|over to|move to|open up|going through|run through|have|got out|brought out|i have|ive got|got|about)(?: (?:all|you|out|of|first|a|at|up|got|rego|whole|original))* ${places.papers}(?! (?:was|status|jam|work done|says one))`,
     example: "here's the paperwork",
     quiet: "we got it with a salvage title years ago, he said",
   },
@@ -26,7 +26,7 @@ export const talkMoves = [
     zone: "documents",
     strength: 4,
     phrase:
-      "kept everything|whole (?:box|folder|binder|file|stack|pile)|(?:box|folder|binder|file|stack|pile|wallet|envelope) (?:full )?of (?:papers?|paperwork|receipts|records|bills|history|mots|invoices)|in (?:the|this) (?:folder|envelope|binder) here|inside where its cool|(?:file|folder|binder|papers|paperwork|title) (?:here )?on my (?:knee|lap|desk)|in the office|(?:at|on) the (?:desk|bench) (?:here|with|now)",
+      "kept everything|whole (?:box|folder|binder|file|stack|pile)|(?:box|folder|binder|file|stack|pile|wallet|envelope) (?:full )?of (?:papers?|paperwork|receipts|records|bills|history|mots|invoices)|in (?:the|this) (?:folder|envelope|binder) here|inside where its cool|(?:file|folder|binder|papers|paperwork|title) (?:here )?on my (?:knee|lap|desk)|in the office|back at the (?:bench|desk|office|kitchen table)|(?:at|on) the (?:desk|bench) (?:here|with|now)",
     example: "there's a whole folder of receipts",
     quiet: "a box of tools goes with it",
   },
