@@ -4,7 +4,7 @@ import { mkdir, open, rename, rm } from "node:fs/promises";
 import { isAbsolute, join, relative, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { addresses, type ExportFormat, type Input, type Output } from "../../shared-types/index.ts";
-import { buildExport } from "../exports/build-export.ts";
+import { buildExport, fileStem } from "../exports/build-export.ts";
 import type { Parts } from "./parts.ts";
 import { findRecording, recordingDetail, videoPath } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
@@ -12,8 +12,10 @@ import { Refusal } from "./refusals.ts";
 /** The folder beside the library that takes exports, one folder for each recording. */
 export const exportsFolder = "exports";
 
-export function exportFolderOf({ library }: Pick<Parts, "library">, recordingId: string): string {
-  return join(library.folder, exportsFolder, recordingId);
+/** Named so that a person knows it; the start of the id keeps two recordings of one name apart. */
+export function exportFolderOf(parts: Pick<Parts, "library">, recordingId: string): string {
+  const row = findRecording(parts, recordingId);
+  return join(parts.library.folder, exportsFolder, `${fileStem(row)}-${recordingId.slice(0, 8)}`);
 }
 
 export function previewExport(parts: Parts, { recordingId, format }: Input<"export.preview">): Output<"export.preview"> {

@@ -1,5 +1,6 @@
 import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { describe, expect, test } from "vitest";
 import { writeExportsInto } from "../../electron/services/export-recording.ts";
 import { importDemoOnce } from "../../electron/services/import-demo.ts";
@@ -176,7 +177,7 @@ describe("exporting", () => {
     const { id: recordingId } = await importSample(application, application);
     const { handlers, folder } = application;
     const written = await handlers["export.write"]({ recordingId, formats: [...exportFormats], overwrite: false });
-    expect(written.folder).toBe(join(folder, "exports", recordingId));
+    expect(written.folder).toBe(join(folder, "exports", `fk-1971-kestrel-walk-round-${recordingId.slice(0, 8)}`));
     expect(written.files.map(({ format }) => format)).toEqual([...exportFormats]);
     for (const { format, path, bytes } of written.files) {
       const preview = await handlers["export.preview"]({ recordingId, format });
@@ -187,6 +188,26 @@ describe("exporting", () => {
       expect(withoutTimes(readFileSync(path, "utf8")).length).toBe(withoutTimes(preview.text).length);
     }
     expect(readdirSync(written.folder)).toHaveLength(exportFormats.length);
+  });
+
+  test("the written page finds the video from where it lies, whatever its name", async () => {
+    const { handlers, parts, folder } = sampleApplication();
+    writeFileSync(join(folder, "walk.txt"), sampleTranscriptText);
+    const own = join(folder, "50% off #1 & more.mp4");
+    writeFileSync(own, mp4);
+    const transcript = () => parts.files.offerPath(join(folder, "walk.txt")).id;
+    const named = await handlers["recording.import"](importInput({ transcript: transcript(), video: parts.files.offerPath(own).id }));
+    const received = await handlers["recording.import"](
+      importInput({ transcript: transcript(), video: (await parts.files.receive("walk.webm", streamOf(webm), null)).id }),
+    );
+    const sourceOf = async (recordingId: string) => {
+      const { files } = await handlers["export.write"]({ recordingId, formats: ["index-html"], overwrite: false });
+      const path = files[0]?.path as string;
+      const source = /<video[^>]* src="(?<source>[^"]*)"/.exec(readFileSync(path, "utf8"))?.groups?.source as string;
+      return new URL(source.replaceAll("&amp;", "&"), pathToFileURL(path));
+    };
+    expect(fileURLToPath(await sourceOf(named.id))).toBe(own);
+    expect(fileURLToPath(await sourceOf(received.id))).toBe(join(folder, "media", `${received.id}.webm`));
   });
 
   test("refuses to overwrite unless asked, naming what is there, and writes nothing then", async () => {
