@@ -1,12 +1,13 @@
 import type { Claim, Conflict, Remark, StockSheetDenial, StockSheetFields, ZoneProposal } from "../../../shared-types/index.ts";
 import type { ConflictDraft, RemarkDraft } from "./conflict-of.ts";
 import { disagreementsIn } from "./disagreements.ts";
+import { facetsOf } from "./facets/facets-of.ts";
+import type { EngineNotes } from "./facets/figure-facets.ts";
 import { faultsAgainstPraise } from "./faults.ts";
 import { hedgesIn } from "./hedges.ts";
 import { impliedPresence } from "./implied-presence.ts";
 import { coveringFacets } from "./slots/covering.ts";
 import { classedSlots } from "./slots/disputes.ts";
-import { type EngineNotes, facetsOf } from "./slots/facets-of.ts";
 import { standardRules } from "./standards/index.ts";
 import { claimIndex } from "./standards/rule.ts";
 import { deniedBySheet } from "./stock-sheet/deny-claims.ts";

@@ -70,7 +70,10 @@ function sideOf(facets: readonly Facet[]): Side {
   const { reading, claim } = spokesman;
   const claims = facets.map((facet) => facet.claim);
   if (reading.by === "choice") return { value: reading.choice, unit: null, claims };
-  if (reading.by === "word" && spokesman.kind === "count") return { value: Number(reading.word), unit: null, claims };
+  // "Straight six" counts cylinders without being a number.
+  if (spokesman.kind === "count" && typeof claim.value !== "number" && reading.by === "options") {
+    return { value: Number([...reading.options][0]), unit: null, claims };
+  }
   if (reading.by === "word") return { value: reading.word, unit: null, claims };
   return { value: claim.value, unit: claim.unit, claims };
 }

@@ -1,6 +1,6 @@
 import type { Claim, ComponentName } from "../../../shared-types/index.ts";
+import { facetsOf } from "./facets/facets-of.ts";
 import type { Facet } from "./slots/facet.ts";
-import { facetsOf } from "./slots/facets-of.ts";
 import { slotPart } from "./slots/parts.ts";
 
 /** Components of which any fact means that one is there: a spare with a size, air with a refrigerant. Common practice. */

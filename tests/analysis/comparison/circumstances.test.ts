@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { countedOtherwise } from "../../../electron/analysis/comparison/facets/count-facets.ts";
 import { circumstanceOf, spokenCircumstances } from "../../../electron/analysis/comparison/slots/circumstances.ts";
 import { claimsFrom } from "./support/claims.ts";
 
@@ -16,5 +17,12 @@ describe("what the words say about when a figure holds", () => {
 
   test.for(["actual", "original", "showing", "today"])("%s is emphasis", (circumstance) => {
     expect(price("58,412", circumstance)).toBeNull();
+  });
+});
+
+describe("counts that others count otherwise", () => {
+  test.for([...countedOtherwise])("$example.said", ({ example, counts, words }) => {
+    expect(counts(example.count)).toEqual(example.mayBe);
+    expect(words?.test(example.said) ?? true).toBe(true);
   });
 });

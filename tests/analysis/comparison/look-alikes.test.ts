@@ -207,6 +207,19 @@ const quiet: readonly Row[] = [
     ],
   },
   {
+    why: "a hatch is a fifth door, a previous owner one of several, an overdrive a gear",
+    claims: [
+      { component: "body", attribute: "count", part: "door", value: 5 },
+      { component: "body", attribute: "count", part: "door", value: 4 },
+      { component: "vehicle", attribute: "count", part: "owner", value: 2, quote: "two previous owners" },
+      { component: "vehicle", attribute: "count", part: "owner", value: 3, quote: "third owner" },
+      { component: "transmission", attribute: "count", part: "gears", value: 4, quote: "four speed with overdrive" },
+      { component: "transmission", attribute: "count", part: "gears", value: 5, quote: "five speed" },
+      { component: "engine", attribute: "count", part: "valve", value: 4, quote: "four valves a cylinder" },
+      { component: "engine", attribute: "count", part: "valve", value: 24, quote: "twenty four valve" },
+    ],
+  },
+  {
     why: "belts in front and behind make all",
     claims: [
       { component: "belts", attribute: "count", value: 5, position: "all" },

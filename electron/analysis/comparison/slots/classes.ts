@@ -16,8 +16,8 @@ function readingKey(reading: Reading): string {
       return reading.key;
     case "date":
       return reading.date;
-    case "hues":
-      return [...reading.hues].sort().join(" ");
+    case "options":
+      return [...reading.options].sort().join(" ");
     case "material":
       return reading.material;
     case "choice":
@@ -38,8 +38,8 @@ function looseness(reading: Reading): number {
       return reading.dates.length + (reading.dates.some((date) => date.year === null || date.week === null) ? 1 : 0);
     case "date":
       return 10 - reading.date.length;
-    case "hues":
-      return reading.hues.size;
+    case "options":
+      return reading.options.size;
     default:
       return 0;
   }
@@ -53,7 +53,7 @@ function agree(first: Reading, second: Reading): boolean {
   }
   if (first.by === "tire-date" && second.by === "tire-date") return tireDatesAgree(first.dates, second.dates);
   if (first.by === "date" && second.by === "date") return first.date.startsWith(second.date) || second.date.startsWith(first.date);
-  if (first.by === "hues" && second.by === "hues") return [...first.hues].some((hue) => second.hues.has(hue));
+  if (first.by === "options" && second.by === "options") return [...first.options].some((option) => second.options.has(option));
   if (first.by === "material" && second.by === "material") return materialsAgree(first.material, second.material);
   if (first.by === "choice" && second.by === "choice") return choicesAgree(first.family, first.choice, second.choice);
   return readingKey(first) === readingKey(second);
@@ -101,11 +101,13 @@ class Founders {
       for (const beginning of [reading.date, reading.date.slice(0, 7), reading.date.slice(0, 4)]) {
         if (!this.#byName.has(beginning)) this.#byName.set(beginning, number);
       }
+    } else if (reading.by === "options") {
+      for (const option of reading.options) if (!this.#byName.has(option)) this.#byName.set(option, number);
     } else if (reading.by === "word") this.#byName.set(reading.word, number);
     return number;
   }
 
-  /** Classes that could agree, likeliest first. Colors, materials, choices and dates have few founders: all of them are asked. */
+  /** Classes that could agree, likeliest first. Materials, choices and tire dates have few founders: all of them are asked. */
   #candidates(reading: Reading): number[] {
     if (reading.by === "figure") {
       const at = this.#firstAtLeast(reading.figure.amount);
@@ -117,6 +119,9 @@ class Founders {
     if (reading.by === "tire-size" || reading.by === "date" || reading.by === "word") {
       const number = this.#byName.get(readingKey(reading));
       return number === undefined ? [] : [number];
+    }
+    if (reading.by === "options") {
+      return [...reading.options].flatMap((option) => this.#byName.get(option) ?? []).sort((a, b) => a - b);
     }
     return this.#readings.map((_, number) => number);
   }

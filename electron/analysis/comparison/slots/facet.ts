@@ -9,7 +9,8 @@ export type Reading =
   | { readonly by: "tire-date"; readonly dates: readonly TireDate[]; readonly key: string }
   /** ISO 8601, as far as it was said: 1994, 1994-05, 1994-05-17. */
   | { readonly by: "date"; readonly date: string }
-  | { readonly by: "hues"; readonly hues: ReadonlySet<string> }
+  /** Any of these, by who looks or counts: hues of a color, counts of doors. */
+  | { readonly by: "options"; readonly options: ReadonlySet<string> }
   | { readonly by: "material"; readonly material: string }
   | { readonly by: "choice"; readonly family: string; readonly choice: string }
   | { readonly by: "word"; readonly word: string };

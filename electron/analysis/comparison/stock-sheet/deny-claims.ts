@@ -1,8 +1,9 @@
 import type { Claim, ClaimValue, StockSheetDenial, StockSheetFields, UnitName } from "../../../../shared-types/index.ts";
 import { slug } from "../conflict-of.ts";
+import { facetsOf } from "../facets/facets-of.ts";
+import type { EngineNotes } from "../facets/figure-facets.ts";
 import { circumstanceOf } from "../slots/circumstances.ts";
 import { classedSlots, disputesIn } from "../slots/disputes.ts";
-import { type EngineNotes, facetsOf } from "../slots/facets-of.ts";
 import { slotPart } from "../slots/parts.ts";
 import { capitalised, claimWords, moment } from "../wording.ts";
 import { columnsNamed, type StockSheetColumn } from "./columns.ts";

@@ -171,7 +171,8 @@ function countMutations(): Mutation[] {
       kind: "count",
       slot: `${component} ${part}`,
       original: sketch(4, part),
-      contradiction: sketch(5, part),
+      // Six: a fifth door may be a hatch.
+      contradiction: sketch(6, part),
       equals: [sketch(4, part), sketch(4, `${part}s`)],
     };
   });

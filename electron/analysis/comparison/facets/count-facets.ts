@@ -1,0 +1,73 @@
+import type { Claim } from "../../../../shared-types/index.ts";
+import type { Facet, Place } from "../slots/facet.ts";
+import { slotPart } from "../slots/parts.ts";
+import { unplacedMeaning } from "../slots/positions.ts";
+import { topicOf, wordSlots } from "../slots/word-slots.ts";
+import { facet } from "./make-facet.ts";
+
+/** Counts that move the price. */
+const countWeights: Readonly<Record<string, number>> = { owner: 80, gear: 70, cylinder: 85, key: 40, door: 60, "main bearing": 50 };
+
+/** Words by which a count is of a share of the whole, not of the whole. */
+const shareWords = /\b(each|apiece|per|a (side|corner|cylinder|piece))\b/i;
+
+/**
+ * What a spoken count may be in another's words. A hatch is counted as a door or not; "previous" owners leave out the last one or not;
+ * an overdrive is counted as a gear or not. Common practice of the trade.
+ */
+export const countedOtherwise: readonly {
+  readonly part: string;
+  readonly words: RegExp | null;
+  readonly counts: (count: number) => readonly number[];
+  readonly example: { readonly said: string; readonly count: number; readonly mayBe: readonly number[] };
+}[] = [
+  {
+    part: "door",
+    words: null,
+    counts: (count) => [count - (count % 2), count - (count % 2) + 1],
+    example: { said: "five door", count: 5, mayBe: [4, 5] },
+  },
+  {
+    part: "owner",
+    words: /\b(previous|former|before)\b/i,
+    counts: (count) => [count, count + 1],
+    example: { said: "two previous owners", count: 2, mayBe: [2, 3] },
+  },
+  {
+    part: "gear",
+    words: /\b(overdrive|over drive|od|plus)\b/i,
+    counts: (count) => [count, count + 1],
+    example: { said: "four speed with overdrive", count: 4, mayBe: [4, 5] },
+  },
+];
+
+export function countFacets(claim: Claim): Facet[] {
+  const part = slotPart(claim);
+  const count = Number(claim.value);
+  if (part === null || !Number.isInteger(count) || shareWords.test(claim.quote)) return [];
+  return countFacet(claim, part, count);
+}
+
+/** Five belts in all and two in front are two counts, not two answers: only counts for one place are compared. */
+export function countFacet(claim: Claim, part: string, count: number): Facet[] {
+  const { topic, weight } = wordSlots.count;
+  const meaning = unplacedMeaning[claim.component];
+  const [made] = facet({
+    claim,
+    kind: "count",
+    part,
+    property: "count",
+    topic: topicOf(topic, claim, part),
+    weight: countWeights[part] ?? weight,
+    meaning: meaning === "placed-only" ? "general" : meaning,
+    reading: { by: "options", options: new Set(optionsFor(claim, part, count).map(String)) },
+  });
+  if (!made) return [];
+  const place: Place = made.place === "loosely" || made.place === "in-view" ? "all" : made.place;
+  return [{ ...made, place, slot: `${made.slot}|${place}` }];
+}
+
+function optionsFor(claim: Claim, part: string, count: number): readonly number[] {
+  const row = countedOtherwise.find((candidate) => candidate.part === part && (candidate.words?.test(claim.quote) ?? true));
+  return row ? row.counts(count) : [count];
+}

@@ -1,0 +1,47 @@
+import type { AttributeName, Claim } from "../../../../shared-types/index.ts";
+import type { Facet } from "../slots/facet.ts";
+import { countFacets } from "./count-facets.ts";
+import { type EngineNotes, figureFacets } from "./figure-facets.ts";
+import { tireDateFacets, tireSizeFacets } from "./tire-facets.ts";
+import { typeFacets, wordFacets } from "./word-facets.ts";
+
+const figureAttributes: ReadonlySet<AttributeName> = new Set([
+  "size",
+  "diameter",
+  "width",
+  "displacement",
+  "year",
+  "ratio",
+  "flow",
+  "mileage",
+  "price",
+  "thickness",
+  "voltage",
+  "power",
+  "torque",
+  "pressure",
+  "depth",
+  "date",
+]);
+
+/** Everything that one claim says, made comparable. Former states give nothing: they say nothing about the vehicle as it stands. */
+export function facetsOf(claim: Claim, notes: EngineNotes): Facet[] {
+  if (claim.time === "former" || isSupposed(claim)) return [];
+  const { attribute, component } = claim;
+  if ((component === "tire" || component === "spare") && attribute === "size") return tireSizeFacets(claim);
+  if ((component === "tire" || component === "spare") && (attribute === "date" || attribute === "year")) return tireDateFacets(claim);
+  if (figureAttributes.has(attribute)) return figureFacets(claim, notes);
+  if (attribute === "count") return countFacets(claim);
+  if (attribute === "type") return typeFacets(claim);
+  if (attribute === "material" || attribute === "color" || attribute === "presence" || attribute === "originality")
+    return wordFacets(claim);
+  return [];
+}
+
+/** Words of another time or of what should be, whatever the claim was taken for; what is "original" is put the same way and is no such. */
+function isSupposed(claim: Claim): boolean {
+  return (
+    claim.attribute !== "originality" &&
+    /\b(originally|used to|would'?ve|would have|supposed to|should'?ve|should have)\b/i.test(claim.quote)
+  );
+}

@@ -1,0 +1,94 @@
+import type { Claim, ClaimValue } from "../../../../shared-types/index.ts";
+import { isKnownDisplacement } from "../../vocabulary/displacements.ts";
+import { circumstanceOf } from "../slots/circumstances.ts";
+import type { Facet, Reading } from "../slots/facet.ts";
+import { slotPart } from "../slots/parts.ts";
+import { unplacedMeaning } from "../slots/positions.ts";
+import { topicOf } from "../slots/word-slots.ts";
+import { isLoose } from "../values/approximation.ts";
+import { figureOf, type QuantityRule, quantityRuleFor } from "../values/quantities.ts";
+import { facet } from "./make-facet.ts";
+
+/** What was true of the engine as a whole and bears on other figures. */
+export interface EngineNotes {
+  /** Bored out ("thirty over"): its displacement is spoken both as built and as bored. */
+  readonly boredOver: boolean;
+}
+
+export function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
+  const rule = quantityRuleFor(claim.component, claim.attribute);
+  const reading = claim.attribute === "date" ? dateReading(claim.value) : figureReading(claim, rule, notes);
+  if (!reading) return [];
+  const part = slotPart(claim);
+  if (rule.parts === "named" && part === null) return [];
+  const circumstance = circumstanceOf(claim);
+  if (claim.component === "odometer" && !isReading(claim)) return [];
+  if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
+  if (circumstance !== null && recurring.has(circumstance)) return [];
+  return facet({
+    claim,
+    kind: "measure",
+    part: rule.parts === "any" ? null : part,
+    property: claim.attribute,
+    topic: topicOf(rule.topic, claim, part),
+    weight: rule.weight,
+    meaning: rule.unplaced ?? unplacedMeaning[claim.component],
+    reading,
+    ...(reading.by === "figure" ? { dimension: reading.figure.dimension } : {}),
+  });
+}
+
+function figureReading(claim: Claim, rule: QuantityRule, notes: EngineNotes): Reading | undefined {
+  const figure = figureOf(claim, rule);
+  if (figure && claim.attribute === "displacement" && figure.unit === "cu in" && !isDisplacement(figure.spoken, claim.quote))
+    return undefined;
+  const bored = notes.boredOver && rule.agreement.by === "displacement";
+  return figure && { by: "figure", figure, agreement: bored ? { by: "share", share: 0.035 } : rule.agreement };
+}
+
+/** A bare "a hundred" near the engine is no displacement; one that an engine was ever sold or built by, or that names its unit, is. */
+function isDisplacement(cubicInches: number, quote: string): boolean {
+  return isKnownDisplacement(cubicInches) || /\b(cubic|inch(es)?|c\.?i\.?d?|cubes|cu\.? ?in)\b/i.test(quote);
+}
+
+/** A date as far as it was said; a month without a year names no date. */
+function dateReading(value: ClaimValue): Reading | undefined {
+  const date = /^\d{4}(-\d{2}){0,2}/.exec(String(value))?.[0];
+  return date === undefined ? undefined : { by: "date", date };
+}
+
+/** Circumstances that come more than once, each time with a figure of its own. */
+const recurring: ReadonlySet<string> = new Set([
+  "history",
+  "work",
+  "since the work",
+  "since",
+  "when the work was done",
+  "cost of a part or of work",
+  "receipts",
+  "spent",
+  "asked before",
+  "other sum",
+  "sale",
+  "owned since",
+  "donor vehicle",
+  "year of the part",
+  "limit or as new",
+  "advised",
+  "cut out",
+  "former counter",
+  "as first supplied",
+]);
+
+/** Words that make a bare figure a sum of money, whatever it was taken for. */
+const moneyWords = /\b(wants?|wanted|asking|priced?|dollars|bucks|grand|pounds|quid|firm|offer|website|obo)\b/i;
+const mileageWords = /\b(miles?|mileage|odometer|clock|km|kilomet(er|re)s?|showing)\b/i;
+
+/** Whether a mileage is what the odometer shows today. */
+function isReading(claim: Claim): boolean {
+  if (isLoose(claim) && zonesOfWork.has(claim.zone)) return false;
+  return !moneyWords.test(claim.quote) || mileageWords.test(claim.quote);
+}
+
+/** Here a mileage given with "about" is that of some work in the papers, not the reading in the dash. */
+const zonesOfWork: ReadonlySet<string> = new Set(["engine-bay", "underside"]);
