@@ -112,6 +112,7 @@ export const Ruling = z.strictObject({
   initials: z.string(),
   /** ISO 8601, UTC. */
   at: z.string(),
+  /** The ruling that took its place; null while it stands. Its own id where it was undone and none had stood before it. */
   supersededBy: z.uuid().nullable(),
   /** The conflict as it stood when it was ruled on, so that the record can be read after the analysis has changed. */
   topic: z.string(),

@@ -62,7 +62,8 @@ export function openLibrary(file: string) {
 function openDatabase(file: string): Database.Database {
   try {
     if (file !== ":memory:") {
-      mkdirSync(dirname(file), { recursive: true });
+      // Other users of the machine have no business in a folder that is made for the library.
+      mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
       refuseOtherFiles(file);
     }
     return new Database(file);

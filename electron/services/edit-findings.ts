@@ -1,9 +1,8 @@
 import { randomUUID } from "node:crypto";
 import { componentLabel, type Finding, type Input, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
 import type { Parts } from "./parts.ts";
-import { proposeFindings } from "./propose-findings.ts";
 import { findingChanges, recordEdit } from "./record-edit.ts";
-import { findRecording } from "./recording-detail.ts";
+import { findRecording, proposedFindings } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
 
 /** A finding may be a single moment, but it lies within the recording. */
@@ -52,7 +51,7 @@ export function removeFinding(parts: Parts, { recordingId, id, initials }: Input
 /** Makes proposals the person's own findings, all of them as one edit. */
 export function acceptFindings(parts: Parts, { recordingId, proposalKeys, initials }: Input<"finding.accept">): RecordingDetail {
   const { duration } = findRecording(parts, recordingId);
-  const proposals = proposeFindings(parts.library.proposals.claims(recordingId), parts.library.findings.acceptedKeys(recordingId));
+  const proposals = proposedFindings(parts.library, recordingId);
   const accepted = [...new Set(proposalKeys)].map((key): Finding => {
     const proposal = proposals.find((each) => each.key === key);
     if (!proposal) {

@@ -1,6 +1,6 @@
 import { existsSync } from "node:fs";
 import { isAbsolute, join } from "node:path";
-import type { Analysis, LapSpan, RecordingDetail, RecordingSummary } from "../../shared-types/index.ts";
+import type { Analysis, FindingProposal, LapSpan, RecordingDetail, RecordingSummary, ZoneSpan } from "../../shared-types/index.ts";
 import type { Library } from "../library/open-library.ts";
 import type { RecordingRow, RecordingVideo } from "../library/recordings.ts";
 import { effectiveLap } from "./effective-lap.ts";
@@ -36,12 +36,21 @@ export function recordingLap(library: Library, row: RecordingRow): LapSpan[] {
   return effectiveLap(row.duration, library.zoneSpans.of(row.id), storedAnalysis(library, row.id));
 }
 
+/** Findings that the claims suggest, each in the zone that a person has marked at its moment, where one has. */
+export function proposedFindings(library: Library, id: string): FindingProposal[] {
+  const spans = library.zoneSpans.of(id);
+  const markedAt = (seconds: number): ZoneSpan | undefined => spans.find(({ start, end }) => start <= seconds && seconds < end);
+  return proposeFindings(library.proposals.claims(id), library.findings.acceptedKeys(id)).map((proposal) => ({
+    ...proposal,
+    zone: markedAt(proposal.start)?.zone ?? proposal.zone,
+  }));
+}
+
 export function videoPath(library: Pick<Library, "folder">, video: RecordingVideo): string {
   return isAbsolute(video.path) ? video.path : join(library.folder, video.path);
 }
 
 export function recordingSummary({ library }: Pick<Parts, "library">, row: RecordingRow): RecordingSummary {
-  const proposals = proposeFindings(library.proposals.claims(row.id), library.findings.acceptedKeys(row.id));
   return {
     id: row.id,
     title: row.title,
@@ -55,7 +64,7 @@ export function recordingSummary({ library }: Pick<Parts, "library">, row: Recor
       captions: library.captions.count(row.id),
       claims: library.proposals.countClaims(row.id),
       findings: library.findings.count(row.id),
-      proposals: proposals.length,
+      proposals: proposedFindings(library, row.id).length,
       conflicts: library.rulings.countConflicts(row.id),
       openConflicts: library.rulings.openConflictKeys(row.id).length,
     },
@@ -80,7 +89,7 @@ export function recordingDetail(parts: Pick<Parts, "library">, id: string): Reco
     analysis,
     lap: effectiveLap(row.duration, library.zoneSpans.of(id), analysis),
     findings: library.findings.of(id),
-    findingProposals: proposeFindings(analysis.claims, library.findings.acceptedKeys(id)),
+    findingProposals: proposedFindings(library, id),
     rulings: library.rulings.of(id),
     openConflictKeys: library.rulings.openConflictKeys(id),
     undoLabel: library.edits.lastDone(id)?.label ?? null,

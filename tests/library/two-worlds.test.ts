@@ -135,6 +135,21 @@ describe("what the analysis proposed and what people did", () => {
     database.close();
   });
 
+  test("two programs on one library both find what the other wrote", () => {
+    const { file, library } = libraryWithRecording();
+    const other = openLibrary(file);
+    for (let round = 0; round < 20; round += 1) {
+      const writer = round % 2 === 0 ? library : other;
+      writer.transaction(() =>
+        writer.edits.add(id, { label: `edit ${round}`, initials: "AB", at: "2026-01-05T10:00:02.000Z", changes: [] }),
+      );
+    }
+    expect(library.edits.of(id)).toEqual(other.edits.of(id));
+    expect(library.edits.of(id)).toHaveLength(21);
+    other.close();
+    library.close();
+  });
+
   test("a transaction that fails leaves nothing", () => {
     const { file, library } = libraryWithRecording();
     const before = rowsOf(file, [...peoplesTables, ...proposalTables]);

@@ -207,6 +207,18 @@ describe("borders on the lap strip", () => {
     expect(detail.undoLabel).toBe("mark Load space 0:40 to 1:00");
   });
 
+  test("a finding is proposed, and accepted, in the zone that a person has marked at its moment", async () => {
+    const { handlers, recordingId } = await ground();
+    const marked = await handlers["zone.paint"]({ recordingId, start: 90, end: 100, zone: "cabin", title: null, initials });
+    expect(marked.findingProposals.map(({ component, zone }) => [component, zone])).toEqual([
+      ["glass", "front"],
+      ["floors", "cabin"],
+    ]);
+    const key = marked.findingProposals[1]?.key as string;
+    const accepted = await handlers["finding.accept"]({ recordingId, proposalKeys: [key], initials });
+    expect(accepted.findings).toEqual([expect.objectContaining({ component: "floors", zone: "cabin", proposalKey: key })]);
+  });
+
   test("every zone of the list can be marked", async () => {
     const { handlers, recordingId } = await ground();
     for (const zone of zoneNames) {
