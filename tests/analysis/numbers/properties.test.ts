@@ -87,3 +87,17 @@ test("time grows about as the text does", () => {
   // Ten times the text: twice the proportional time is allowed for a noisy machine, a quadratic pass would need a hundred times.
   expect(long / short).toBeLessThan(25);
 });
+
+test.for([
+  ["digits", "1 2 0 4 "],
+  ["doubles", "double oh "],
+  ["tens and ones", "two thirty five "],
+  ["a point after each", "one point two "],
+  ["letters and digits", "one G four A "],
+  ["homophones", "to for oh "],
+] as const)("a run of 20,000 words of %s takes no more than a few seconds", ([, words]) => {
+  const speech = speechOf(Array.from({ length: 400 }, () => words.repeat(Math.ceil(50 / words.trim().split(" ").length))));
+  const start = performance.now();
+  readNumbers(speech);
+  expect(performance.now() - start).toBeLessThan(5000);
+});

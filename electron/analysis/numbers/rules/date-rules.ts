@@ -4,6 +4,21 @@ import { fullYear } from "./date-drafts.ts";
 
 const months = Object.keys(monthWords).join("|");
 const monthNumber: Readonly<Record<string, number>> = monthWords;
+const monthNames = [
+  "january",
+  "february",
+  "march",
+  "april",
+  "may",
+  "june",
+  "july",
+  "august",
+  "september",
+  "october",
+  "november",
+  "december",
+];
+const monthLeads: ReadonlySet<string> = new Set("in last since was until till back from by this early late mid done every".split(" "));
 /** A year as it is said after "of" or a month: 1969, 19 69, 69, '69, oh 5, 2000 and 9. */
 const year = "(?:the (?:year )?)?(?<year>(?:19|20) (?:oh )?\\d{1,2}|(?:19|20)\\d\\d|'?\\d\\d|oh \\d)";
 const twoDigits = (value: number) => String(value).padStart(2, "0");
@@ -126,6 +141,20 @@ export const dateRules: readonly NumberRule[] = [
       return [
         { kind: "date", value: `${fullYear(Number(digitsOf(said)))}-${twoDigits(Number(digitsOf(month)))}`, weight: 0.75, topic: "year" },
       ];
+    },
+  ),
+  phraseRule(
+    {
+      name: "month-alone",
+      example: { heard: "last oil change was March", meant: "march" },
+      pattern: `(?:the )?(?<month>${months})(?<told> of (?:this|last) year)?(?! (?:(?:of|in) )?(?:the )?'?\\d)`,
+    },
+    ({ month = "", told }, line, first) => {
+      // Three months are words or names as well: only a word that asks for a date makes them one.
+      const before = line.pieces[first - 1]?.text ?? "";
+      if (!told && !monthLeads.has(before)) return [];
+      const number = monthNumber[month]!;
+      return [{ kind: "date", value: monthNames[number - 1]!, parts: [number], weight: 0.4 }];
     },
   ),
   phraseRule(

@@ -53,7 +53,7 @@ export const quantityRules: readonly NumberRule[] = [
     {
       name: "spoken-point",
       example: { heard: "eight hundred eighteen point three o three", meant: 818.303 },
-      pattern: `(?<whole>(?:(?:\\d+|oh|for|to|too) )?)(?:point|comma|dot) (?<places>(?:\\d{1,3}|oh)(?: (?:\\d{1,2}|oh))*)(?:s(?= |$))?`,
+      pattern: `(?<whole>(?:(?:\\d+|oh|for|to|too) )?)(?:point|comma|dot) (?<places>(?:\\d{1,3}|oh)(?: (?:\\d{1,2}|oh)){0,6})(?:s(?= |$))?`,
       takesUnit: true,
     },
     ({ whole = "", places = "" }, line, first) => {
@@ -66,7 +66,7 @@ export const quantityRules: readonly NumberRule[] = [
     {
       name: "european-comma",
       example: { heard: "3 comma 4 5", meant: 3.45 },
-      pattern: `(?<whole>\\d{1,3}) comma (?<places>\\d(?: \\d)*)`,
+      pattern: `(?<whole>\\d{1,3}) comma (?<places>\\d(?: \\d){0,6})`,
       takesUnit: true,
     },
     ({ whole = "", places = "" }) => decimalDrafts(Number(`${whole}.${digitsOf(places)}`), `${whole}.${digitsOf(places)}`, true),

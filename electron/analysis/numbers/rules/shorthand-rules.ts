@@ -170,7 +170,7 @@ export const shorthandRules: readonly NumberRule[] = [
     {
       name: "digit-by-digit",
       example: { heard: "the odometer reads 1 4 8 3 1 2", meant: 148312 },
-      pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){3,6})(?<more>(?: (?:\\d|oh))*)`,
+      pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){3,6})(?<more>(?: (?:\\d|oh)){0,12})`,
     },
     ({ digits = "", more }, line, first) => {
       // A run of digits is read from its start, or "1 1 9 9 5" would end in a year.
