@@ -96,6 +96,7 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
   }
   if (!bestReading) return null;
   if (slot.unless?.test(nearby(around))) return null;
+  if (slot.attribute !== "count" && bestReading.reading.unit === null && startsAnotherPhrase(bestReading.value, around)) return null;
   let best: { score: number; topic: Topic | null; looksAhead: boolean } | null = null;
   for (const cue of slot.cues) {
     const found = cueScore(cue, around);
@@ -115,7 +116,7 @@ const doubtCost = 0.4;
 function topicFor(slot: Slot, around: NumberSurroundings, looksAhead: boolean): Topic | null {
   const { topics } = around;
   const ahead =
-    looksAhead && slot.component === "topic"
+    looksAhead && slot.component === "topic" && slot.attribute === "date"
       ? topics.find(({ mention }) => mention.first >= around.number.end && !isVague(mention))
       : undefined;
   if (ahead) return ahead;
@@ -249,7 +250,12 @@ const countPlace =
 
 /** Words that make a number of their own with the one before ("three point belt", "four door", "two tone"). */
 const beginsAnotherPhrase =
-  /^(?:point|speed|door|way|ways|stage|piece|tone|owner|row|barrel|cylinder|leaf|bolt|lug|wheel|spoke|years?|hours?|months?|people|of us|cars?|trucks?)\b/;
+  /^(?:point|speed|door|way|ways|stage|piece|tone|owner|row|barrel|cylinder|leaf|bolt|lug|spoke|years?|hours?|months?|people|of us|cars?|trucks?)\b/;
+
+/** True where a small number belongs to the noun that follows it and not to what was measured before. */
+function startsAnotherPhrase(value: ClaimValue, around: NumberSurroundings): boolean {
+  return typeof value === "number" && value <= 24 && !around.closed && beginsAnotherPhrase.test(around.after);
+}
 
 /** Tokens over which a second number may still continue the slot of the first. */
 const carriesOverTokens = 45;

@@ -16,7 +16,7 @@ export const circumstanceRules = [
     attributes: ["price"],
     words: /\b(?:i'd|he'd|we'd|they'd|would|might|could) (?:take|come|go|let|accept) \S/,
     label: "would take",
-    example: "I'd take twenty six",
+    example: "i'd take twenty six",
   },
   {
     attributes: ["size", "voltage"],

@@ -28,7 +28,7 @@ export interface Measures {
 
 /** Words of a speaker who puts a number right; the number before them is no claim. */
 const takesBack =
-  /^(?:\S+ ){0,2}?(?:no|sorry|wait|correction|rather|i mean|i'm lying|i beg your pardon|beg your pardon|pardon me|scratch that|strike that|make that|make it|hang on|hold on|let me|excuse me|count (?:them|with))\b/;
+  /^(?!and\b)(?:\S+ ){0,2}?(?:no(?= (?:i|i'm|it|it's|that's|sorry|wait|hang|hold|not|make|actually|ma'am|sir|the|a|you)\b|$)|sorry|wait|correction|rather|i mean|i'm lying|i beg your pardon|beg your pardon|pardon me|scratch that|strike that|make that|make it|hang on|hold on|let me|excuse me|count (?:them|with))(?: |$)/;
 
 /** Numbers a speaker put right within a breath ("it's a 600, no I'm sorry it's a 650"), and the number that puts each right. */
 function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map<number, number> {
@@ -39,7 +39,12 @@ function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map<number
     const between = phraseOf(speech.tokens, number.end, next.first);
     if (!takesBack.test(between) || /\b(?:and|but) (?!no\b)/.test(between)) return;
     const kinds = new Set(number.readings.map((reading) => reading.kind));
-    if (next.readings.some((reading) => kinds.has(reading.kind))) slips.set(number.index, next.index);
+    const [said] = number.readings;
+    const [meant] = next.readings;
+    // Another order of size is another thing: "forty five pounds and no smoke, the four speed …".
+    const apart =
+      typeof said?.value === "number" && typeof meant?.value === "number" && (meant.value > said.value * 5 || said.value > meant.value * 5);
+    if (!apart && next.readings.some((reading) => kinds.has(reading.kind))) slips.set(number.index, next.index);
   });
   return slips;
 }

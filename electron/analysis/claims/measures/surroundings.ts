@@ -19,6 +19,8 @@ export interface NumberSurroundings {
   readonly before: string;
   readonly after: string;
   readonly said: string;
+  /** True where punctuation parts the number from what follows. */
+  readonly closed: boolean;
   /** Nearest first. */
   readonly topics: readonly Topic[];
   readonly zone: ZoneName;
@@ -235,6 +237,7 @@ export function surroundingsOf(map: SpeechMap, number: SpokenNumber, left: reado
     number,
     before:
       wordsAround(map, number.first - wordsBefore, number.first) + (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : ""),
+    closed: last.after !== "",
     said: phraseOf(speech.tokens, number.first, number.end),
     after: (/[.?!]/.test(last.after) ? ". " : "") + wordsAround(map, number.end, number.end + wordsAfter),
     topics: [...topicsAround(map, number, clause, sentence), ...leftTopics(map, number, left)].sort((a, b) => a.cost - b.cost),

@@ -4,7 +4,11 @@ const notYear = /\bdollars?\b|\bbucks\b|\bmiles\b|\bpsi\b|\brpm\b|\bcubic\b/;
 const names = "january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|fall|autumn|winter";
 /** What was done to a part, as the trade says it. */
 const work =
-  "painted|repainted|resprayed|sprayed|skinned|rechromed|re chromed|chromed|plated|redone|done|rebuilt|re built|restored|replaced|changed|renewed|overhauled|reupholstered|retrimmed|recovered|re covered|trimmed|fitted|installed|put in|put on|swapped|serviced|refurbished|recored|supplying|fitting|painting|rebuilding|replacing|rewiring|changing|welded|patch|patched|let in|off of it|opened up|regrind|reground|machined|bored|new in|went in|changed over|converted|conversion|wired|rewired|inspected|undersealed|waxoyled|replated";
+  "painted|repainted|resprayed|sprayed|skinned|rechromed|re chromed|chromed|plated|redone|done|rebuilt|re built|restored|replaced|changed|renewed|overhauled|reupholstered|retrimmed|recovered|re covered|trimmed|fitted|installed|put in|put on|swapped|serviced|oil change|oil changed|refurbished|recored|supplying|fitting|painting|rebuilding|replacing|rewiring|changing|welded|patch|patched|let in|off of it|opened up|regrind|reground|machined|bored|new in|went in|changed over|converted|conversion|wired|rewired|inspected|undersealed|waxoyled|replated";
+
+/** A month without a year dates no paper. */
+const withYear = (reading: { readonly value: number | string }): number | string | undefined =>
+  /\d/.test(String(reading.value)) ? reading.value : undefined;
 
 /** Years and dates: of the vehicle, of parts, of papers, of work. A month beside the year is added by the reader. */
 export const dateSlots = [
@@ -135,6 +139,7 @@ export const dateSlots = [
     attribute: "date",
     unit: null,
     need: { kinds: ["year", "date"], units: [null] },
+    value: withYear,
     cues: [{ before: /\b(?:registered|first registered|registration|licensed)\b[^.]{0,50}$/, score: 1.3 }],
     circumstance: "registered",
     example: { heard: "it's first registered in 1965", value: 1965 },
@@ -146,6 +151,7 @@ export const dateSlots = [
     attribute: "date",
     unit: null,
     need: { kinds: ["year", "date"], units: [null] },
+    value: withYear,
     cues: [
       {
         before: /\b(?:built|made|assembled|came off the line|build date|date of manufacture|finished up|completed)\b[^.]{0,40}$/,
@@ -163,6 +169,7 @@ export const dateSlots = [
     attribute: "date",
     unit: null,
     need: { kinds: ["year", "date"], units: [null] },
+    value: withYear,
     cues: [
       {
         before: /\b(?:bought|sold|bill of sale|purchased|imported|came in|came over|shipped|landed|boat)\b[^.]{0,70}$/,
@@ -258,6 +265,7 @@ export const dateSlots = [
     attribute: "date",
     unit: null,
     need: { kinds: ["year", "date"], units: [null] },
+    value: withYear,
     cues: [
       { zones: ["documents"], unless: new RegExp(`${notYear.source}|warranty|until|till|runs to|expires|good through`), score: 0.7 },
       {
