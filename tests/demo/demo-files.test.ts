@@ -119,7 +119,7 @@ describe("the demo's files", () => {
     expect(rows).toHaveLength(1);
     expect(rows[0]).toMatchObject({ "Stock Number": recording.stockNumber, Year: "1971", "Title Status": "rebuilt" });
     expect(gold.claims.find((claim) => claim.component === "title" && claim.attribute === "type")?.value).toBe("clean");
-    // And only that: what else it holds agrees with what is said.
+    // What else it holds was said in the film too (the engine on one side of its conflict).
     const spoken = (component: string, attribute: string) =>
       gold.claims.filter((claim) => claim.component === component && claim.attribute === attribute).map((claim) => String(claim.value));
     expect(spoken("odometer", "mileage")).toEqual(expect.arrayContaining([rows[0]!.Mileage]));
