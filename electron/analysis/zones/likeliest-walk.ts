@@ -75,8 +75,10 @@ function nextWalks(walks: readonly Walk[], clause: WeighedClause, staying: reado
   const away = clause.moves.some((move) => move.zone === null);
   for (const walk of walks) {
     for (let zone = 0; zone < zoneCount; zone += 1) {
-      const gain = zone === walk.zone ? 0 : changeGain(walk, zone, clause, away, share);
-      const score = walk.score + gain + (staying[zone] ?? 0);
+      // Words that move the camera into a zone speak for it also when it is there already: what was announced is now done.
+      const moved = clause.moves.length === 0 ? 0 : entryStrength(clause.moves, zone, walk.lastSide);
+      const gain = zone === walk.zone ? 0 : changeGain(walk, zone, clause, moved > 0, away, share);
+      const score = walk.score + gain + moved + (staying[zone] ?? 0);
       // A walk this far behind never catches up, for one clause cannot say so much.
       if (score < leader - hopelessBehind) continue;
       const seen = walk.seen | (1 << zone);
@@ -91,23 +93,23 @@ function nextWalks(walks: readonly Walk[], clause: WeighedClause, staying: reado
 
 const isSide = (zone: number) => zone === driver || zone === passenger;
 
-/** What going from a walk's zone to another is worth before this clause's words: bonus of a move less the costs. */
-function changeGain(walk: Walk, zone: number, clause: WeighedClause, away: boolean, share: number): number {
-  const strength = clause.moves.length === 0 ? 0 : entryStrength(clause.moves, zone, walk.lastSide);
+/** What going from a walk's zone to another is worth before this clause's words: a usual step's bonus less the costs. */
+function changeGain(walk: Walk, zone: number, clause: WeighedClause, named: boolean, away: boolean, share: number): number {
   let cost: number = walkCosts.change[clause.break];
   if (away) cost = Math.min(cost, walkCosts.changeAfterComeAlong);
-  if (strength > 0) cost = Math.min(cost, walkCosts.changeAtNamedMove);
+  if (named) cost = Math.min(cost, walkCosts.changeAtNamedMove);
   else cost += unsaidEntry[zone] ?? 0;
   if (walk.seen & (1 << zone)) cost += revisit[zone] ?? 0;
   if (walk.zone === closing) cost += walkCosts.afterClosing;
   if (zone === closing && share < walkCosts.closingFrom) cost += (walkCosts.closingFrom - share) * 10 * walkCosts.closingPerTenthEarlier;
-  return strength + (usual[walk.zone * zoneCount + zone] ?? 0) - cost;
+  return (usual[walk.zone * zoneCount + zone] ?? 0) - cost;
 }
 
-/** The strongest move of the clause into this zone. The other side is the one the walk did not see last. */
+/** The strongest move of the clause into this zone; what is only announced moves nothing yet. The other side is the one the walk did not see last. */
 function entryStrength(moves: readonly Move[], zone: number, lastSide: number): number {
   let strength = 0;
   for (const move of moves) {
+    if (move.announces) continue;
     const goesHere =
       move.zone === "other-side"
         ? isSide(zone) && (lastSide < 0 || zone !== lastSide)

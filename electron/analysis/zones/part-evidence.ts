@@ -130,9 +130,10 @@ export const partRows = [
       "frame rail|chassis rail|crossmember|cross member|subframe|sub frame|floor pan|floors=|floor pans|oil pan|sump|bell housing|bellhousing|tail housing|tailshaft|transmission pan|driveshaft|drive shaft|propshaft|prop shaft|u joint|universal joint|carrier bearing|differential|diff|diff cover|rear axle|back axle|rear end|leaf spring|leaf pack|lever arm|control arm|wishbone|a arm|trailing arm|panhard|panhard rod|four link|ball joint|tie rod|track rod|drag link|sway bar|sway link|anti roll bar|drop link|cv boot|cv joint|torsion bar|pinch weld|undercoat|undercoating|underseal|undercarriage|underside|underbody|torque box|outrigger|jacking point|jack point|brake line|brake pipe|brake hose|fuel line|handbrake cable|parking brake cable|emergency brake cable|skid plate|under tray|undertray|belly pan|transfer case|axle tube|pinion|pinion seal|rear main|rear main seal|catalytic converter|catalytic|h pipe|x pipe|down pipe|downpipe|mid pipe|exhaust hanger|grease nipple|zerk|spring hanger|shackle|spring perch|battery pack|battery case|x member|body mount|cab mount",
     zones: { underside: 1.1 },
   },
+  { phrases: "transmission|gearbox|gear box", zones: { underside: 0.5, drive: 0.4 } },
   {
     phrases:
-      "frame|chassis|exhaust|muffler|silencer|tailpipe|tail pipe|shock|shock absorber|strut|damper|coil over|coilover|coil spring|spring|bushing|bush|transmission|gearbox|gear box|fuel tank|gas tank|petrol tank|tank|steering box|steering rack|wheel cylinder|surface rust|drain plug|hanger|seep|drip|rear drum|brake drum|rust proof|rustproofing|wax oil|axle|backing plate",
+      "frame|chassis|exhaust|muffler|silencer|tailpipe|tail pipe|shock|shock absorber|strut|damper|coil over|coilover|coil spring|spring|bushing|bush|fuel tank|gas tank|petrol tank|tank|steering box|steering rack|wheel cylinder|surface rust|drain plug|hanger|seep|drip|rear drum|brake drum|rust proof|rustproofing|wax oil|axle|backing plate",
     zones: { underside: 0.6 },
   },
   { phrases: "caliper|rotor|disc|drum|pads=", zones: { underside: 0.35, ...sides(0.3) } },
@@ -153,7 +154,10 @@ export const partRows = [
       "miles an hour|mile an hour|mph|highway|interstate|freeway|motorway|bypass|dual carriageway|open road|test drive|road test|oil pressure|wind noise|road noise|shimmy|wander|vibration|rattle|regen|kick down|kickdown|first gear|second gear|third gear|top gear|fourth gear|overdrive|downshift|upshift|upshifts|synchro|pulled up square|tracks=|hands off|no hands|stops straight|brakes straight|steers straight|pulls to|no pull|turns right over|starts easy|starts up|shifts smooth|foot in it|no smoke|idles=|settles down|fires right up|starts right up|washboard|cruising|shifts=|revs=|turn around here|hits the brakes|hit the brakes",
     zones: { drive: 0.9 },
   },
-  { phrases: "oil pressure cold|temperature|throttle|clutch|cruise|road|lane|accelerate|pulls=|steering|choke", zones: { drive: 0.25 } },
+  {
+    phrases: "clutch|idle|idle comes down|dogleg|brakes=|third=|steers=|steering|road|shore road|county road|planted",
+    zones: { drive: 0.45 },
+  },
 
   {
     phrases:

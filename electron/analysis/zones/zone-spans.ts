@@ -54,7 +54,7 @@ function stretchesOf(speech: Speech, clauses: readonly WeighedClause[], zones: r
 }
 
 const movesInto = (stretch: Stretch): Move[] =>
-  stretch.clauses.flatMap((clause) => clause.moves.filter((move) => move.zone === stretch.zone));
+  stretch.clauses.flatMap((clause) => clause.moves.filter((move) => move.zone === stretch.zone && !move.announces));
 
 /** How far the words for this zone outweigh those for the next likeliest, between 0 and 1. */
 function confidenceOf(stretch: Stretch): number {

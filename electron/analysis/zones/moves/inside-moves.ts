@@ -30,7 +30,7 @@ export const insideMoves = [
     zone: "cabin",
     strength: 6.5,
     phrase:
-      "(?:into|inside) the (?:cabin|cab|interior|cockpit|car)|(?:sat|sitting|sit|im|were|get|slide) (?:here )?(?:in the drivers seat|behind the wheel)|(?:open|opening)(?: up)? (?:the |this )?(?:drivers?|passenger|front) door (?:here|and|up|so|lets)|have a sit|come (?:on )?(?:and )?sit|on the inside(?= (?:\\||now|here|we|its|of (?:the |this )?(?:car|truck|van)))",
+      "(?:into|inside) the (?:cabin|cab|interior|cockpit|car)|(?:sat|sitting|sit|im|were|get|slide) (?:here )?(?:in the drivers seat|behind the wheel)|(?:open|opening)(?: up)? (?:the |this )?(?:drivers?|passenger|front) door (?:here|and|up|so|lets)|have a sit|ill sit (?:here|in|down|behind)|come (?:on )?(?:and )?sit|on the inside(?= (?:\\||now|here|we|its|of (?:the |this )?(?:car|truck|van)))",
     example: "OK into the cabin then",
     quiet: "it turns into the drive",
   },
@@ -66,7 +66,7 @@ export const insideMoves = [
     zone: "cargo",
     strength: 5.5,
     heading:
-      "(?:(?:the|in the|inside the|into the|here in the|to the|this is the|heres the) )?(?:trunk|boot|bed|tray|deck|load (?:area|bay|space|bed)|cargo (?:area|space|bay)|truck bed)(?= (?:\\||now|here|is|its|has|we|weve|you|youve|floor|real|area|this|so|then|got|good|and|space|theres|wise|lined|next)(?![a-z]))",
+      "(?:(?:the|in the|inside the|into the|here in the|to the|this is the|heres the) )?(?:trunk|boot|beds?|tray|deck|load (?:area|bay|space|bed)|cargo (?:area|space|bay)|truck bed)(?= (?:\\||now|here|is|its|has|we|weve|you|youve|floor|real|area|this|so|then|got|good|and|space|theres|wise|lined|next|eight|six|five|seven|clean|scratched|solid)(?![a-z]))",
     bareHeading: "in the (?:trunk|boot|bed|tray) (?:now|here|we|you|youve|theres|weve|is|its)",
     example: "there. boot. It's a good deep boot",
     quiet: "shift boot is torn",

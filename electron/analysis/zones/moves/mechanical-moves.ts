@@ -17,7 +17,7 @@ export const mechanicalMoves = [
     zone: "engine-bay",
     strength: 6,
     phrase:
-      "(?:hood|bonnet)s? (?:is )?(?:up|open)(?! (?:well|will|when|later|with one))|(?:under|underneath|beneath) (?:the |this |her |his )?(?:hood|bonnet)(?! (?:latch|insulation|paint|pad|light|when|later))|(?:look|looking|move|moving|go|going|come|over|up|round|onto)(?: (?:at|to|in|into|inside|on to|onto|round to))+ (?:the )?(?:engine bay|engine compartment|motor|engine room|engine(?! (?:code|number|oil|size|light)))|pull (?:that|the) (?:lever|release|hood|bonnet)|heres (?:the|our|your) (?:heart|motor|engine|powerplant|business|mill)",
+      "come (?:and )?see the (?:engine|motor)|(?:hood|bonnet)s? (?:is )?(?:up|open)(?! (?:well|will|when|later|with one))|(?:under|underneath|beneath) (?:the |this |her |his )?(?:hood|bonnet)(?! (?:latch|insulation|paint|pad|light|when|later))|(?:look|looking|move|moving|go|going|come|over|up|round|onto)(?: (?:at|to|in|into|inside|on to|onto|round to))+ (?:the )?(?:engine bay|engine compartment|motor|engine room|engine(?! (?:code|number|oil|size|light)))|pull(?:ed)? (?:that|the) (?:lever|release|hood|bonnet)|heres (?:the|our|your) (?:heart|motor|engine|powerplant|business|mill)",
     heading:
       "(?:the |in the )?(?:engine bay|under ?hood|engine compartment|motor bay)(?= (?:\\||now|here|is|this|so|wise|its|looks|we|you|then|nice)(?![a-z]))",
     bareHeading: "(?:engine bay|under ?hood) (?:here|now|we|is|looks)",
@@ -47,7 +47,7 @@ export const mechanicalMoves = [
     name: "get-under",
     zone: "underside",
     strength: 7,
-    phrase: `(?:up|get|getting|got|go|going|crawl|crawled|climb|look|looking|slide|down|come|were|now|here|have a look|see|this is us|peek|straight|walk|walking|roll|duck|from|gone|begin|start|shot|shots|had)(?: (?:up|on|right|down|back|in|here|at|a look))* (?:underneath|under (?:${places.vehicle}|here and look)|the underside|the undercarriage|the underbody)(?! (?:the hood|the bonnet|the dash|the seat|when|later|the carpet|the mat|that|the paint|the spare|the wheel|with the hood|it all|cover))`,
+    phrase: `(?:lift|raise|lifted|raised|jack|jacked) (?:it|her|him)(?: up)? for (?:us|you|me|yall)|looking up at the (?:bottom|belly|underside)|(?:up|get|getting|got|go|going|crawl|crawled|climb|look|looking|slide|down|come|were|now|here|have a look|see|this is us|peek|straight|walk|walking|roll|duck|from|gone|begin|start|shot|shots|had)(?: (?:up|on|right|down|back|in|here|at|a look))* (?:underneath|under (?:${places.vehicle}|here and look)|the underside|the undercarriage|the underbody)(?! (?:the hood|the bonnet|the dash|the seat|when|later|the carpet|the mat|that|the paint|the spare|the wheel|with the hood|it all|cover))`,
     example: "okay so we're up underneath",
     quiet: "get under the dash there",
   },
@@ -90,7 +90,7 @@ export const mechanicalMoves = [
       "(?:got|have) us on the (?:road|bypass|highway|freeway|interstate|motorway)",
       "(?:down|up|round|around|along) (?:the |to the |to )(?:lane|road|street|drive|block|crossroads|mailbox|corner|stop sign|end of the (?:road|street)|elevator|hill|houses|roundabout|pub|lights) and back",
       "(?:pop|nip|run|go|going|take(?: (?:it|her|him|you))?|taking it|head|drive|cruise|whip) (?:down|up|out|round|around|along)(?: (?:on|to))? (?:the |to the )?(?:block|road|lane|street|highway|mailbox|bypass|corner|main road|back roads?)(?! side)",
-      "driving (?:down|along|through|around|up)(?= )|out on the (?:open )?(?:road|highway|freeway|motorway|interstate|street)|test drive(?= (?:\\||now|time))|on the road now|pull(?:ing)? out (?:of the lot|onto|on to)|off we go|lets roll|hit the road",
+      "driving (?:down|along|through|around|up)(?= )|out on the (?:[a-z]+ )?(?:road|highway|freeway|motorway|interstate|street)|test drive(?= (?:\\||now|time))|on the road now|pull(?:ing)? out (?:of the lot|onto|on to)|off we go|lets roll|hit the road",
     ].join("|"),
     example: "okay let's go for a ride",
     quiet: "it is ready to drive home",

@@ -29,8 +29,8 @@ export interface MoveRule {
 /** Up to so many words, none of them the end of a sentence. */
 export const gap = (words: number): string => `(?: (?!\\|)[^ ]+){0,${words}}?`;
 
-const turnWords = "okay|ok|alright|all right|right|now|so|anyway|anyhow|then|next|well|here|finally|lastly|first|okay so|alright so";
-const leadIns = `(?:(?:${turnWords}|and|but|yeah|oh|there|just|lets see|over) )*`;
+const turnWords = "okay|ok|alright|all right|now|so|anyway|anyhow|then|next|well|here|finally|lastly|first|okay so|alright so";
+const leadIns = `(?:(?:${turnWords}|right|and|but|yeah|oh|there|just|lets see|over) )*`;
 /** Where a heading may stand: at a sentence's start or after a turn. */
 const headingPlace = `(?:(?<=\\| )|(?<=^)|(?<=(?<![a-z])(?:${turnWords}|guys|folks|yall|everybody) ))${leadIns}`;
 /** Words before which no heading stands in speech without punctuation: what follows them belongs to them. */
