@@ -3,7 +3,7 @@ import { lookup } from "node:dns/promises";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 
-const electronFolder = join(import.meta.dirname, "..", "..", "node_modules", "electron");
+const installedPackage = join(import.meta.dirname, "..", "..", "node_modules", "electron");
 
 /** How long to wait for the name of the place that has Electron's binary, and for the binary (some 100 MB). */
 const lookupMilliseconds = 4_000;
@@ -14,24 +14,25 @@ export type DesktopBinary = { readonly path: string } | { readonly missing: stri
 /**
  * Electron's binary: the one that is there, else fetched with the package's own installer, else one sentence why not.
  * The npm package itself brings no binary.
+ * @param electronFolder the installed package.
  */
-export async function findDesktopBinary(tell: (line: string) => void): Promise<DesktopBinary> {
+export async function findDesktopBinary(tell: (line: string) => void, electronFolder = installedPackage): Promise<DesktopBinary> {
   if (process.platform === "linux" && !process.env.DISPLAY && !process.env.WAYLAND_DISPLAY)
     return { missing: "this machine has no display" };
   if (process.platform === "linux" && process.getuid?.() === 0) return { missing: "Electron does not run as root with its sandbox on" };
   if (!existsSync(electronFolder)) return { missing: "Electron is not installed here" };
-  const present = presentBinary();
+  const present = presentBinary(electronFolder);
   if (present) return { path: present };
   const place = new URL(process.env.ELECTRON_MIRROR ?? process.env.npm_config_electron_mirror ?? "https://github.com");
   if (!(await isKnown(place.hostname)))
     return { missing: `Electron's binary is not here, and ${place.hostname}, which has it, cannot be reached` };
   tell("Fetching Electron's binary (once, about 100 MB) …");
-  const failure = await runInstaller();
-  const fetched = presentBinary();
+  const failure = await runInstaller(electronFolder);
+  const fetched = presentBinary(electronFolder);
   return fetched ? { path: fetched } : { missing: `Electron's binary could not be fetched (${failure ?? "nothing came"})` };
 }
 
-function presentBinary(): string | undefined {
+function presentBinary(electronFolder: string): string | undefined {
   const pathFile = join(electronFolder, "path.txt");
   if (!existsSync(pathFile)) return undefined;
   const folder = process.env.ELECTRON_OVERRIDE_DIST_PATH ?? join(electronFolder, "dist");
@@ -53,7 +54,7 @@ async function isKnown(hostname: string): Promise<boolean> {
 }
 
 /** Undefined when it went well; else the last line of what the installer said. */
-function runInstaller(): Promise<string | undefined> {
+function runInstaller(electronFolder: string): Promise<string | undefined> {
   return new Promise((resolve) => {
     const installer = spawn(process.execPath, [join(electronFolder, "install.js")], {
       stdio: ["ignore", "ignore", "pipe"],
@@ -68,7 +69,14 @@ function runInstaller(): Promise<string | undefined> {
   });
 }
 
+/** What says most about why: the network's own code, else the first line that speaks of an error. */
+const reasonPatterns = [/E(?:CONN\w+|NOTFOUND|AI_AGAIN|TIMEDOUT|HOSTUNREACH|NOSPC|ACCES)|HTTPError|status code/, /error/i];
+
 function firstReason(said: string): string | undefined {
-  const line = said.split("\n").find((each) => /error|ECONN|ENOTFOUND|ETIMEDOUT|HTTP/i.test(each));
-  return line?.trim().replace(/\.$/, "").slice(0, 160);
+  const lines = said.split("\n").map((line) => line.trim());
+  const line = reasonPatterns.map((pattern) => lines.find((each) => pattern.test(each))).find((each) => each !== undefined);
+  return line
+    ?.replace(/^\[cause\]: /, "")
+    .replace(/[.{ ]+$/, "")
+    .slice(0, 160);
 }
