@@ -72,3 +72,6 @@ export function monthOfYearDrafts(digits: string): Draft[] {
   if (month < 1 || month > 12 || year > latestYear) return [];
   return [{ kind: "date", value: `${year}-${String(month).padStart(2, "0")}`, weight: 0.2, topic: "year", needsTopic: true }];
 }
+
+/** Words after which two digits are rather a year. */
+export const yearPrepositions: ReadonlySet<string> = new Set("in since from until till before after of back".split(" "));

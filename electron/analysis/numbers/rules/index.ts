@@ -2,17 +2,21 @@ import type { NumberRule } from "../rule.ts";
 import { amountRules } from "./amount-rules.ts";
 import { dateRules } from "./date-rules.ts";
 import { fractionRules } from "./fraction-rules.ts";
+import { partRules } from "./part-rules.ts";
 import { quantityRules } from "./quantity-rules.ts";
 import { ratioRules } from "./ratio-rules.ts";
 import { shorthandRules } from "./shorthand-rules.ts";
 import { tireRules } from "./tire-rules.ts";
+import { yearRules } from "./year-rules.ts";
 
 /** Every way a number is spoken. Order carries no meaning: readings are ranked by likelihood. */
 export const numberRules: readonly NumberRule[] = [
   ...tireRules,
   ...fractionRules,
   ...dateRules,
+  ...yearRules,
   ...amountRules,
+  ...partRules,
   ...ratioRules,
   ...shorthandRules,
   ...quantityRules,
