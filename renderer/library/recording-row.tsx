@@ -90,10 +90,11 @@ interface DeskStateProps {
 
 function DeskState({ name, to, title, state, more, done }: DeskStateProps) {
   return (
-    <a className="desk-state" href={to} data-done={done || undefined} aria-label={`${name}: ${title}, ${state}, ${more}`}>
+    <a className="desk-state" href={to} data-done={done || undefined}>
       <span className="desk-state-name">{name}</span>
       <span className="desk-state-line">{state}</span>
       <span className="soft small">{more}</span>
+      <span className="visually-hidden">, {title}</span>
     </a>
   );
 }

@@ -31,6 +31,8 @@ export class VideoClock extends Clock {
       // The element goes by the file's content; the type only tells the player not to look for a streaming format.
       sources: [{ src: source, type: "video/mp4" }],
     });
+    // The player calls its frame a landmark; the screen around it is one already.
+    for (const name of ["role", "aria-label", "tabindex"]) this.player.el()?.removeAttribute(name);
     const video = this.video();
     video?.setAttribute("aria-label", name);
     // Shortcuts belong to the page; the picture is no tab stop.

@@ -43,7 +43,7 @@ export function FindingForm({ heading, initial, duration, onSave, onLeave }: Fin
         }
       }}
     >
-      <h3>{heading}</h3>
+      <h2>{heading}</h2>
       <div className="finding-fields">
         <div className="finding-wide">
           {/* The words come first: part and grade are quicker to choose once they stand there. */}

@@ -26,6 +26,7 @@ export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps)
   const tallies = useMemo(() => zoneTallies(detail), [detail]);
   const { bodyStyle, drive } = detail.summary.vehicle;
   const outline = outlines[bodyStyle];
+  const ring = walkRing(drive);
   const go = (zone: ZoneName) => {
     const span = nextSpanOfZone(detail.lap, zone, clock.read().time);
     if (span) clock.seek(span.start);
@@ -48,17 +49,8 @@ export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps)
           <path d={bodyPath(outline)} />
         </clipPath>
         <BodyUnder bodyStyle={bodyStyle} />
-        {walkRing(drive).map((piece) => (
-          <Area
-            key={piece.zone}
-            zone={piece.zone}
-            tally={tallies[piece.zone]}
-            here={here === piece.zone}
-            onPick={go}
-            x={piece.labelX}
-            y={piece.labelY}
-            lines={piece.lines}
-          >
+        {ring.map((piece) => (
+          <Area key={piece.zone} zone={piece.zone} tally={tallies[piece.zone]} here={here === piece.zone} onPick={go}>
             <path
               className="plan-area zone-outline"
               data-zone={piece.zone}
@@ -68,16 +60,7 @@ export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps)
           </Area>
         ))}
         {inside.map(({ zone, from, to }) => (
-          <Area
-            key={zone}
-            zone={zone}
-            tally={tallies[zone]}
-            here={here === zone}
-            onPick={go}
-            x={alongX((from + to) / 2) + (zone === "engine-bay" ? 2 : 0)}
-            y={centreY}
-            lines={2}
-          >
+          <Area key={zone} zone={zone} tally={tallies[zone]} here={here === zone} onPick={go}>
             <rect
               className="plan-area plan-inside"
               data-zone={zone}
@@ -91,6 +74,9 @@ export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps)
           </Area>
         ))}
         <BodyLines bodyStyle={bodyStyle} drive={drive} />
+        {ring.map((piece) => (
+          <AreaName key={piece.zone} zone={piece.zone} tally={tallies[piece.zone]} x={piece.labelX} y={piece.labelY} lines={piece.lines} />
+        ))}
         {inside.map(({ zone, from, to }) => (
           <AreaName
             key={zone}
@@ -119,22 +105,18 @@ interface AreaProps {
   readonly tally: ZoneTally;
   readonly here: boolean;
   readonly onPick: (zone: ZoneName) => void;
-  readonly x: number;
-  readonly y: number;
-  readonly lines: 1 | 2;
   readonly children: React.ReactNode;
 }
 
-function Area({ zone, tally, here, onPick, x, y, lines, children }: AreaProps) {
+function Area({ zone, tally, here, onPick, children }: AreaProps) {
   const shown = tally.seconds > 0;
-  const inside = zone === "engine-bay" || zone === "cabin" || zone === "cargo";
   return (
     // biome-ignore lint/a11y/useSemanticElements: SVG has no button element
     <g
       className="plan-pick"
       role="button"
       tabIndex={0}
-      aria-label={`${zoneLabels[zone]}: ${tallySentence(tally)}`}
+      aria-label={`${zoneLabels[zone]} ${tallySentence(tally)}`}
       aria-disabled={shown ? undefined : true}
       aria-current={here ? "location" : undefined}
       data-shown={shown || undefined}
@@ -146,7 +128,6 @@ function Area({ zone, tally, here, onPick, x, y, lines, children }: AreaProps) {
       }}
     >
       {children}
-      {inside ? null : <AreaName zone={zone} tally={tally} x={x} y={y} lines={lines} />}
     </g>
   );
 }
@@ -223,7 +204,6 @@ function Aside({ zone, tally, here, onPick, wide, children }: AsideProps) {
       data-zone-name={zone}
       data-here={here || undefined}
       data-shown={tally.seconds > 0 || undefined}
-      aria-label={`${zoneLabels[zone]}: ${tallySentence(tally)}`}
       aria-disabled={tally.seconds > 0 ? undefined : true}
       aria-current={here ? "location" : undefined}
       onClick={() => onPick(zone)}
@@ -231,10 +211,11 @@ function Aside({ zone, tally, here, onPick, wide, children }: AsideProps) {
       <span className="plan-aside-name">
         <ZoneSwatch zone={zone} /> {zoneLabels[zone]}
       </span>
-      <span className="plan-signs">
+      <span className="plan-signs" aria-hidden="true">
         {shownWords(tally)}
         <span className="plan-disputes">{disputeWords(tally)}</span>
       </span>
+      <span className="visually-hidden"> {tallySentence(tally)}</span>
       {children}
     </button>
   );

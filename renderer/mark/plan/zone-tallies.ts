@@ -1,6 +1,5 @@
-import { type RecordingDetail, type ZoneName, zoneNames } from "../../../shared-types/index.ts";
+import { type RecordingDetail, timeLabel, type ZoneName, zoneNames } from "../../../shared-types/index.ts";
 import { counted } from "../../shared/count.ts";
-import { lengthLabel } from "../../shared/time.ts";
 
 /** What the recording holds for one zone. */
 export interface ZoneTally {
@@ -33,7 +32,7 @@ export function zoneTallies(detail: TalliedDetail): Record<ZoneName, ZoneTally> 
 /** A tally as a screen reader says it. */
 export function tallySentence(tally: ZoneTally): string {
   if (tally.seconds === 0) return "not shown";
-  const parts = [lengthLabel(tally.seconds)];
+  const parts = [timeLabel(tally.seconds)];
   if (tally.findings > 0) parts.push(counted(tally.findings, "finding", "findings"));
   if (tally.openConflicts > 0) parts.push(counted(tally.openConflicts, "open conflict", "open conflicts"));
   return parts.join(", ");

@@ -42,12 +42,8 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
             aria-current={span === here ? "true" : undefined}
           >
             <ZoneSwatch zone={span.zone} />
-            <button
-              type="button"
-              className="span-go"
-              onClick={() => clock.seek(span.start)}
-              aria-label={`Go to ${span.title}, ${timeLabel(span.start)}`}
-            >
+            <button type="button" className="span-go" onClick={() => clock.seek(span.start)}>
+              <span className="visually-hidden">Go to </span>
               <span className="time">{timeLabel(span.start)}</span> {span.title}
               <span className="span-more">
                 {lengthLabel(span.end - span.start)}, {span.zoneSpanId === null ? "proposed" : "accepted"}

@@ -1,0 +1,128 @@
+import { describe, expect, test } from "vitest";
+import {
+  checkItems,
+  conflictQueue,
+  nextOpen,
+  rulingsOn,
+  rulingsWithoutConflict,
+  sheetFieldsAbout,
+  weightWord,
+  zonesNeverShown,
+} from "../../renderer/check/queue.ts";
+import { faultsOfRuling, rulingOptions } from "../../renderer/check/ruling-draft.ts";
+import { tireShape } from "../../renderer/check/tire-size.ts";
+import type { Conflict, Ruling } from "../../shared-types/index.ts";
+import { sampleDetail } from "../exports/sample-detail.ts";
+
+const detail = sampleDetail();
+const [tires, axle] = detail.analysis.conflicts as [Conflict, Conflict];
+
+describe("the queue", () => {
+  const light = { ...axle, key: "z", weight: 5 };
+  const conflicts = [light, axle, tires];
+  test("is ordered by weight, and filtered", () => {
+    expect(conflictQueue(conflicts, [axle.key, "z"], "open").map(({ key }) => key)).toEqual([axle.key, "z"]);
+    expect(conflictQueue(conflicts, [axle.key, "z"], "settled").map(({ key }) => key)).toEqual([tires.key]);
+    expect(conflictQueue(conflicts, [], "all").map(({ weight }) => weight)).toEqual([70, 60, 5]);
+  });
+  test("the next open one comes after this one, and round", () => {
+    const open = [tires.key, "z"];
+    expect(nextOpen(conflicts, open, tires.key)).toBe("z");
+    expect(nextOpen(conflicts, open, axle.key)).toBe("z");
+    expect(nextOpen(conflicts, open, "z")).toBe(tires.key);
+    expect(nextOpen(conflicts, ["z"], "z")).toBeNull();
+    expect(nextOpen(conflicts, open, null)).toBe(tires.key);
+  });
+  test("lists conflicts first, then what is milder", () => {
+    const doubtful = [{ caption: 1, why: "noise" }];
+    const remarks = [{ id: "m", key: "m", topic: "promise", why: "never", claims: [], rule: "sample" }];
+    const items = checkItems({ ...detail, analysis: { ...detail.analysis, doubtful, remarks } }, "all");
+    expect(items.map(({ kind }) => kind)).toEqual(["conflict", "conflict", "remark", "doubtful"]);
+  });
+  test("weights have three words over their whole range", () => {
+    expect([1, 33, 34, 66, 67, 100].map(weightWord)).toEqual(["slight", "slight", "middling", "middling", "grave", "grave"]);
+  });
+  test("zones that no span shows are named", () => {
+    expect(zonesNeverShown(detail.lap)).toContain("engine-bay");
+    expect(zonesNeverShown(detail.lap)).not.toContain("underside");
+  });
+});
+
+describe("rulings", () => {
+  const ruling = (id: string, at: string, supersededBy: string | null, conflictKey = tires.key): Ruling => ({
+    id,
+    conflictKey,
+    decision: "look-at-vehicle",
+    side: null,
+    reason: "measure it",
+    rightWords: null,
+    initials: "MB",
+    at,
+    supersededBy,
+    topic: "rear tire size",
+    sideValues: [],
+  });
+  test("the current one stands first, then the superseded from the latest back", () => {
+    const all = [
+      ruling("1", "2026-01-01T00:00:00Z", "2"),
+      ruling("2", "2026-01-02T00:00:00Z", "3"),
+      ruling("3", "2026-01-03T00:00:00Z", null),
+      ruling("4", "2026-01-04T00:00:00Z", null, "other"),
+    ];
+    expect(rulingsOn(all, tires.key).map(({ id }) => id)).toEqual(["3", "2", "1"]);
+    expect(rulingsWithoutConflict(all, detail.analysis.conflicts).map(({ id }) => id)).toEqual(["4"]);
+  });
+  test("every side may stand, and its number is the contract's", () => {
+    const three = { sides: [...tires.sides, { value: "245/60R15", unit: null, claims: ["c1"] }] };
+    expect(rulingOptions(three).map(({ label, side }) => [label, side])).toEqual([
+      ["A stands", 0],
+      ["B stands", 1],
+      ["C stands", 2],
+      ["All hold, because…", null],
+      ["Recogniser's error", null],
+      ["Look at the vehicle", null],
+    ]);
+  });
+  test("a ruling needs its reason, and a recogniser's error its right words", () => {
+    const error = rulingOptions(tires).find(({ decision }) => decision === "recogniser-error") ?? null;
+    expect(Object.keys(faultsOfRuling({ option: null, reason: "", rightWords: "" }))).toEqual(["option", "reason"]);
+    expect(Object.keys(faultsOfRuling({ option: error, reason: "heard it", rightWords: " " }))).toEqual(["rightWords"]);
+    expect(faultsOfRuling({ option: error, reason: "heard it", rightWords: "235" })).toEqual({});
+  });
+});
+
+test.for<{ topic: string; fields: Record<string, string>; about: string[] }>([
+  { topic: "rear tire size", fields: { "rear tires": "235/60R15", "front tires": "215/70R15", mileage: "58412" }, about: ["rear tires"] },
+  { topic: "axle ratio", fields: { "axle ratio": "3.55", "stock number": "H-1" }, about: ["axle ratio"] },
+  { topic: "engine", fields: { "final drive": "3.55" }, about: [] },
+])("the stock sheet on $topic", ({ topic, fields, about }) => {
+  expect(sheetFieldsAbout(topic, fields).map(([field]) => field)).toEqual(about);
+});
+
+describe("tire sizes as shapes", () => {
+  // Published overall diameters in inches: https://garagecalc.co/tires/tire-size-comparison-chart (one decimal, so within 0.06 in).
+  test.for([
+    { size: "185/65R15", publishedIn: 24.5 },
+    { size: "205/60R16", publishedIn: 25.7 },
+    { size: "225/55R17", publishedIn: 26.7 },
+    { size: "245/40R19", publishedIn: 26.7 },
+    { size: "265/70R17", publishedIn: 31.6 },
+    { size: "285/70R17", publishedIn: 32.7 },
+  ])("$size is $publishedIn in across", ({ size, publishedIn }) => {
+    expect(Math.abs((tireShape(size)?.overallMm ?? 0) / 25.4 - publishedIn)).toBeLessThan(0.06);
+  });
+  // https://passionplans.com/b/how-to-read-tire-size/ (one decimal; the page rounds either way, so within 0.1 in).
+  test.for([
+    { size: "175/70R13", publishedIn: 22.6 },
+    { size: "185/60R13", publishedIn: 21.7 },
+    { size: "185/80R13", publishedIn: 24.7 },
+  ])("$size is $publishedIn in across (second source)", ({ size, publishedIn }) => {
+    expect(Math.abs((tireShape(size)?.overallMm ?? 0) / 25.4 - publishedIn)).toBeLessThan(0.1);
+  });
+  test("a flotation size names its diameter and width", () => {
+    expect(tireShape("31x10.50R15")).toEqual({ overallMm: 31 * 25.4, rimMm: 381, widthMm: 10.5 * 25.4 });
+  });
+  test.for(["G70-14", "6.70-15", "235", 15, "disc"])("%s gives no shape", (value) => {
+    expect(tireShape(value)).toBeNull();
+  });
+});

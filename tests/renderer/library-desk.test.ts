@@ -1,0 +1,67 @@
+import { describe, expect, test } from "vitest";
+import { cautionOf } from "../../renderer/call/answer-words.ts";
+import { partOfFileName, titleOfFileName } from "../../renderer/library/sort-files.ts";
+import { descriptionOfDraft, draftOfRecording, emptyDescription, faultsOfDraft } from "../../renderer/library/vehicle-form.ts";
+import { hashOfPlace, placeOfHash, recordingPlace } from "../../renderer/shared/place.ts";
+import { contract } from "../../shared-types/index.ts";
+import { sampleDetail } from "../exports/sample-detail.ts";
+
+test.for([
+  { name: "walk.MP4", part: "video" },
+  { name: "walk round.mkv", part: "video" },
+  { name: "stock.csv", part: "stockSheet" },
+  { name: "talk.vtt", part: "transcript" },
+  { name: "talk.json", part: "transcript" },
+  { name: "no ending", part: "transcript" },
+])("$name is taken for a $part", ({ name, part }) => {
+  expect(partOfFileName(name)).toBe(part);
+});
+
+test("a title to start from", () => {
+  expect(titleOfFileName("1969_tolland-halyard.final.srt")).toBe("1969 tolland halyard.final");
+});
+
+describe("the description", () => {
+  test("what the form gives, the contract takes; what it gave, the form shows again", () => {
+    const { summary } = sampleDetail();
+    const described = { id: summary.id, ...descriptionOfDraft(draftOfRecording(summary)) };
+    expect(contract["recording.describe"].input.parse(described)).toEqual({
+      id: summary.id,
+      title: summary.title,
+      stockNumber: summary.stockNumber,
+      vehicle: summary.vehicle,
+    });
+  });
+  test.for(["19", "1879", "2101", "nineteen", "1969.5"])("%s is no model year", (year) => {
+    expect(faultsOfDraft({ ...emptyDescription, title: "x", year }).year).toContain(year);
+  });
+  test("a year may be left out, a title may not", () => {
+    expect(faultsOfDraft({ ...emptyDescription, title: "x" })).toEqual({});
+    expect(Object.keys(faultsOfDraft(emptyDescription))).toEqual(["title"]);
+  });
+});
+
+describe("places", () => {
+  test.for([
+    { screen: "library" } as const,
+    { screen: "call" } as const,
+    { screen: "recording", desk: "check", id: "a b", at: null, conflict: "measure:rear tire size & more" } as const,
+    { screen: "recording", desk: "mark", id: "x", at: 12.5, conflict: null } as const,
+  ])("%j survives its address", (place) => {
+    expect(placeOfHash(hashOfPlace(place))).toEqual(place);
+  });
+  test("an address that is none leads to the library; a time that is none is left out", () => {
+    expect(placeOfHash("#/elsewhere/1")).toEqual({ screen: "library" });
+    expect(placeOfHash("")).toEqual({ screen: "library" });
+    expect(placeOfHash(`${recordingPlace("x", "mark")}?at=soon`)).toMatchObject({ at: null });
+    expect(placeOfHash(`${recordingPlace("x", "mark")}?at=-4`)).toMatchObject({ at: null });
+  });
+});
+
+test("a disputed or hedged moment gives a caution, a plain one none", () => {
+  const hit = { kind: "claim", disputed: false, hedged: false, answer: "Rear tires are 235/60R15." } as const;
+  expect(cautionOf(hit)).toBeNull();
+  expect(cautionOf({ ...hit, disputed: true })).toMatch(/In dispute/);
+  expect(cautionOf({ ...hit, hedged: true, answer: null })).toMatch(/Not stated as a fact/);
+  expect(cautionOf({ ...hit, answer: null })).toMatch(/play the moment/);
+});

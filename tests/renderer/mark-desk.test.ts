@@ -1,0 +1,125 @@
+import { describe, expect, test } from "vitest";
+import { captionAt } from "../../renderer/mark/captions/caption-at.ts";
+import { doubtfulStretches } from "../../renderer/mark/doubtful-stretches.ts";
+import { draftOfFinding, faultsOfFinding, findingOfDraft, newFindingDraft } from "../../renderer/mark/findings/finding-draft.ts";
+import { borderBeside, nearestBorder, nextSpanOfZone, spanAt } from "../../renderer/mark/lap.ts";
+import { outlines } from "../../renderer/mark/plan/outlines.ts";
+import { walkRing } from "../../renderer/mark/plan/walk-ring.ts";
+import { tallySentence, zoneTallies } from "../../renderer/mark/plan/zone-tallies.ts";
+import { markEnd, markedStretch, markStart, noMarks } from "../../renderer/mark/use-marks.ts";
+import { bodyStyles, type Finding } from "../../shared-types/index.ts";
+import { sampleDetail } from "../exports/sample-detail.ts";
+
+const detail = sampleDetail();
+
+describe("the lap", () => {
+  test("a moment on a border belongs to the later span; after the end the last one holds", () => {
+    expect(spanAt(detail.lap, 30)?.zone).toBe("rear");
+    expect(spanAt(detail.lap, 29.999)?.zone).toBe("front");
+    expect(spanAt(detail.lap, 500)?.zone).toBe("underside");
+    expect(spanAt([], 5)).toBeUndefined();
+  });
+  test("borders before, after and nearest", () => {
+    expect(borderBeside(detail.lap, 30, 1)).toBe(75);
+    expect(borderBeside(detail.lap, 30, -1)).toBe(4);
+    expect(borderBeside(detail.lap, 2, -1)).toBe(0);
+    expect(borderBeside(detail.lap, 119, 1)).toBe(120);
+    expect(nearestBorder(detail.lap, 60)).toBe(75);
+    expect(nearestBorder(detail.lap.slice(0, 1), 2)).toBeUndefined();
+  });
+  test("picking a zone again goes to its next span, then round to the first", () => {
+    const lap = [...detail.lap, { ...(detail.lap[1] ?? never()), start: 120, end: 140 }];
+    expect(nextSpanOfZone(lap, "front", 0)?.start).toBe(4);
+    expect(nextSpanOfZone(lap, "front", 4)?.start).toBe(120);
+    expect(nextSpanOfZone(lap, "front", 125)?.start).toBe(4);
+    expect(nextSpanOfZone(lap, "roof", 0)).toBeUndefined();
+  });
+});
+
+function never(): never {
+  throw new Error("The sample has two spans or more.");
+}
+
+describe("the plan view", () => {
+  test("time, findings and open conflicts are counted per zone", () => {
+    const tallies = zoneTallies(detail);
+    expect(tallies.front.seconds).toBe(26);
+    expect(tallies.roof).toEqual({ seconds: 0, findings: 0, proposals: 0, openConflicts: 0 });
+    expect(tallies.rear.findings).toBe(detail.findings.filter(({ zone }) => zone === "rear").length);
+    const spoken = new Set(detail.analysis.claims.map(({ zone }) => zone));
+    const disputed = Object.entries(tallies).filter(([, tally]) => tally.openConflicts > 0);
+    expect(disputed.length).toBeGreaterThan(0);
+    for (const [zone] of disputed) expect(spoken).toContain(zone);
+  });
+  test("a tally is said in words", () => {
+    expect(tallySentence({ seconds: 108, findings: 1, proposals: 0, openConflicts: 2 })).toBe("1:48, 1 finding, 2 open conflicts");
+    expect(tallySentence({ seconds: 0, findings: 0, proposals: 0, openConflicts: 0 })).toBe("not shown");
+  });
+  test("nose to the left, the driver of a left-hand drive sits below, of a right-hand drive above", () => {
+    const sideAt = (drive: "left-hand" | "right-hand", zone: string) => walkRing(drive).find((piece) => piece.zone === zone)?.labelY ?? 0;
+    expect(sideAt("left-hand", "driver-side")).toBeGreaterThan(sideAt("left-hand", "passenger-side"));
+    expect(sideAt("right-hand", "driver-side")).toBeLessThan(sideAt("right-hand", "passenger-side"));
+  });
+  test.for(bodyStyles)("the parts of a %s follow one another from nose to tail", (style) => {
+    const { cowl, roofFrom, roofTo, deck, frontAxle, rearAxle } = outlines[style];
+    expect(frontAxle).toBeLessThan(rearAxle);
+    expect(cowl).toBeLessThan(roofFrom);
+    expect(roofFrom).toBeLessThanOrEqual(roofTo);
+    expect(cowl).toBeLessThan(deck);
+    expect(deck).toBeLessThan(1);
+  });
+});
+
+describe("marks", () => {
+  test("an out before the in, or an in after the out, drops the other", () => {
+    expect(markEnd(markStart(noMarks, 10), 5)).toEqual({ start: null, end: 5 });
+    expect(markStart(markEnd(noMarks, 5), 10)).toEqual({ start: 10, end: null });
+    expect(markedStretch(markEnd(markStart(noMarks, 10), 15))).toEqual({ start: 10, end: 15 });
+    expect(markedStretch(markStart(noMarks, 10))).toBeNull();
+  });
+});
+
+describe("findings", () => {
+  test("a finding survives its form", () => {
+    const finding = detail.findings[0] as Finding;
+    const { id: _, proposalKey: __, initials: ___, ...said } = finding;
+    expect(findingOfDraft(draftOfFinding(finding))).toEqual(said);
+  });
+  test("a new one takes the marked stretch, else runs from the playhead, and never past the end", () => {
+    const source = { stretch: null, markedStart: null, now: 118, duration: 120, zone: "rear" as const };
+    expect(newFindingDraft(source)).toMatchObject({ start: "1:58.0", end: "2:00.0", zone: "rear" });
+    expect(newFindingDraft({ ...source, stretch: { start: 3, end: 9.5 } })).toMatchObject({ start: "0:03.0", end: "0:09.5" });
+    expect(newFindingDraft({ ...source, markedStart: 100 })).toMatchObject({ start: "1:40.0", end: "1:58.0" });
+  });
+  test("what is wrong is said beside its field", () => {
+    const draft = { ...newFindingDraft({ stretch: null, markedStart: null, now: 10, duration: 120, zone: "rear" }), seen: "chip" };
+    expect(faultsOfFinding(draft, 120)).toEqual({});
+    expect(faultsOfFinding({ ...draft, end: "0:05" }, 120).end).toMatch(/before it starts/);
+    expect(faultsOfFinding({ ...draft, start: "noon" }, 120).start).toMatch(/“noon” is no time/);
+    expect(faultsOfFinding({ ...draft, start: "9:00", end: "9:05" }, 120).start).toMatch(/ends at 2:00\.0/);
+    expect(faultsOfFinding({ ...draft, seen: " " }, 120).seen).toBeTruthy();
+  });
+});
+
+describe("captions", () => {
+  test("the caption of a moment is the last that has begun", () => {
+    expect(captionAt(detail.captions, 0)).toBe(0);
+    expect(captionAt(detail.captions, 29.9)).toBe(0);
+    expect(captionAt(detail.captions, 30)).toBe(1);
+    expect(captionAt(detail.captions, 1000)).toBe(2);
+    expect(captionAt([{ start: 5 }], 1)).toBe(-1);
+    expect(captionAt([], 1)).toBe(-1);
+  });
+  test("doubtful neighbours join when their reason is one", () => {
+    const doubtful = [
+      { caption: 2, why: "words over music" },
+      { caption: 1, why: "words over music" },
+      { caption: 0, why: "said again and again" },
+      { caption: 9, why: "there is no such caption" },
+    ];
+    expect(doubtfulStretches(doubtful, detail.captions)).toEqual([
+      { start: 0, end: 30, why: "said again and again" },
+      { start: 30, end: 120, why: "words over music" },
+    ]);
+  });
+});

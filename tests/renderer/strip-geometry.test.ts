@@ -1,0 +1,141 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { stripConflicts } from "../../renderer/mark/strip/conflict-arcs.ts";
+import {
+  arcHeight,
+  arcPath,
+  arcsBetween,
+  heldBorder,
+  leastSpanSeconds,
+  nameThatFits,
+  secondsAt,
+  slideView,
+  tickMoments,
+  xOf,
+  zoomView,
+} from "../../renderer/mark/strip/geometry.ts";
+import { lanes } from "../../renderer/mark/strip/lanes.ts";
+import { sampleDetail } from "../exports/sample-detail.ts";
+
+const anyView = fc
+  .record({
+    from: fc.double({ min: 0, max: 3000, noNaN: true }),
+    span: fc.double({ min: 2, max: 4000, noNaN: true }),
+    width: fc.integer({ min: 200, max: 3000 }),
+  })
+  .map(({ from, span, width }) => ({ from, to: from + span, width }));
+
+describe("moments and points", () => {
+  test("a point leads back to its moment", () => {
+    fc.assert(
+      fc.property(anyView, fc.double({ min: 0, max: 1, noNaN: true }), (view, share) => {
+        const moment = view.from + share * (view.to - view.from);
+        expect(secondsAt(view, xOf(view, moment))).toBeCloseTo(moment, 4);
+      }),
+    );
+  });
+  test("a point beside the strip is held within it", () => {
+    const view = { from: 10, to: 20, width: 100 };
+    expect(secondsAt(view, -50)).toBe(10);
+    expect(secondsAt(view, 500)).toBe(20);
+  });
+  test("ticks lie in the view, apart enough to read, on round numbers", () => {
+    fc.assert(
+      fc.property(anyView, (view) => {
+        const ticks = tickMoments(view);
+        for (const tick of ticks) {
+          expect(tick).toBeGreaterThanOrEqual(view.from - 1e-6);
+          expect(tick).toBeLessThanOrEqual(view.to + 1e-6);
+        }
+        for (const [index, tick] of ticks.slice(1).entries())
+          expect(xOf(view, tick) - xOf(view, ticks[index] ?? 0)).toBeGreaterThanOrEqual(73.9);
+      }),
+    );
+    expect(tickMoments({ from: 0, to: 120, width: 300 })).toEqual([0, 30, 60, 90, 120]);
+  });
+});
+
+describe("zoom", () => {
+  test("stays within the recording and keeps the moment where it was, unless an end is reached", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 60, max: 5000, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.constantFrom(0.5, 0.8, 1.25, 2),
+        (duration, share, factor) => {
+          const before = { from: duration * 0.25, to: duration * 0.75, width: 1000 };
+          const around = before.from + share * (before.to - before.from);
+          const after = zoomView(before, duration, around, factor);
+          expect(after.from).toBeGreaterThanOrEqual(0);
+          expect(after.to).toBeLessThanOrEqual(duration + 1e-6);
+          expect(after.to - after.from).toBeCloseTo(Math.min(duration, Math.max(2, (before.to - before.from) * factor)), 6);
+          if (after.from > 0 && after.to < duration - 1e-6) expect(xOf(after, around)).toBeCloseTo(xOf(before, around), 3);
+        },
+      ),
+    );
+  });
+  test("sliding keeps the length and stops at the ends", () => {
+    const view = { from: 10, to: 30, width: 100 };
+    expect(slideView(view, 100, 500)).toEqual({ from: 80, to: 100, width: 100 });
+    expect(slideView(view, 100, -500)).toEqual({ from: 0, to: 20, width: 100 });
+  });
+});
+
+describe("arcs", () => {
+  test("stand on their two moments, whichever comes first", () => {
+    expect(arcPath(100, 300, 50, 40)).toMatch(/^M100 50C.* 300 50$/);
+    expect(arcPath(300, 100, 50, 40)).toBe(arcPath(100, 300, 50, 40));
+  });
+  test("the wider is the higher, and none leaves its lane", () => {
+    const lane = lanes.arcs.height;
+    const heights = [0, 40, 200, 600, 1400].map((span) => arcHeight(span, 1400, lane));
+    expect(heights).toEqual([...heights].sort((a, b) => a - b));
+    expect(new Set(heights).size).toBe(5);
+    expect(Math.max(...heights)).toBeLessThanOrEqual(lane);
+  });
+  test("three sides give two arcs, in order of time", () => {
+    expect(arcsBetween([90, 10, 40])).toEqual([
+      { from: 10, to: 40 },
+      { from: 40, to: 90 },
+    ]);
+    expect(arcsBetween([10])).toEqual([]);
+  });
+  test("a conflict joins the first moment of each side, and knows whether it is open", () => {
+    const detail = sampleDetail();
+    const drawn = stripConflicts(detail.analysis, ["measure:rear tire size"]);
+    expect(drawn.map(({ conflict, open, moments }) => ({ topic: conflict.topic, open, moments }))).toEqual([
+      { topic: "rear tire size", open: true, moments: [12, 31] },
+      { topic: "axle ratio", open: false, moments: [50, 80] },
+    ]);
+  });
+});
+
+describe("borders and names", () => {
+  test("a border stays between its neighbours, with a span left on both sides", () => {
+    fc.assert(
+      fc.property(fc.double({ min: -100, max: 200, noNaN: true }), (wanted) => {
+        const held = heldBorder(wanted, 10, 20);
+        expect(held - 10).toBeGreaterThanOrEqual(leastSpanSeconds - 1e-9);
+        expect(20 - held).toBeGreaterThanOrEqual(leastSpanSeconds - 1e-9);
+      }),
+    );
+    expect(heldBorder(15, 10, 20)).toBe(15);
+  });
+  test("the longest name that fits is chosen, or none", () => {
+    const names = ["Driver's side and tires", "Driver's side", "Driver"];
+    expect(nameThatFits(names, 300)).toBe("Driver's side and tires");
+    expect(nameThatFits(names, 95)).toBe("Driver's side");
+    expect(nameThatFits(names, 50)).toBe("Driver");
+    expect(nameThatFits(names, 20)).toBeNull();
+  });
+  test("no two lanes of the strip overlap", () => {
+    const { height, ...stacked } = lanes;
+    const ordered = Object.values(stacked).sort((a, b) => a.top - b.top);
+    for (const [index, lane] of ordered.slice(1).entries()) {
+      const above = ordered[index];
+      expect(lane.top).toBeGreaterThanOrEqual((above?.top ?? 0) + (above?.height ?? 0));
+    }
+    const last = ordered.at(-1);
+    expect((last?.top ?? 0) + (last?.height ?? 0)).toBe(height);
+  });
+});
