@@ -34,7 +34,8 @@ export function searchTable(database: Database.Database) {
   );
   const remove = database.prepare("DELETE FROM search_entries WHERE recording_id = ? AND kind = ?");
   const rename = database.prepare("UPDATE search_entries SET recording = ? WHERE recording_id = ?");
-  // bm25 weights: the words read, the other terms, the recording's names. SQLite's rank is smaller for the better match.
+  // bm25 weights: the words read, the other terms, and nothing for the recording's names, so that a stock number alone gives the
+  // recording in order of time. SQLite's rank is smaller for the better match.
   const find = database.prepare<[{ match: string; limit: number }], Row>(
     `SELECT search_entries.recording_id AS recordingId, recordings.title AS recordingTitle, recordings.stock_number AS stockNumber,
        kind, reference, start, "end", zone, search_entries.said, search_entries.terms,
@@ -48,7 +49,7 @@ export function searchTable(database: Database.Database) {
      FROM search_index JOIN search_entries ON entry = search_index.rowid JOIN recordings ON recordings.id = search_entries.recording_id
      WHERE search_index MATCH @match
      ORDER BY CASE kind WHEN 'zone' THEN 0 WHEN 'claim' THEN 1 WHEN 'finding' THEN 1 ELSE 2 END,
-       bm25(search_index, 4.0, 6.0, 1.0), recordings.imported_at DESC, start
+       bm25(search_index, 4.0, 6.0, 0.0), recordings.imported_at DESC, start
      LIMIT @limit`,
   );
   return {

@@ -1,12 +1,15 @@
 import type Database from "better-sqlite3";
 
+/** `searchIndex`: the form of the search entries, see index-for-search.ts. `demo`: the id under which the demo came in. */
+export type SettingName = "initials" | "demo" | "searchIndex";
+
 export function settingsTable(database: Database.Database) {
   const put = database.prepare("INSERT INTO settings (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value");
   const select = database.prepare<[string], string>("SELECT value FROM settings WHERE name = ?").pluck();
   return {
-    put: (name: "initials" | "demo", value: string): void => {
+    put: (name: SettingName, value: string): void => {
       put.run(name, value);
     },
-    get: (name: "initials" | "demo"): string | undefined => select.get(name),
+    get: (name: SettingName): string | undefined => select.get(name),
   };
 }

@@ -1,4 +1,5 @@
 import {
+  type AttributeName,
   attributeLabel,
   type Caption,
   type Claim,
@@ -22,8 +23,20 @@ export function recordingNames({ stockNumber, title, vehicle }: Pick<RecordingRo
   return [stockNumber, title, vehicle.name, vehicle.year ?? "", vehicle.bodyStyle].join(" ");
 }
 
+/** Raised whenever the entries below are worded or found otherwise: a library of another form is indexed anew when it is opened. */
+const searchIndexForm = "1";
+
+/** Brings the search entries of a library that another program wrote up to date. */
+export function refreshSearchIndex({ library }: Pick<Parts, "library">): void {
+  if (library.settings.get("searchIndex") === searchIndexForm) return;
+  library.transaction(() => {
+    for (const { id } of library.recordings.all()) indexRecording({ library }, id);
+    library.settings.put("searchIndex", searchIndexForm);
+  });
+}
+
 /** Zones and findings anew: after every edit, in its transaction. */
-export function indexPeoplesWork({ library }: Parts, recordingId: string): void {
+export function indexPeoplesWork({ library }: Pick<Parts, "library">, recordingId: string): void {
   const row = findRecording({ library }, recordingId);
   const lap = recordingLap(library, row);
   const findings = library.findings.of(recordingId);
@@ -31,7 +44,7 @@ export function indexPeoplesWork({ library }: Parts, recordingId: string): void 
 }
 
 /** Everything anew: after an import or an analysis, in its transaction. */
-export function indexRecording(parts: Parts, recordingId: string): void {
+export function indexRecording(parts: Pick<Parts, "library">, recordingId: string): void {
   const { library } = parts;
   const row = findRecording(parts, recordingId);
   const lap = recordingLap(library, row);
@@ -80,16 +93,30 @@ function captionEntry({ index, start, end, text }: Caption, lap: readonly LapSpa
   return { kind: "caption", reference: String(index), start, end, zone: zoneAt(lap, start), said: text, terms: meant.join(" ") };
 }
 
-/** "Rear tire size 235/60R15", "Engine displacement 390 cu in", "Formerly engine displacement 302 cu in". */
+/**
+ * How a claim reads as a fact: "rear tire size 235/60R15", "rear brakes: drum", "engine original", "formerly paint: gold".
+ * Attributes that are no word of a caller's stay unsaid.
+ */
+const factOf = {
+  presence: (subject, value) => `${subject} ${value}`,
+  originality: (subject, value) => `${subject} ${value}`,
+  condition: (subject, value) => `${subject} condition ${value}`,
+  type: (subject, value) => `${subject}: ${value}`,
+  material: (subject, value) => `${subject}: ${value}`,
+  color: (subject, value) => `${subject}: ${value}`,
+} as const satisfies { readonly [Attribute in AttributeName]?: (subject: string, value: string) => string };
+
+/** A claim as a person reads it, without its quote. */
 export function claimFact(claim: Claim): string {
   const subject = [positionLabel(claim.position), claim.part ?? componentLabel(claim.component)].filter(Boolean).join(" ");
-  const attribute = attributeLabel(claim.attribute);
   const value = valueLabel(claim.value, claim.unit, claim.attribute);
-  const named = subject.endsWith(attribute) ? subject : `${subject} ${attribute}`;
+  const attribute = attributeLabel(claim.attribute);
+  const plain = (named: string) => (named.endsWith(attribute) ? `${named} ${value}` : `${named} ${attribute} ${value}`);
+  const worded: Partial<Record<AttributeName, (subject: string, value: string) => string>> = factOf;
+  const fact = worded[claim.attribute]?.(subject, value) ?? plain(subject);
   // What a condition is judged by ("praise", "cracks") keeps judgements apart in a comparison, and says nothing to a person.
-  const told = claim.attribute !== "condition" && claim.circumstance !== null && !named.includes(claim.circumstance);
-  const circumstance = told ? ` (${claim.circumstance})` : "";
-  return sentenceCase(`${claim.time === "former" ? "formerly " : ""}${named} ${value}${circumstance}`);
+  const told = claim.attribute !== "condition" && claim.circumstance !== null && !fact.includes(claim.circumstance);
+  return sentenceCase(`${claim.time === "former" ? "formerly " : ""}${fact}${told ? ` (${claim.circumstance})` : ""}`);
 }
 
 /** Other ways in which a caller types a value: a tire size without its R, a number without its separators, two decimals or none. */

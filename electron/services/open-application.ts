@@ -7,6 +7,7 @@ import { createEventHub } from "./event-hub.ts";
 import { downloadExport } from "./export-recording.ts";
 import { createHandlers, type HostSide } from "./handlers.ts";
 import { importDemoOnce } from "./import-demo.ts";
+import { refreshSearchIndex } from "./index-for-search.ts";
 import { createOfferedFiles } from "./offered-files.ts";
 import type { Parts } from "./parts.ts";
 import { videoPath } from "./recording-detail.ts";
@@ -39,6 +40,7 @@ export function openApplication(options: ApplicationOptions) {
     now,
     log,
   };
+  refreshSearchIndex(parts);
   const analyst = createAnalyst(parts);
   let background: Promise<unknown> = Promise.resolve();
   return {

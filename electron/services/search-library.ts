@@ -74,7 +74,14 @@ function withoutRepeats(found: readonly FoundEntry[], backgroundOf: (recordingId
         : [],
     ),
   );
-  return found.filter(({ kind, recordingId, reference }) => kind !== "caption" || !claimed.has(`${recordingId} ${reference}`));
+  const shown = new Set<string>();
+  return found.filter(({ kind, recordingId, reference, start, said }) => {
+    // Two rules may read the same words alike; a caller needs the place once.
+    const place = `${recordingId} ${kind} ${start} ${said}`;
+    if (shown.has(place) || (kind === "caption" && claimed.has(`${recordingId} ${reference}`))) return false;
+    shown.add(place);
+    return true;
+  });
 }
 
 function hit(entry: FoundEntry, { lap, claims, doubtful }: Background): SearchHit {

@@ -45,6 +45,7 @@ export const sameThings = [
   { words: ["sedan", "saloon"], example: { query: "saloon", text: "four door sedan" } },
   { words: ["estate", "station wagon", "wagon"], example: { query: "estate", text: "a long wagon" } },
   { words: ["pickup", "truck"], example: { query: "pickup", text: "half ton truck" } },
+  { words: ["size", "diameter", "displacement"], example: { query: "wheel size", text: "the wheel diameter is fifteen" } },
   { words: ["price", "asking"], example: { query: "price", text: "asking 38,900" } },
   { words: ["driver side", "drivers side", "driver's side", "driver"], example: { query: "drivers side", text: "Driver's side" } },
   {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { valueWordings } from "../../electron/services/index-for-search.ts";
+import { claimFact, valueWordings } from "../../electron/services/index-for-search.ts";
 import { matchesFor, singulars } from "../../electron/services/search-query.ts";
 import { sameThings } from "../../electron/services/search-words.ts";
-import type { Analysis, SearchHit } from "../../shared-types/index.ts";
+import type { Analysis, Claim, SearchHit } from "../../shared-types/index.ts";
 import { sampleAnalysis, sampleClaim, sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { importSample, sampleApplication } from "../support/builders/sample-application.ts";
 
@@ -82,9 +82,42 @@ describe("what a caller asks, and the first place that is shown", () => {
     expect(places(await find("four eleven"))).toEqual(["claim@70"]);
   });
 
+  test("a stock number alone gives its recording in order of time", async () => {
+    const { find } = await ground();
+    expect(places((await find("fk-1971")).filter(({ kind }) => kind === "zone"))).toEqual(["zone@0", "zone@10", "zone@30", "zone@90"]);
+  });
+
+  test("what two rules read alike is shown once", async () => {
+    const twice = [sampleClaim("c1", 2, 30, "the rears"), sampleClaim("c2", 2, 30, "the rears")];
+    const { find } = await ground(() => sampleAnalysis({ claims: twice, conflicts: [], repairs: [] }));
+    expect(places((await find("235/60R15")).filter(({ kind }) => kind === "claim"))).toEqual(["claim@30"]);
+  });
+
   test("no more than asked for", async () => {
     const { find } = await ground();
     expect(await find("rear", 2)).toHaveLength(2);
+  });
+});
+
+describe("a claim as a person reads it", () => {
+  test.for([
+    [{}, "Rear tire size 235/60R15"],
+    [{ component: "brakes", attribute: "type", value: "drum" }, "Rear brakes: drum"],
+    [{ component: "paint", position: null, attribute: "color", value: "gold", time: "former" }, "Formerly paint: gold"],
+    [{ component: "spare", position: null, attribute: "presence", value: "present" }, "Spare present"],
+    [{ component: "engine", position: null, attribute: "originality", value: "original" }, "Engine original"],
+    [
+      { component: "glass", part: "windshield", position: "front", attribute: "condition", value: "good", circumstance: "praise" },
+      "Front windshield condition good",
+    ],
+    [
+      { component: "engine", position: null, attribute: "pressure", value: 40, unit: "psi", circumstance: "cold" },
+      "Engine pressure 40 psi (cold)",
+    ],
+    [{ component: "price", position: null, attribute: "price", value: 38900, unit: "USD" }, "Price $38,900"],
+    [{ component: "vin", position: null, attribute: "type", value: "x" }, "VIN: x"],
+  ] as const)("%j: %s", ([rest, fact]) => {
+    expect(claimFact(sampleClaim("c1", 0, 0, "quote", rest as Partial<Claim>))).toBe(fact);
   });
 });
 
@@ -181,6 +214,20 @@ describe("what a caller may be told", () => {
     await handlers["recording.remove"]({ id: recordingId });
     expect(await find("chassis")).toEqual([]);
     expect(parts.library.integrity()).toBe("ok");
+  });
+
+  test("a library that another program indexed is indexed anew when it is opened", async () => {
+    const first = sampleApplication();
+    const { id } = await importSample(first, first);
+    const { library } = first.parts;
+    library.transaction(() => {
+      library.search.replace(id, "", ["zone", "claim", "finding", "caption"], []);
+      library.settings.put("searchIndex", "0");
+    });
+    expect(await first.handlers["search.find"]({ query: "chassis", limit: 5 })).toEqual([]);
+    await first.close();
+    const second = sampleApplication({ folder: first.folder });
+    expect(places(await second.handlers["search.find"]({ query: "fk-1971 chassis", limit: 5 }))[0]).toBe("zone@90");
   });
 
   test("over several recordings each hit names its own", async () => {
