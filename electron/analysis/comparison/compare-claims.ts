@@ -39,13 +39,12 @@ export function compareClaims(input: ComparisonInput): Comparison {
   const notes = engineNotes(claims);
   const spoken = claims.flatMap((claim) => facetsOf(claim, notes));
   const slots = classedSlots([...spoken, ...coveringFacets(spoken), ...impliedPresence(claims)]);
-  const disagreements = slots.flatMap(disagreementsIn);
   const faults = faultsAgainstPraise(claims);
   const index = claimIndex(claims, input.recordedOn);
   const standards = standardRules.map((rule) => rule.find(index));
 
   const conflicts = withoutRepeats([
-    ...disagreements.map(({ conflict }) => conflict),
+    ...slots.flatMap(disagreementsIn),
     ...slots.flatMap(hedgesIn),
     ...faults.conflicts,
     ...standards.flatMap((found) => found.conflicts),

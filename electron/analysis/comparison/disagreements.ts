@@ -1,4 +1,4 @@
-import type { Claim, ConflictKind, PositionName, StandardReference } from "../../../shared-types/index.ts";
+import type { ConflictKind, PositionName, StandardReference } from "../../../shared-types/index.ts";
 import { unitTable } from "../vocabulary/units.ts";
 import { type ConflictDraft, conflictOf, type Side } from "./conflict-of.ts";
 import { type ClassedSlot, type Dispute, disputesIn } from "./slots/disputes.ts";
@@ -19,22 +19,17 @@ const rules = {
   originality: "original-and-replaced",
 } as const satisfies Partial<Record<ConflictKind, string>>;
 
-/** A found conflict with the claims it is made of, for later passes that must not say the same thing again. */
-export interface Disagreement {
-  readonly conflict: ConflictDraft;
-  readonly claims: readonly (readonly Claim[])[];
-  readonly subject: Facet["subject"];
-}
-
 /** Conflicts between values of one slot. */
-export function disagreementsIn(slot: ClassedSlot): Disagreement[] {
+export function disagreementsIn(slot: ClassedSlot): ConflictDraft[] {
   return disputesIn(slot).flatMap((dispute) => {
-    const first = dispute.sides[0]![0]!;
+    const facets = dispute.sides.flat();
+    // A claim about a part says more of what the quarrel is about than one about the whole.
+    const first = facets.find((facet) => facet.subject.part !== null) ?? facets[0]!;
     const spoken = dispute.sides.map((side) => side.map((facet) => facet.claim));
     const apart = sidesSaidApart(spoken, sameBreathSeconds[first.kind]);
     if (apart.length < 2) return [];
     const sides = apart.map((side) => dispute.sides[side]!);
-    return [{ conflict: conflictIn({ ...dispute, sides }, first), claims: apart.map((side) => spoken[side]!), subject: first.subject }];
+    return [conflictIn({ ...dispute, sides }, first)];
   });
 }
 

@@ -2,7 +2,7 @@ import type { AttributeName, Claim, ComponentName } from "../../../shared-types/
 import { type ConflictDraft, conflictOf } from "./conflict-of.ts";
 import type { ClassedSlot } from "./slots/disputes.ts";
 import { saidApart, sameBreathSeconds } from "./slots/said-apart.ts";
-import { isRounded } from "./values/approximation.ts";
+import { isRounded, spokenStep } from "./values/approximation.ts";
 import { capitalised, claimWords, moment } from "./wording.ts";
 
 interface BuyerCare {
@@ -35,8 +35,8 @@ export function hedgesIn({ facets, classes }: ClassedSlot): ConflictDraft[] {
   const care = (buyerCares as Partial<Record<string, BuyerCare>>)[`${subject.component}.${subject.property}`];
   if (!care?.parts.includes(subject.part) || new Set(classes).size > 1) return [];
   const claims = facets.map((facet) => facet.claim).sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
-  const flat = claims.filter((claim) => claim.stance === "stated" && !(typeof claim.value === "number" && isRounded(claim)));
-  const doubted = claims.filter((claim) => claim.stance === "hedged" && !(typeof claim.value === "number" && isRounded(claim)));
+  const flat = claims.filter((claim) => claim.stance === "stated" && !isRoundFigure(claim));
+  const doubted = claims.filter((claim) => claim.stance === "hedged" && !isRoundFigure(claim));
   const firstFlat = flat[0];
   const firstDoubt = doubted[0];
   if (!firstFlat || !firstDoubt || !saidApart([flat, doubted], sameBreathSeconds.hedge)) return [];
@@ -55,6 +55,11 @@ export function hedgesIn({ facets, classes }: ClassedSlot): ConflictDraft[] {
       ],
     }),
   ];
+}
+
+/** Spoken as a round one, by its words or by its noughts: "eighty four thousand" with a hedge rounds, "fifty eight four" with one doubts. */
+function isRoundFigure(claim: Claim): boolean {
+  return typeof claim.value === "number" && (isRounded(claim) || (claim.attribute === "mileage" && spokenStep(claim.value) >= 1000));
 }
 
 function shortened(claim: Claim): string {

@@ -416,6 +416,21 @@ const loud: readonly (Row & { readonly conflict: string })[] = [
     ],
   },
   {
+    why: "never been painted, and a fender resprayed",
+    conflict: "originality passenger front fender paint originality",
+    claims: [
+      { component: "paint", attribute: "originality", value: "original", quote: "Never been painted" },
+      {
+        component: "paint",
+        attribute: "originality",
+        part: "front fender",
+        value: "replaced",
+        position: "passenger-front",
+        quote: "front fender was resprayed",
+      },
+    ],
+  },
+  {
     why: "not a mark in the glass, and a star",
     conflict: "condition front windshield condition",
     claims: [

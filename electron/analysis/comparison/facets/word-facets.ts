@@ -1,4 +1,4 @@
-import type { Claim } from "../../../../shared-types/index.ts";
+import type { Claim, ComponentName, ZoneName } from "../../../../shared-types/index.ts";
 import type { Facet, Reading } from "../slots/facet.ts";
 import { slotPart } from "../slots/parts.ts";
 import { unplacedMeaning } from "../slots/positions.ts";
@@ -9,10 +9,38 @@ import { choicesOf, cylindersIn } from "../values/type-families.ts";
 import { countFacet } from "./count-facets.ts";
 import { facet } from "./make-facet.ts";
 
+/** Components that are not in view from below or under the hood: there a loose "tempered" or "black" is about something else. */
+const outOfView: Partial<Record<ZoneName, ReadonlySet<ComponentName>>> = {
+  underside: new Set(["glass", "seats", "dash", "headliner", "carpet", "top", "audio", "belts", "lights", "paint", "bumper", "trim"]),
+  "engine-bay": new Set(["seats", "dash", "headliner", "carpet", "top", "audio", "belts", "glass"]),
+};
+
+/** Words that name such a component, so that a remark about it made from elsewhere still counts. */
+const namingWords: Partial<Record<ComponentName, RegExp>> = {
+  glass: /\b(glass|window|windshield|windscreen|screen)s?\b/i,
+  seats: /\b(seat|hide|leather|interior|bench|bucket|upholstery)s?\b/i,
+  dash: /\b(dash|dashboard|fascia)\b/i,
+  headliner: /\b(head ?lin(er|ing)|headcloth)\b/i,
+  carpet: /\b(carpet|mat)s?\b/i,
+  top: /\b(top|hood|roof|sunroof)\b/i,
+  audio: /\b(radio|stereo|speaker|screen|head unit)s?\b/i,
+  belts: /\bbelts?\b/i,
+  lights: /\b(light|lamp|headlight|headlamp)s?\b/i,
+  paint: /\b(paint|paintwork|color|colour|car|truck)\b/i,
+  bumper: /\bbumpers?\b/i,
+  trim: /\b(trim|grille|molding|moulding|badge|mirror)s?\b/i,
+};
+
+/** Whether a kind, material or color was said where its component cannot be seen, and without naming it. */
+function saidOutOfView(claim: Claim): boolean {
+  return (outOfView[claim.zone]?.has(claim.component) ?? false) && !namingWords[claim.component]?.test(claim.quote);
+}
+
 const zonesInside: ReadonlySet<string> = new Set(["cabin", "cargo", "engine-bay", "underside"]);
 
 /** A spoken kind may choose in several families; an engine's layout also counts its cylinders. */
 export function typeFacets(claim: Claim): Facet[] {
+  if (saidOutOfView(claim)) return [];
   const spoken = String(claim.value);
   const facets = choicesOf(claim.component, spoken).flatMap(({ family, choice }) => {
     const part = slotPart(claim);
@@ -35,6 +63,7 @@ export function typeFacets(claim: Claim): Facet[] {
 
 export function wordFacets(claim: Claim): Facet[] {
   const attribute = claim.attribute as "material" | "color" | "presence" | "originality";
+  if ((attribute === "material" || attribute === "color") && saidOutOfView(claim)) return [];
   const reading = wordReading(claim);
   if (!reading) return [];
   const part = slotPart(claim);
@@ -48,11 +77,29 @@ export function wordFacets(claim: Claim): Facet[] {
     kind: attribute,
     part,
     property: attribute,
-    topic: topicOf(row?.topic ?? slot.topic, claim, part),
+    topic: topicOf(topicPattern(claim, part), claim, part),
     weight: part !== null && row?.ofWholeOnly ? slot.weight : (row?.weight ?? slot.weight),
-    meaning: row?.unplaced ?? unplacedMeaning[claim.component],
+    meaning: attribute === "originality" && isTotal(claim) ? "whole" : (row?.unplaced ?? unplacedMeaning[claim.component]),
     reading,
   });
+}
+
+/** A row that is for the component alone lends its topic to a part only where the part would not say what it is about ("hood paint color"). */
+function topicPattern(claim: Claim, part: string | null): string {
+  const slot = wordSlots[claim.attribute as "material" | "color" | "presence" | "originality"];
+  const row = slot.components[claim.component];
+  if (row?.topic === undefined) return slot.topic;
+  if (part === null || !row.ofWholeOnly) return row.topic;
+  return claim.component === "paint" ? `%part ${row.topic}` : slot.topic;
+}
+
+/** "All original", "never been painted": such a claim is about every part, where a bare "the paint it came with" may leave some out. */
+function isTotal(claim: Claim): boolean {
+  return (
+    /\b(all|every|everything|completely|entirely|totally|a hundred percent|never been (painted|repainted|resprayed|apart|touched|recovered|redone))\b/i.test(
+      claim.quote,
+    ) && !/\b(but|except|other than|besides|apart from|the rest|all the (other|rest))\b/i.test(claim.quote)
+  );
 }
 
 function wordReading(claim: Claim): Reading | undefined {

@@ -18,7 +18,11 @@ export const spokenCircumstances = [
     name: "others",
     example: "they go for twenty five all day long",
   },
-  { words: /\b(in parts|receipts?|spent|in it|invested|appraised|insured|estimate)\b/i, name: "spent", example: "over eighty in it" },
+  {
+    words: /\b(in parts|receipts?|spent|in it|invested|appraised|insured|estimated?|valued|worth|books? (at|for))\b/i,
+    name: "spent",
+    example: "over eighty in it",
+  },
   { words: /\b(miles|kilomet(er|re)s) ago\b|\bsince\b/i, name: "since", example: "about three thousand miles ago" },
   { words: /\bfirst (gear|cylinder)\b/i, name: "first", example: "first gear is 2.66" },
 ] as const;

@@ -22,7 +22,7 @@ export function coveringFacets(facets: readonly Facet[]): Facet[] {
     const key = `${component}.${property}`;
     if (!(covered as readonly string[]).includes(key)) continue;
     if (part === null) {
-      if (facet.place !== "all") continue;
+      if (facet.place !== "all" && facet.place !== "anywhere") continue;
       const here = wholes.get(key);
       if (here) here.push(facet);
       else wholes.set(key, [facet]);

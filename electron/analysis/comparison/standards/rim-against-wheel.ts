@@ -18,8 +18,8 @@ interface Measured {
 
 function wheelDiameters(claims: ClaimIndex): Measured[] {
   return [...claims.of("wheel", "diameter"), ...claims.of("wheel", "size")].flatMap((claim) => {
-    const part = slotPart(claim);
-    if (part !== null) return [];
+    // What it was first supplied with says nothing of what is on it now.
+    if (slotPart(claim) !== null || claim.circumstance !== null) return [];
     const spoken =
       typeof claim.value === "number" ? claim.value : Number(/(?:TR|x)?\s*(\d{2,3}(?:\.\d+)?)$/i.exec(claim.value)?.[1] ?? Number.NaN);
     const first = typeof claim.value === "string" && /^(\d{2}(?:\.5)?)\s*(?:x|by)\s*\d/i.exec(claim.value);
