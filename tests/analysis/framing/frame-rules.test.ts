@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { correctionRules } from "../../../electron/analysis/claims/framing/corrections.ts";
-import { type FrameMeaning, frameRules } from "../../../electron/analysis/claims/framing/frame-rules.ts";
+import type { FrameMeaning } from "../../../electron/analysis/claims/framing/frame-rule.ts";
+import { frameRules } from "../../../electron/analysis/claims/framing/frame-rules.ts";
 import { type Clause, frameSpeech } from "../../../electron/analysis/claims/framing/frame-speech.ts";
 import { rangeOf, speechOf } from "./speech-of.ts";
 

@@ -1,7 +1,8 @@
 import type { ClaimTime, Stance } from "../../../../shared-types/index.ts";
 import type { Speech } from "../../model.ts";
 import { findCorrections } from "./corrections.ts";
-import { type FrameRule, type FrameSubject, frameRules, returnPhrases } from "./frame-rules.ts";
+import type { FrameRule, FrameSubject } from "./frame-rule.ts";
+import { frameRules, returnPhrases } from "./frame-rules.ts";
 import { PhraseBook, type PhraseHit } from "./phrases.ts";
 import { type SpokenUnit, spokenUnits } from "./spoken-units.ts";
 
@@ -242,6 +243,8 @@ class FrameMarks {
   readonly #starts: Uint8Array;
   readonly #speech: Speech;
   readonly #sentenceOf: Int32Array;
+  /** Words back that a hedge after the words may bear on. */
+  readonly #backReach: number;
 
   constructor(speech: Speech, starts: Uint8Array, sentenceOf: Int32Array) {
     const count = speech.tokens.length;
@@ -252,6 +255,7 @@ class FrameMarks {
     this.#starts = starts;
     this.#speech = speech;
     this.#sentenceOf = sentenceOf;
+    this.#backReach = speech.punctuated ? 25 : unwrittenClause;
   }
 
   clauseStart(token: number): number {
@@ -301,9 +305,9 @@ class FrameMarks {
         return [start, until];
       }
       case "back": {
-        if (start > sentenceFirst) return [Math.max(sentenceFirst, start - 25), stop];
+        if (start > sentenceFirst) return [Math.max(sentenceFirst, start - this.#backReach), stop];
         const before = start > 0 ? this.sentenceOf(start - 1) : undefined;
-        return [before ? Math.max(before.first, start - 25) : start, stop];
+        return [before ? Math.max(before.first, start - this.#backReach) : start, stop];
       }
       case "until-return": {
         const back = returns.find((token) => token >= end) ?? Number.POSITIVE_INFINITY;

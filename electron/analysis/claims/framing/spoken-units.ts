@@ -104,7 +104,7 @@ export function spokenUnits(speech: Speech): readonly SpokenUnit[] {
         word,
         token: token.index,
         endsSentence: last && (sentenceEnds.has(token.index) || /[.!?]/.test(token.after)),
-        endsPhrase: last && token.after !== "",
+        endsPhrase: last && /[,;:.!?…—)]/.test(token.after),
       });
     });
   }

@@ -13,6 +13,9 @@ export interface ExtraPart {
 }
 
 export const extraParts = [
+  { component: "steering", part: "rack boots", phrases: ["rack boot", "rack boots", "rack gaiter", "rack gaiters"] },
+  { component: "suspension", part: "boots", phrases: ["boots", "dust boots", "gaiters"], zones: ["underside"] },
+  { component: "trim", part: "mirror", phrases: ["mirror glass"] },
   {
     component: "bumper",
     part: "bumper bar",

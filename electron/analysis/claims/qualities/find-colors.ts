@@ -26,7 +26,7 @@ const leatherWords = new Set(["leather", "hide", "hides", "vinyl", "cloth", "vel
 
 /** Words after a color that make it something else: "red light", "black box", "the green stuff". */
 const notAColorBefore = new Set(
-  "light lights stuff tooth book flag letter letters box tape top line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle dot dots plate hammer face faces numbers tips cap caps".split(
+  "light lights stuff tooth book flag letter letters box tape line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle dot dots plate hammer face faces numbers tips cap caps".split(
     " ",
   ),
 );
@@ -266,7 +266,7 @@ function dropsAfter(scene: SpokenScene, run: ColorRun, at: number): boolean {
 }
 
 function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored | null {
-  const { units, frames } = scene;
+  const { units, frames, speech } = scene;
   const next = units[run.endUnit];
   if (next && !units[run.endUnit - 1]!.endsPhrase && notAColorBefore.has(next.word)) return null;
   let at = run.firstUnit - 1;
@@ -284,8 +284,11 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
   )
     return null;
   const subject = subjectOf(scene, first, joint?.word === "painted" ? paintedReach : subjectReach);
-  if (!said && !(subject && subject.end >= first - 2)) return null;
+  if (!said && !alone && !(subject && subject.end >= first - 2)) return null;
   if (subject) return subject;
+  // "White with a black top": the first words of a sentence name the paint.
+  const opens = speech.sentences[clause.sentence]?.first === first && /^(?:with|over|on|inside|outside|in|and)$/.test(next?.word ?? "");
+  if (opens && !subject) return "paint";
   if (alone && !said) return null;
   // "the taillights are a blue dot": said of a part that has no color of its own.
   const near = scene.parts[scene.partIndexFrom(first) - 1];

@@ -6,7 +6,7 @@ import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 /** Words that may stand between a quality and the part right after it: "black vinyl buckets". */
 const describing = new Set<string>([
   ...wordClasses.color,
-  ..."vinyl leather cloth hide steel aluminum alloy wool wood wooden plastic stainless original factory new old nice little big good real proper correct stock soft dark light plain regular front rear back driver passenger side whole lower upper inner outer full power electric dual single two four floor one three small tiny repop reproduction".split(
+  ..."vinyl leather cloth hide steel aluminum alloy wool wood wooden plastic stainless original factory new old nice little big good real proper correct stock soft dark light plain regular front rear back driver passenger side whole lower upper inner outer full power electric dual single two four floor one three small tiny repop reproduction driver's passenger's drivers passengers offside nearside left right".split(
     " ",
   ),
 ]);
@@ -18,9 +18,14 @@ const pronouns =
 /** Words that lay out a part before its quality: "look at the grille, that's the die cast one". */
 const pointing = new Set(["the", "this", "that", "these", "those", "your", "my", "our", "a", "them", "her", "his"]);
 
+const aboutPart =
+  /^(?:warranty|card|receipt|receipts|sticker|stickers|manual|bill|bills|paperwork|invoice|invoices|code|codes|brochure|box)$/;
+
 /** Words back over which a pronoun may point, and a defect may lie from its part. */
 const pronounReach = 34;
 const clauseReach = 12;
+/** Other parts that a pronoun may pass over on its way back. */
+const mostPassed = 0;
 
 /** Parts within a part: they wear by themselves, but have no make or material of their own. */
 const within = new Set(["bolster", "gap", "body line", "side", "lug", "latch"]);
@@ -110,6 +115,8 @@ function describedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart 
     if (tokens[token]!.after !== "") return null;
     if (token >= end && !describing.has(tokens[token]!.word) && !isNumberWord(tokens[token]!.word)) return null;
   }
+  // "the original battery warranty": something about the part, and not the part.
+  if (aboutPart.test(tokens[next.end]?.word ?? "") && tokens[next.end - 1]!.after === "") return null;
   return fits(next) ? next : null;
 }
 
@@ -236,7 +243,7 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
     if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
     if (fits(part)) return part;
     // Another part in the same sentence is what the words are about, though it is none of theirs.
-    if (part.component !== "vehicle" && (frames.at(part.first).sentence === sentence || ++passed > 1)) return null;
+    if (part.component !== "vehicle" && (frames.at(part.first).sentence === sentence || ++passed > mostPassed)) return null;
   }
   return null;
 }

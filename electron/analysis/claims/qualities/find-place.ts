@@ -93,6 +93,8 @@ function sideAt(words: readonly string[], at: number, scene: SpokenScene, zone: 
     return (word === "left") === scene.rightHandDrive ? "passenger" : "driver";
   if (word === "side" && /^(?:this|that|my)$/.test(before)) return seen;
   if (/^sides?$/.test(word) && /^(?:both|either)$/.test(before)) return "both";
+  // "just like the other side": the two are compared.
+  if (word === "side" && before === "other" && /^(?:as|than|like|from|unlike)$/.test(words[at - 3] ?? "")) return null;
   if (word === "side" && before === "other") return seen === "driver" ? "passenger" : seen === "passenger" ? "driver" : null;
   return null;
 }

@@ -14,8 +14,10 @@ import { originalityRules } from "./originality-rules.ts";
 import { presenceRules } from "./presence-rules.ts";
 import { type FixedPart, isNamedPart, type QualityAttribute, type QualityRule } from "./quality-rule.ts";
 import { lowerBound, type ScenePart, type SpokenScene, sceneOf, type ZoneSpan } from "./spoken-scene.ts";
-import { drivetrainTypeRules } from "./type-rules.ts";
 import { bodyTypeRules } from "./type-rules-body.ts";
+import { engineTypeRules } from "./type-rules-engine.ts";
+import { runningGearTypeRules } from "./type-rules-running-gear.ts";
+import { suspensionTypeRules } from "./type-rules-suspension.ts";
 
 export interface QualityInput {
   readonly speech: Speech;
@@ -41,7 +43,9 @@ export interface Quality {
 }
 
 export const qualityRules: readonly QualityRule[] = [
-  ...drivetrainTypeRules,
+  ...runningGearTypeRules,
+  ...engineTypeRules,
+  ...suspensionTypeRules,
   ...bodyTypeRules,
   ...materialRules,
   ...presenceRules,
@@ -165,7 +169,10 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   if (!isNamedPart(rule.about)) {
     return rule.about.map((fixed) => {
       const part = mentionAt(scene, hit.first, hit.end, fixed.component);
-      const spare = rule.name.startsWith("tire type") || rule.name.startsWith("wheel type") ? spareNear(scene, hit.first) : null;
+      const spare =
+        rule.name.startsWith("tire type") || rule.name.startsWith("wheel type") || rule.name === "wheels of steel"
+          ? spareNear(scene, hit.first)
+          : null;
       const component = spare ? "spare" : fixed.component;
       return {
         ...shared,

@@ -240,7 +240,7 @@ const materials: readonly Material[] = [
     value: "plastic",
     phrases: ["plastic"],
     unless: ["plastic bag", "plastic on plastic", "plastic cover over", "plastic tub", "plastic wrap", "through to the plastic"],
-    among: ["trim", "lights", "bumper", "body", "glass"],
+    among: ["trim", "lights", "bumper", "body", "glass", "dash", "top", "cooling"],
     says: "The bumper is plastic.",
     of: "bumper",
     quiet: ["The lenses are glass not plastic.", "The seats are in a plastic bag."],

@@ -85,7 +85,7 @@ export const originalityRules: readonly QualityRule[] = [
     phrases: [
       "service block",
       "replacement block/engine/motor",
-      "crate engine/motor/# _",
+      "crate engine/motor/#",
       "it 's a crate",
       "reman engine/motor",
       "remanufactured engine/motor",

@@ -1,143 +1,5 @@
 import type { FixedPart, NamedPart, QualityRule } from "./quality-rule.ts";
-import { kinds } from "./type-rules.ts";
-
-const suspensionKinds = kinds("suspension", [
-  {
-    part: "spring",
-    value: "transverse leaf",
-    phrases: ["buggy spring", "transverse leaf", "leaf pack goes across", "leaf ..3 across", "transverse spring"],
-    says: "Up front it's the buggy spring.",
-    at: "front",
-    quiet: ["Coil springs."],
-  },
-  {
-    part: "spring",
-    value: "leaf",
-    phrases: [
-      "leaf spring",
-      "leaf springs",
-      "leaf pack",
-      "leaf packs",
-      "leafs",
-      "it 's a leaf",
-      "# leaf !clover",
-      "leaf like",
-      "leaf sprung",
-      "cart springs",
-      "springs are # leaf",
-    ],
-    says: "In the back it's on leaf springs.",
-    at: "rear",
-    quiet: ["A leaf blew in.", "Coil springs on the back."],
-  },
-  {
-    part: "spring",
-    value: "coil-over",
-    phrases: ["coil over", "coil overs", "coilover", "coilovers"],
-    unless: ["ignition coil over", "coil over there/here/by"],
-    says: "That's your coil overs in the back right there.",
-    at: "rear",
-    quiet: ["Ignition coil over there on the firewall."],
-  },
-  {
-    part: "spring",
-    value: "coil",
-    phrases: ["coil spring", "coil springs", "coil sprung", "coils !over", "on coils"],
-    unless: ["ignition coils", "coil springs over", "coil packs"],
-    says: "Coil springs in the front.",
-    at: "front",
-    quiet: ["The coil is new.", "Coils over there are for ignition."],
-  },
-  {
-    part: "spring",
-    value: "torsion bar",
-    phrases: ["torsion bar", "torsion bars"],
-    says: "Torsion bars up front.",
-    at: "front",
-    quiet: ["The sway bar."],
-  },
-  {
-    part: "spring",
-    value: "air",
-    phrases: ["air suspension", "air ride", "air bags on the axle", "bagged suspension", "air springs"],
-    says: "It has air ride in the back.",
-    at: "rear",
-    quiet: ["Eight airbags.", "The air is cold."],
-  },
-  {
-    part: "spring",
-    value: "self-leveling",
-    phrases: ["self leveling", "self levelling"],
-    says: "It still has self leveling in the back.",
-    at: "rear",
-    quiet: ["It sits level."],
-  },
-  {
-    part: "spring",
-    value: "spring and shock",
-    phrases: ["spring and shock", "springs and shocks"],
-    says: "It's just a regular spring and shock back here now.",
-    at: "rear",
-    quiet: ["New shocks."],
-  },
-  {
-    part: "link",
-    value: "four-link",
-    phrases: ["four link", "4 link"],
-    says: "There's your four link in the back.",
-    at: "rear",
-    quiet: ["Four drop links."],
-  },
-  { part: "panhard rod", value: "panhard", phrases: ["panhard"], says: "A panhard on the back.", at: "rear", quiet: ["A hard top."] },
-  {
-    part: "radius rod",
-    value: "hairpin",
-    phrases: ["hairpins !turns", "hairpin rods"],
-    says: "You got your hairpins up front.",
-    at: "front",
-    quiet: ["Hairpin turns on that road."],
-  },
-  {
-    part: "axle beam",
-    value: "dropped i-beam",
-    phrases: ["dropped i beam", "dropped axle", "dropped ..2 beam", "dropped front axle"],
-    says: "Axle is a dropped I beam up front.",
-    at: "front",
-    quiet: ["He dropped it."],
-  },
-  {
-    part: "axle",
-    value: "independent",
-    phrases: ["independent front/rear? suspension", "independent rear/front", "irs", "fully independent"],
-    says: "Independent rear suspension on this.",
-    at: "rear",
-    quiet: ["An independent dealer."],
-  },
-  {
-    part: "axle",
-    value: "live",
-    phrases: ["live axle", "solid axle", "live rear axle", "solid rear axle", "straight axle", "beam axle"],
-    says: "It's a live axle in the back.",
-    at: "rear",
-    quiet: ["The axle is quiet."],
-  },
-  {
-    part: "shock",
-    value: "gas",
-    phrases: ["gas shock", "gas shocks", "gas dampers", "gas filled shocks/dampers"],
-    says: "They're gas shocks in the back.",
-    at: "rear",
-    quiet: ["The gas tank."],
-  },
-  {
-    part: "shock",
-    value: "lever-arm",
-    phrases: ["lever arm", "lever arms", "lever shocks", "lever dampers"],
-    says: "Lever arm dampers all round.",
-    at: "all",
-    quiet: ["The gear lever."],
-  },
-]);
+import { kinds } from "./type-kinds.ts";
 
 const tireRows = [
   {
@@ -259,7 +121,7 @@ const bodyKinds = [
     {
       parts: windshield,
       value: "toughened",
-      phrases: ["toughened", "tempered glass", "tempered"],
+      phrases: ["toughened", "tempered glass", "tempered windshield/windscreen"],
       unless: ["bad tempered", "good tempered", "re tempered", "re-tempered"],
       says: "Windscreen is the toughened one.",
       at: "front",
@@ -675,4 +537,4 @@ const bodyKinds = [
   ]),
 ] as const;
 
-export const bodyTypeRules: readonly QualityRule[] = [...suspensionKinds, ...bodyKinds];
+export const bodyTypeRules: readonly QualityRule[] = bodyKinds;
