@@ -75,7 +75,7 @@ function cutToken(token: Token, captions: readonly Caption[], pieces: RawPiece[]
     cutWords(word, index, pieces);
     return;
   }
-  if (paperNames.has(word) || vinLike.test(word) || (nameWithDigits.test(word) && !written.test(word))) {
+  if (paperNames.has(word.replace(/'s$/, "")) || vinLike.test(word) || (nameWithDigits.test(word) && !written.test(word))) {
     pieces.push(whole(word.replace(/\s/g, "")));
     return;
   }

@@ -94,7 +94,13 @@ function opensNextHundred(raw: readonly RawPiece[], at: number): boolean {
   const [before, ones, after] = [raw[at - 1], raw[at + 1], raw[at + 2]];
   const further = raw[at - 2];
   if (further?.role !== undefined || further?.text === "oh") return false;
-  return before?.role === "ones" && before.value === ones?.value && (after?.role === "tens" || after?.role === "teen") && !after.plural;
+  return (
+    before?.role === "ones" &&
+    ones?.plural !== true &&
+    before.value === ones?.value &&
+    (after?.role === "tens" || after?.role === "teen") &&
+    !after.plural
+  );
 }
 
 function isHundredsShorthand(before: RawPiece | undefined): boolean {

@@ -166,7 +166,7 @@ function measure(draft: Draft, spoken: UnitMatcher, line: Line): Draft | undefin
     weight:
       draft.weight < leastOwnWeight ? draft.weight : Math.min(0.99, (typical ? 0.55 : 0.3) * spoken.share * home + draft.weight * 0.45),
     repaired: draft.repaired,
-    topic: draft.needsTopic ? draft.topic : unitTopic(spoken.unit),
+    topic: draft.needsTopic ? draft.topic : draft.weight < leastOwnWeight ? undefined : unitTopic(spoken.unit),
     needsTopic: draft.needsTopic,
     unitSaid: spoken.share >= 0.9,
   };
@@ -181,9 +181,11 @@ function unitTopic(unit: string): Draft["topic"] {
         ? "voltage"
         : unit === "mi" || unit === "km"
           ? "mileage"
-          : unit === "hp" || unit === "kW" || unit === "PS"
-            ? "power"
-            : unit === "mil" || unit === "µm"
-              ? "thickness"
-              : undefined;
+          : unit === "lb"
+            ? "weight"
+            : unit === "hp" || unit === "kW" || unit === "PS"
+              ? "power"
+              : unit === "mil" || unit === "µm"
+                ? "thickness"
+                : undefined;
 }

@@ -21,6 +21,7 @@ export const topics = [
   "bore",
   "vin",
   "time",
+  "weight",
   "count",
 ] as const;
 export type Topic = (typeof topics)[number];
@@ -139,4 +140,10 @@ export const topicCues: readonly TopicCue[] = [
     after: 0.5,
   },
   { topic: "time", words: phrases("till|o'clock|am|pm|a m|p m|at night|in the morning|open|hours|noon"), before: 0.5, after: 0.8 },
+  {
+    topic: "weight",
+    words: phrases("weigh|weighs|weight|weighed|payload|towing|tow|tow rating|rated for|gross|gvw|curb|hitch|tongue"),
+    before: 0.8,
+    after: 0.4,
+  },
 ];

@@ -61,7 +61,8 @@ export const amountRules: readonly NumberRule[] = [
       pattern: `(?<low>${side}) or (?<high>${side})`,
       takesUnit: true,
     },
-    ({ low = "", high = "" }) => (sideValue(high) <= sideValue(low) * 2 ? rangeDrafts(sideValue(low), sideValue(high), 0.7) : []),
+    ({ low = "", high = "" }) =>
+      sideValue(high) > sideValue(low) && sideValue(high) <= sideValue(low) * 2 ? rangeDrafts(sideValue(low), sideValue(high), 0.7) : [],
   ),
   phraseRule(
     {

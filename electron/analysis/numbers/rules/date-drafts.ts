@@ -18,7 +18,14 @@ export function yearDrafts(digits: string, how: { decade: boolean; written: Piec
   if (how.decade) return [];
   if (digits.length === 4 && value >= earliestYear && value <= latestYear) {
     const round = value % 100 === 0 || (value >= 2010 && value % 10 === 0 && how.written === "scaled");
-    return [{ kind: "year", value, weight: round ? 0.5 : how.written === "scaled" ? 0.72 : 0.75, topic: "year" }];
+    return [
+      {
+        kind: "year",
+        value,
+        weight: round ? 0.5 : how.written === "scaled" && value > 2000 ? 0.84 : how.written === "scaled" ? 0.72 : 0.75,
+        topic: "year",
+      },
+    ];
   }
   if (digits.length === 2 && value >= 0) {
     const full = fullYear(value);

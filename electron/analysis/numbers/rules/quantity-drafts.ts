@@ -48,7 +48,7 @@ export function decimalDrafts(value: number, digits: string, repaired: boolean):
   if (places === 1 && value >= 0.6 && value <= 8.9)
     drafts.push({ kind: "measure", value, unit: "L", weight: 0.4, repaired, topic: "displacement" });
   // "asking 18.9", "58.4 on the clock": thousands; three places are thousands with a point for the comma.
-  if ((places === 1 && value >= 3 && value < 400) || (places === 3 && value >= 1)) {
+  if ((places === 1 && value >= 10 && value < 400) || (places === 3 && value >= 1)) {
     const thousands = Math.round(value * 1000);
     drafts.push({ kind: "integer", value: thousands, weight: 0.25, repaired: true, topic: "price", needsTopic: true });
     drafts.push({ kind: "integer", value: thousands, weight: 0.25, repaired: true, topic: "mileage", needsTopic: true });

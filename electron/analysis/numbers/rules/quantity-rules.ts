@@ -16,7 +16,8 @@ export const quantityRules: readonly NumberRule[] = [
       const piece = line.pieces[first]!;
       const { written } = piece;
       const scaled = written === "scaled" || written === "mixed";
-      const weight = scaled ? 0.85 : 0.6;
+      // "two thousand and four" is a year far oftener than a count here.
+      const weight = scaled ? (value > 2000 && value < 2040 ? 0.78 : 0.85) : 0.6;
       const drafts: Draft[] = [];
       if (digits.length === 3 && !digits.startsWith("0") && !scaled)
         drafts.push(...threeDigitDrafts(digits, { plural: plural !== "", spelled: false, whole: weight }));

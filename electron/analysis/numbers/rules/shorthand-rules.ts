@@ -1,3 +1,4 @@
+import type { Line } from "../pieces.ts";
 import { type Draft, digitsOf, type NumberRule, phraseRule } from "../rule.ts";
 import { dateCodeDrafts, monthOfYearDrafts, yearDrafts } from "./date-drafts.ts";
 import { threeDigitDrafts } from "./quantity-drafts.ts";
@@ -168,31 +169,51 @@ export const shorthandRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "four-single-digits",
+      example: { heard: "date code is oh six one nine", meant: "0619" },
+      pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){3})`,
+    },
+    ({ digits = "" }, line, first) => {
+      if (continuesDigits(line, first)) return [];
+      const spelled = digitsOf(digits);
+      return (
+        countedAloud(digits) ?? [
+          { kind: "integer", value: Number(spelled), weight: 0.5, repaired: true, topic: "mileage" },
+          ...dateCodeDrafts(spelled, true),
+          ...yearDrafts(spelled, { decade: false, written: "words" }),
+        ]
+      );
+    },
+  ),
+  phraseRule(
+    {
       name: "digit-by-digit",
       example: { heard: "the odometer reads 1 4 8 3 1 2", meant: 148312 },
-      pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){3,6})(?<more>(?: (?:\\d|oh)){0,12})`,
+      pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){4,6})(?<more>(?: (?:\\d|oh)){0,12})`,
     },
     ({ digits = "", more }, line, first) => {
-      // A run of digits is read from its start, or "1 1 9 9 5" would end in a year.
-      if (/^(?:\d|oh)$/.test(line.pieces[first - 1]?.text ?? "")) return [];
+      if (continuesDigits(line, first)) return [];
       const spelled = digitsOf(digits);
       const aloud = countedAloud(`${digits}${more}`);
-      if (aloud && spelled.length >= 5)
+      if (aloud)
         return [...aloud, { kind: "integer", value: Number(spelled), weight: 0.3, repaired: true, topic: "mileage", needsTopic: true }];
-      if (aloud) return aloud;
       if (more) return [{ kind: "telephone", value: `${spelled}${digitsOf(more)}`, weight: 0.7 }];
       const drafts: Draft[] = [
         { kind: "integer", value: Number(spelled), weight: 0.5, repaired: true, topic: "mileage" },
         ...(spelled.length === 5
           ? [{ kind: "integer" as const, value: Number(spelled), weight: 0.5, repaired: true, topic: "price" as const }]
           : []),
-        ...(spelled.length === 4 ? [...dateCodeDrafts(spelled, true), ...yearDrafts(spelled, { decade: false, written: "words" })] : []),
       ];
       if (spelled.length === 7) drafts.push({ kind: "telephone", value: spelled, weight: 0.6 });
       return drafts;
     },
   ),
 ];
+
+/** A run of digits is read from its start, or "1 1 9 9 5" would end in a year. */
+function continuesDigits(line: Line, first: number): boolean {
+  return /^(?:\d|oh)$/.test(line.pieces[first - 1]?.text ?? "");
+}
 
 /** "flathead six eighty five horse": the six counts cylinders. */
 const engineLayouts: ReadonlySet<string> = new Set("straight inline flathead slant flat v vee boxer rotary big pushrod".split(" "));
