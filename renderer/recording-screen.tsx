@@ -32,6 +32,7 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey }: Recordin
     <div className="screen">
       <Head
         desk={desk}
+        title={`${desk === "mark" ? "Mark" : "Check"}: ${summary?.title ?? "a recording"}`}
         recordingId={recordingId}
         subject={
           summary ? (

@@ -47,7 +47,7 @@ export function CallScreen() {
 
   return (
     <div className="screen">
-      <Head desk="call" subject={<h1>The whole library</h1>} />
+      <Head desk="call" title="Call" subject={<h1>The whole library</h1>} />
       <main className="call">
         <search className="call-search">
           <label htmlFor="call-field" className="visually-hidden">

@@ -20,6 +20,8 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
   const [reason, setReason] = useState("");
   const [rightWords, setRightWords] = useState("");
   const [tried, setTried] = useState(false);
+  /** Whoever chose by digit goes on typing; whoever walks the choices with the arrow keys must not be carried away from them. */
+  const [byDigit, setByDigit] = useState(false);
   const options = rulingOptions(conflict);
   const found = faultsOfRuling({ option, reason, rightWords });
   const faults = tried ? found : {};
@@ -27,6 +29,7 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
   useShortcuts((key) => {
     const chosen = options[choiceOfKey(key) ?? -1];
     if (!chosen) return false;
+    setByDigit(true);
     setOption(chosen);
     return true;
   });
@@ -74,7 +77,10 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
               name="ruling"
               className="cover"
               checked={option?.decision === one.decision && option.side === one.side}
-              onChange={() => setOption(one)}
+              onChange={() => {
+                setByDigit(false);
+                setOption(one);
+              }}
             />
             {one.label}
             {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a key's cap takes no focus */}
@@ -86,9 +92,24 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
       {option ? (
         <div className="ruling-words">
           {option?.decision === "recogniser-error" ? (
-            <TextField label="The right words" value={rightWords} onChange={setRightWords} fault={faults.rightWords} maxLength={500} />
+            <TextField
+              label="The right words"
+              value={rightWords}
+              onChange={setRightWords}
+              fault={faults.rightWords}
+              maxLength={500}
+              autoFocus={byDigit}
+            />
           ) : null}
-          <TextField label="Reason" value={reason} onChange={setReason} fault={faults.reason} maxLength={2000} rows={1} autoFocus />
+          <TextField
+            label="Reason"
+            value={reason}
+            onChange={setReason}
+            fault={faults.reason}
+            maxLength={2000}
+            rows={1}
+            autoFocus={byDigit && option.decision !== "recogniser-error"}
+          />
           <div className="row">
             <Button type="submit" weight="main" aria-keyshortcuts="Control+Enter">
               Rule

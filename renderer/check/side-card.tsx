@@ -38,14 +38,17 @@ export function SideCard({ conflict, sideIndex, seatKey, detail, onSide, onHear,
   const { clock } = picture;
   const notes = useMemo(() => captionNotes(detail.analysis), [detail.analysis]);
   const tellHearing = useEffectEvent(hearingRef);
+  // By moments, not by the claim itself: a ruling brings a new copy of the same claim, which must not move the picture.
+  const start = claim?.start ?? null;
+  const end = claim?.end ?? null;
   useEffect(() => {
-    tellHearing({ clock, stretch: claim ? { start: claim.start, end: claim.end } : null });
+    tellHearing({ clock, stretch: start !== null && end !== null ? { start, end } : null });
     return () => tellHearing(null);
-  }, [clock, claim]);
+  }, [clock, start, end]);
   // The still shows the moment before anyone has pressed play.
   useEffect(() => {
-    if (claim) clock.seek(claim.start);
-  }, [clock, claim]);
+    if (start !== null) clock.seek(start);
+  }, [clock, start]);
   if (!side) return null;
 
   const letter = sideLetter(sideIndex);

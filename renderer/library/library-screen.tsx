@@ -42,7 +42,7 @@ export function LibraryScreen() {
 
   return (
     <div className="screen">
-      <Head desk={null} subject={<h1>Recordings on this machine</h1>}>
+      <Head desk={null} title="Library" subject={<h1>Recordings on this machine</h1>}>
         <Button weight="main" onClick={() => openImport([])}>
           Import a recording…
         </Button>

@@ -1,5 +1,5 @@
 import { Menu } from "@base-ui/react/menu";
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect } from "react";
 import { Button } from "./button.tsx";
 import { type Ground, grounds, useGround } from "./ground.ts";
 import "./head.css";
@@ -14,13 +14,18 @@ export interface HeadProps {
   /** The recording whose desks the links lead to. */
   readonly recordingId?: string;
   readonly subject: ReactNode;
+  /** What the window's title says of this screen. */
+  readonly title: string;
   readonly children?: ReactNode;
 }
 
 /** The top of every screen: home, the three desks, what is open, and what belongs to the person. */
-export function Head({ desk, recordingId, subject, children }: HeadProps) {
+export function Head({ desk, recordingId, subject, title, children }: HeadProps) {
   const { initials, askInitials } = useInitials();
   const [ground, setGround] = useGround();
+  useEffect(() => {
+    document.title = `${title}, Roundwalk`;
+  }, [title]);
   const opened = recordingId ?? (desk === "call" ? rememberedRecording() : null);
   return (
     <header className="head">

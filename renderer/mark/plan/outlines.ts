@@ -103,8 +103,8 @@ export const outlines = {
     uprightTail: false,
   },
   van: {
-    cowl: 0.16,
-    roofFrom: 0.25,
+    cowl: 0.23,
+    roofFrom: 0.31,
     roofTo: 0.97,
     deck: 0.5,
     noseRound: 0.06,

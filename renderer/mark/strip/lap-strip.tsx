@@ -59,10 +59,16 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
       <div className="lap-tools">
         {tools}
         <span className="small soft lap-shown">{zoomed ? `${tenthsLabel(view.from)} to ${tenthsLabel(view.to)}` : "whole recording"}</span>
-        <Button weight="quiet" shortcut="=" aria-label="Show less, larger" onClick={() => zoom(clock.read().time, 0.5)}>
+        <Button weight="quiet" shortcut="=" tip="Shows less of the recording, larger" onClick={() => zoom(clock.read().time, 0.5)}>
           Closer
         </Button>
-        <Button weight="quiet" shortcut="-" aria-label="Show more, smaller" onClick={() => zoom(clock.read().time, 2)} disabled={!zoomed}>
+        <Button
+          weight="quiet"
+          shortcut="-"
+          tip="Shows more of the recording, smaller"
+          onClick={() => zoom(clock.read().time, 2)}
+          disabled={!zoomed}
+        >
           Wider
         </Button>
         <Button weight="quiet" shortcut="0" onClick={whole} disabled={!zoomed}>
