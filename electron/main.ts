@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { app, BrowserWindow, dialog, ipcMain, session, shell } from "electron";
@@ -17,11 +18,13 @@ const root = join(built, "..", "..");
 
 async function openDesktop(libraryFile: string | null): Promise<void> {
   const log = console.error;
+  // Run from a built file, Electron would give its own version for ours.
+  const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { version: string };
   const reveal = async (folder: string) => {
     const failure = await shell.openPath(folder);
     if (failure) throw new Error(failure);
   };
-  const application = openApplication({ host: { name: "desktop", version: app.getVersion(), reveal }, libraryFile, log });
+  const application = openApplication({ host: { name: "desktop", version, reveal }, libraryFile, log });
   const { parts } = application;
   guardSession(session.defaultSession);
   setApplicationMenu();
@@ -54,6 +57,7 @@ async function openDesktop(libraryFile: string | null): Promise<void> {
 const { values } = parseArgs({ args: process.argv.slice(2), options: { library: { type: "string" } }, strict: false });
 const libraryFile = typeof values.library === "string" ? values.library : null;
 
+app.setName("Roundwalk");
 if (app.requestSingleInstanceLock()) {
   declareAppScheme();
   guardContents();

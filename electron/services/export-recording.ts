@@ -60,8 +60,7 @@ export async function writeExportsInto(
       },
     );
   }
-  await mkdir(folder, { recursive: true });
-  await placeWhole(files, move);
+  await placeWhole(folder, files, move);
   return {
     folder,
     files: files.map(({ format, path, content }) => ({
@@ -87,10 +86,11 @@ interface WholeFile {
   readonly content: Uint8Array;
 }
 
-async function placeWhole(files: readonly WholeFile[], move: Move): Promise<void> {
+async function placeWhole(folder: string, files: readonly WholeFile[], move: Move): Promise<void> {
   const staged = files.map((file) => ({ ...file, stage: `${file.path}.${randomUUID()}.part` }));
   const set: { path: string; former: string | null }[] = [];
   try {
+    await mkdir(folder, { recursive: true });
     for (const { stage, content } of staged) await writeToDisk(stage, content);
     for (const { stage, path } of staged) {
       const former = existsSync(path) ? `${stage}.former` : null;

@@ -1,4 +1,4 @@
-import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { describe, expect, test } from "vitest";
@@ -251,19 +251,15 @@ describe("exporting", () => {
     expect(readdirSync(folder).sort()).toEqual([basename(list), basename(json)].sort());
   });
 
-  test.skipIf(process.getuid?.() === 0)("a folder that may not be written leaves nothing (root may write everywhere)", async () => {
+  test("a folder that cannot be made is told with what to do, and nothing is left", async () => {
     const application = sampleApplication();
     const { id: recordingId } = await importSample(application, application);
-    const folder = join(application.folder, "locked");
-    mkdirSync(folder);
-    chmodSync(folder, 0o500);
+    const blocked = join(application.folder, "blocked");
+    writeFileSync(blocked, "a file where a folder should be");
     await expect(
-      writeExportsInto(application.parts, folder, { recordingId, formats: ["index-json"], overwrite: false }),
-    ).rejects.toMatchObject({
-      problem: { code: "export-failed" },
-    });
-    chmodSync(folder, 0o700);
-    expect(readdirSync(folder)).toEqual([]);
+      writeExportsInto(application.parts, join(blocked, "out"), { recordingId, formats: ["index-json"], overwrite: true }),
+    ).rejects.toMatchObject({ problem: { code: "export-failed", message: expect.stringContaining("check the folder") } });
+    expect(readFileSync(blocked, "utf8")).toBe("a file where a folder should be");
   });
 });
 

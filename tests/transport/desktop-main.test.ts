@@ -11,6 +11,8 @@ import { temporaryFolder } from "../support/builders/temporary-folder.ts";
 const root = join(import.meta.dirname, "..", "..");
 const built = join(root, ".build", "desktop");
 
+const ownVersion = JSON.parse(readFileSync(join(root, "package.json"), "utf8")).version as string;
+
 /**
  * The built main process with a stand-in for Electron: that it finds its worker, its migrations and its page, and that the guards are set.
  * It is no proof of a window; that needs Electron's binary.
@@ -50,7 +52,10 @@ describe("the desktop's built parts", () => {
       },
       page: { policy: expect.stringMatching(/^default-src 'none'/) },
       otherHost: 404,
-      abilities: { ok: true, value: { host: "desktop", revealFiles: true, libraryFile: join(folder, "library.sqlite") } },
+      abilities: {
+        ok: true,
+        value: { host: "desktop", version: ownVersion, revealFiles: true, libraryFile: join(folder, "library.sqlite") },
+      },
       foreign: { ok: false, problem: { code: "sender-foreign" } },
       navigation: { own: "allowed", other: "stopped", file: "stopped" },
       popup: { action: "deny" },

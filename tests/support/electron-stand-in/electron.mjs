@@ -20,8 +20,8 @@ class App extends EventEmitter {
   requestSingleInstanceLock() {
     return true;
   }
-  getVersion() {
-    return "0.0.0";
+  setName(name) {
+    this.name = name;
   }
   /** As documented: "before-quit", then "will-quit"; the latter's preventDefault keeps the application from ending. */
   quit() {
