@@ -1,6 +1,7 @@
 import type { Speech, Token } from "../model.ts";
 import { isJoint } from "../transcript/cut-sentences.ts";
 import type { Move } from "./find-moves.ts";
+import type { NamedPart } from "./find-parts.ts";
 import { plainWord } from "./spoken-line.ts";
 
 /**
@@ -45,7 +46,7 @@ const reachToClause = 9;
 const reachToComeAlong = 12;
 
 /** The speech in clauses. Every token belongs to exactly one; every move begins one. */
-export function cutClauses(speech: Speech, moves: readonly Move[]): Clause[] {
+export function cutClauses(speech: Speech, moves: readonly Move[], parts: readonly NamedPart[]): Clause[] {
   const { tokens } = speech;
   if (tokens.length === 0) return [];
   const breaks = new Map<number, Clause["break"]>([[0, "start"]]);
@@ -63,7 +64,7 @@ export function cutClauses(speech: Speech, moves: readonly Move[]): Clause[] {
     if (!breaks.has(start)) breaks.set(start, "move");
     movesAt.set(start, [...(movesAt.get(start) ?? []), move]);
   }
-  cutRunOns(tokens.length, breaks);
+  cutRunOns(tokens, parts, breaks);
   const firsts = [...breaks.keys()].toSorted((a, b) => a - b);
   return firsts.map((first, position) => ({
     first,
@@ -73,14 +74,31 @@ export function cutClauses(speech: Speech, moves: readonly Move[]): Clause[] {
   }));
 }
 
-/** Words after which speech without any break is cut all the same, so that a long stretch may show two zones. */
-const longestClause = 9;
+/** Fewest words of a clause that is cut at nothing but the name of a part. */
+const shortestRunOn = 4;
+const articles: ReadonlySet<string> = new Set([
+  "the",
+  "a",
+  "an",
+  "this",
+  "that",
+  "these",
+  "those",
+  "your",
+  "my",
+  "his",
+  "her",
+  "its",
+  "our",
+]);
 
-function cutRunOns(words: number, breaks: Map<number, Clause["break"]>): void {
+/** Long stretches without any break are cut before the parts they name, so that they may show two zones. */
+function cutRunOns(tokens: readonly Token[], parts: readonly NamedPart[], breaks: Map<number, Clause["break"]>): void {
+  const starts = new Set(parts.map((part) => (articles.has(tokens[part.first - 1]?.word ?? "") ? part.first - 1 : part.first)));
   let first = 0;
-  for (let position = 1; position < words; position += 1) {
+  for (let position = 1; position < tokens.length; position += 1) {
     if (breaks.has(position)) first = position;
-    else if (position - first >= longestClause) {
+    else if (starts.has(position) && position - first >= shortestRunOn) {
       breaks.set(position, "run-on");
       first = position;
     }

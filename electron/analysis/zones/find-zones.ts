@@ -17,6 +17,7 @@ export function findZones(speech: Speech): ZoneProposal[] {
   const drive = driveSide(speech);
   const line = spokenLine(speech);
   const moves = findMoves(line, drive, speech.punctuated);
-  const clauses = weighClauses(speech, cutClauses(speech, moves), findParts(speech), line);
+  const parts = findParts(speech);
+  const clauses = weighClauses(speech, cutClauses(speech, moves, parts), parts);
   return zoneSpans(speech, clauses, likeliestWalk(speech, clauses));
 }

@@ -33,6 +33,18 @@ export const partRows = [
 
   {
     phrases:
+      "driver front fender|driver fender|driver front door|driver rear quarter|driver quarter|driver quarter panel|driver front wheel|driver front tire|driver rear tire|driver rear wheel|driver front wing|driver rear wing|driver rear door|driver rocker|driver sill|drivers front fender|drivers fender|drivers front door|drivers rear quarter|drivers quarter|drivers quarter panel|drivers front wheel|drivers front tire|drivers rear tire|drivers rear wheel|drivers front wing|drivers rear wing|drivers rear door|drivers rocker|drivers sill|driver side front fender|driver side fender|driver side front door|driver side rear quarter|driver side quarter|driver side quarter panel|driver side front wheel|driver side front tire|driver side rear tire|driver side rear wheel|driver side front wing|driver side rear wing|driver side rear door|driver side rocker|driver side sill|drivers side front fender|drivers side fender|drivers side front door|drivers side rear quarter|drivers side quarter|drivers side quarter panel|drivers side front wheel|drivers side front tire|drivers side rear tire|drivers side rear wheel|drivers side front wing|drivers side rear wing|drivers side rear door|drivers side rocker|drivers side sill",
+    zones: { "driver-side": 1.2 },
+  },
+  {
+    phrases:
+      "passenger front fender|passenger fender|passenger front door|passenger rear quarter|passenger quarter|passenger quarter panel|passenger front wheel|passenger front tire|passenger rear tire|passenger rear wheel|passenger front wing|passenger rear wing|passenger rear door|passenger rocker|passenger sill|passengers front fender|passengers fender|passengers front door|passengers rear quarter|passengers quarter|passengers quarter panel|passengers front wheel|passengers front tire|passengers rear tire|passengers rear wheel|passengers front wing|passengers rear wing|passengers rear door|passengers rocker|passengers sill|passenger side front fender|passenger side fender|passenger side front door|passenger side rear quarter|passenger side quarter|passenger side quarter panel|passenger side front wheel|passenger side front tire|passenger side rear tire|passenger side rear wheel|passenger side front wing|passenger side rear wing|passenger side rear door|passenger side rocker|passenger side sill|passengers side front fender|passengers side fender|passengers side front door|passengers side rear quarter|passengers side quarter|passengers side quarter panel|passengers side front wheel|passengers side front tire|passengers side rear tire|passengers side rear wheel|passengers side front wing|passengers side rear wing|passengers side rear door|passengers side rocker|passengers side sill",
+    zones: { "passenger-side": 1.2 },
+  },
+  { phrases: "driver side|drivers side", zones: { "driver-side": 0.35 } },
+  { phrases: "passenger side|passengers side", zones: { "passenger-side": 0.35 } },
+  {
+    phrases:
       "fender|guard|front guard|slider|slide door|front wing|back wing|rear wing|wing|quarter panel|rear quarter|quarter|rocker|rocker panel|sill|running board|side step|nerf step|step bar|cab corner|bedside|bed side|box side|door skin|body side",
     zones: { ...sides(0.9) },
   },
@@ -69,7 +81,7 @@ export const partRows = [
   },
   {
     phrases:
-      "exhaust tip|tip|number plate|license plate|tag light|plate light|backup camera|reversing camera|parking sensor|rear window|back glass|rear glass|tow bar|towbar|tow ball|hitch|receiver hitch|back end|lift gate|liftgate",
+      "exhaust tip|tip|lenses=|dual exhaust|number plate|license plate|tag light|plate light|backup camera|reversing camera|parking sensor|rear window|back glass|rear glass|tow bar|towbar|tow ball|hitch|receiver hitch|back end|lift gate|liftgate",
     zones: { rear: 0.8, cabin: 0.05 },
   },
   { phrases: "tailgate|hatch|trunk|boot", zones: { rear: 0.5, cargo: 0.6 } },
@@ -116,7 +128,7 @@ export const partRows = [
   },
   {
     phrases:
-      "radiator|alternator|dynamo|generator|coolant|antifreeze|hose|heater hose|radiator hose|header tank|expansion tank|overflow|water pump|fuel pump|serpentine|serpentine belt|fan belt|drive belt|v belt|fan shroud|shroud|electric fan|viscous fan|power steering|power steering pump|master cylinder|brake booster|booster|servo|brake fluid|washer bottle|washer jug|washer fluid|battery tray|hold down|group 24|starter motor|thermostat|inverter|motor controller|charger unit|heat pump|intercooler|turbo|turbocharger|supercharger|injector|injector pump|injection pump|glow plug|fuel rail|fuel filter|wiring loom|wiring harness|throttle body|single cam|twin cam|chain guide|valve job|head gasket|timing chain|timing belt|cam belt|cambelt|push rod|pushrod|crank|camshaft|roller cam|flathead|straight six|inline six|small block|big block|compression|compression test|leak down|bore|stroke|thirty over|motor",
+      "radiator|alternator|dynamo|generator|coolant|antifreeze|hose|heater hose|radiator hose|header tank|expansion tank|overflow|water pump|fuel pump|serpentine|serpentine belt|fan belt|drive belt|v belt|fan shroud|shroud|electric fan|viscous fan|power steering|power steering pump|master cylinder|brake booster|booster|servo|brake fluid|washer bottle|washer jug|washer fluid|battery tray|hold down|group 24|starter motor|starter|plugs=|sparkplug|thermostat|inverter|motor controller|charger unit|heat pump|intercooler|turbo|turbocharger|supercharger|injector|injector pump|injection pump|glow plug|fuel rail|fuel filter|wiring loom|wiring harness|throttle body|single cam|twin cam|chain guide|valve job|head gasket|timing chain|timing belt|cam belt|cambelt|push rod|pushrod|crank|camshaft|roller cam|flathead|straight six|inline six|small block|big block|compression|compression test|leak down|bore|stroke|thirty over|motor",
     zones: { "engine-bay": 0.8 },
   },
   {

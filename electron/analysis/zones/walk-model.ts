@@ -12,7 +12,7 @@ export const walkCosts = {
   changeAfterComeAlong: 3,
   changeAtNamedMove: 0.5,
   /** More for zones that nobody reaches unsaid: a hood must be opened, a vehicle lifted, an engine started. */
-  unsaidEntry: { underside: 2.5, "engine-bay": 1, drive: 1.5, documents: 1, cabin: 0.5, roof: 1.5, cargo: 0.5 } as Partial<
+  unsaidEntry: { underside: 4.5, "engine-bay": 1, drive: 1.5, documents: 1, cabin: 0.5, roof: 1.5, cargo: 0.5 } as Partial<
     Record<ZoneName, number>
   >,
   /** Going back to a zone already seen. */

@@ -3,7 +3,7 @@ import type { Speech } from "../model.ts";
 import type { Clause } from "./cut-clauses.ts";
 import type { NamedPart } from "./find-parts.ts";
 import { elsewhereBefore } from "./moves/elsewhere.ts";
-import { plainWord, type SpokenLine } from "./spoken-line.ts";
+import { plainWord } from "./spoken-line.ts";
 import { walkCosts, zoneIndex } from "./walk-model.ts";
 
 /** A clause with what its words say for each zone. */
@@ -18,7 +18,7 @@ const remoteWords = new RegExp(
   `${elsewhereBefore.source}|(?<![a-z0-9])(?:like i said|as i said|i told you|i mentioned|we talked about|ill show|later|goes with it|came with|come with|it had|used to|back in the day|another one|the other one|that one over there|the base|my (?:brother|uncle|mama|daddy|truck|car)|a man|a guy|a lady|somebody|online)(?![a-z0-9])`,
 );
 
-export function weighClauses(speech: Speech, clauses: readonly Clause[], parts: readonly NamedPart[], _line: SpokenLine): WeighedClause[] {
+export function weighClauses(speech: Speech, clauses: readonly Clause[], parts: readonly NamedPart[]): WeighedClause[] {
   let next = 0;
   return clauses.map((clause) => {
     const own: NamedPart[] = [];

@@ -52,7 +52,7 @@ export const exteriorMoves = [
     zone: "side",
     strength: 6,
     heading: `(?:(?:on|down|up|to|along|round|around|over|onto|over on|down on|its|for) )?${places.side}(?: first| now| then| next)?${headed}`,
-    bareHeading: `${places.side}(?= (?:now|here|we|ill|im|first|so|then|come|coming|same|this|no|again|straight|doors?|tires|tyres|fenders?|wing|everything|next|gonna|paint|rocker|sill|front|its|theres|coming|all)(?![a-z]))|(?<side>nearside|offside)(?= (?:now|here|first|front|rear|theres|the|its|same|again|wing|door|sill|then|next))`,
+    bareHeading: `${places.side}(?= (?:now|here|we|ill|im|first|so|then|come|coming|same|this|no|again|straight|doors?|tires|tyres|fenders?|wing|everything|next|gonna|paint|rocker|sill|front|its|theres|coming|all)(?![a-z]))|(?:(?:then|now|next) the )?(?<side>nearside|offside|near side|off side)(?= (?:now|here|first|front|rear|theres|the|its|same|again|wing|door|sill|then|next|sliding|doors))`,
     example: "okay, driver's side, let me get out of my own light",
     quiet: "a little pitting on the driver side",
   },
@@ -120,7 +120,7 @@ export const exteriorMoves = [
     zone: "roof",
     strength: 5.5,
     phrase:
-      "(?:look|come|get|go|swing|over|up|see)(?: up| over| on| here)* (?:at|to|on|onto|over) (?:the )?(?:roof(?! rack came)|soft top|convertible top|sunroof|hood is mohair)|(?:put|drop|dropping|putting|raise|raising|lower)(?:ing)? (?:the )?(?:soft top|convertible top|roof|top) (?:up|down|for)|(?:put|get|have) the (?:soft top|roof|top) (?:up|down)",
+      "see about (?:that|the) top|(?:look|come|get|go|swing|over|up|see)(?: up| over| on| here)* (?:at|to|on|onto|over) (?:the )?(?:roof(?! rack came)|soft top|convertible top|sunroof|hood is mohair)|(?:put|drop|dropping|putting|raise|raising|lower)(?:ing)? (?:the )?(?:soft top|convertible top|roof|top) (?:up|down|for)|(?:put|get|have) the (?:soft top|roof|top) (?:up|down)",
     heading:
       "(?:up top|up on top|on top|the roof|roof|up on the roof|the soft top|soft top|the top|convertible top)(?= (?:\\||is|now|here|real|right|quick|its|we|you|theres|no|this|first|has|looks|next|goes|then|and)(?![a-z]))",
     bareHeading: "the roof (?:next|now)|(?:see|talk) about (?:that|the) top|up top (?:now|here|real quick|right quick|its|weve)",

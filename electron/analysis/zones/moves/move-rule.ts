@@ -35,7 +35,7 @@ const leadIns = `(?:(?:${turnWords}|right|and|but|yeah|oh|there|just|lets see|ov
 const headingPlace = `(?:(?<=\\| )|(?<=^)|(?<=(?<![a-z])(?:${turnWords}|guys|folks|yall|everybody) ))${leadIns}`;
 /** Words before which no heading stands in speech without punctuation: what follows them belongs to them. */
 const bindingWords =
-  "the|a|an|on|of|to|from|in|into|at|by|this|that|these|those|his|her|my|your|our|their|its|it|for|with|or|both|other|same|like|as|up|down|over|toward|towards|near|front|rear|left|right|one|each|every|either|is|are|was|were|be|got|has|have|had|than|off|new|old|little|big|under|behind|inside|no|not|any|some|all|whole|only|driver|drivers|passenger|passengers|power|rust|along|across|around|round";
+  "the|a|an|on|of|to|from|in|into|at|by|this|that|these|those|his|her|my|your|our|their|its|for|with|or|both|other|same|like|as|up|down|over|toward|towards|near|front|rear|left|right|one|each|every|either|is|are|was|were|be|got|has|have|had|than|off|new|old|little|big|under|behind|inside|no|not|any|some|all|whole|only|driver|drivers|passenger|passengers|power|rust|along|across|around|round";
 const bareHeadingPlace = `(?<!(?<![a-z])(?:${bindingWords}) )`;
 
 export interface MoveMatcher {

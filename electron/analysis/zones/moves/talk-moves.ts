@@ -16,7 +16,7 @@ export const talkMoves = [
     zone: "documents",
     strength: 6,
     heading:
-      "(?:(?:the|some|all the|for the|on the|onto the|as for the|in the way of|with the|about that|about the) )?(?:paper ?work|documents|documentation|history file|history folder|service history|the papers|paper(?= (?:\\||side|wise))|history(?= (?:\\||wise|now|then|on))|title wise|that paper)(?= |$)",
+      "(?:(?:the|some|all the|for the|on the|onto the|as for the|in the way of|with the|about that|about the) )?(?:(?:about )?(?:that|the) paper|paper ?work|documents|documentation|history file|history folder|service history|the papers|paper(?= (?:\\||side|wise))|history(?= (?:\\||wise|now|then|on))|title wise|that paper)(?= |$)",
     bareHeading: "paper ?work (?:wise|title|here|we|is|on)|history (?:file|folder)(?= (?:its|is|here|we|now))",
     example: "so paperwork title says 1935",
     quiet: "he did the work on paper first",
