@@ -110,7 +110,8 @@ async function placeWhole(folder: string, files: readonly WholeFile[], move: Mov
       `The export could not be written (${reason}). Nothing was changed; check the folder and the space on its disk.`,
     );
   } finally {
-    await Promise.all(staged.map(({ stage }) => rm(stage, { force: true })));
+    // What cannot be removed here was never made; the failure that is told is the first one.
+    await Promise.allSettled(staged.map(({ stage }) => rm(stage, { force: true })));
   }
   await Promise.all(set.map(({ former }) => (former ? rm(former, { force: true }) : undefined)));
 }
