@@ -44,8 +44,10 @@ export function compareClaims(input: ComparisonInput): Comparison {
   const standards = standardRules.map((rule) => rule.find(index));
 
   const conflicts = withoutRepeats([
-    ...slots.flatMap(disagreementsIn),
-    ...slots.flatMap(hedgesIn),
+    ...slots.flatMap((slot) => {
+      const disagreements = disagreementsIn(slot);
+      return disagreements.length > 0 ? disagreements : hedgesIn(slot);
+    }),
     ...faults.conflicts,
     ...standards.flatMap((found) => found.conflicts),
   ]);

@@ -28,13 +28,23 @@ export const buyerCares = {
 
 /**
  * The same value given flatly and, apart from it, with doubt. A figure that was merely rounded ("about eighty four thousand") is no doubt.
- * A slot whose values already contradict each other gives nothing here: the doubt is then the lesser matter.
+ * Ask only of slots whose values do not already contradict each other: the doubt is then the lesser matter.
  */
 export function hedgesIn({ facets, classes }: ClassedSlot): ConflictDraft[] {
   const { subject } = facets[0]!;
   const care = (buyerCares as Partial<Record<string, BuyerCare>>)[`${subject.component}.${subject.property}`];
-  if (!care?.parts.includes(subject.part) || new Set(classes).size > 1) return [];
-  const claims = facets.map((facet) => facet.claim).sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
+  if (!care?.parts.includes(subject.part)) return [];
+  const byClass = new Map<number, Claim[]>();
+  facets.forEach(({ claim }, position) => {
+    const here = byClass.get(classes[position]!);
+    if (here) here.push(claim);
+    else byClass.set(classes[position]!, [claim]);
+  });
+  return [...byClass.values()].flatMap((claims) => hedgeAmong(claims, care));
+}
+
+function hedgeAmong(claimsOfOneValue: readonly Claim[], care: BuyerCare): ConflictDraft[] {
+  const claims = [...claimsOfOneValue].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
   const flat = claims.filter((claim) => claim.stance === "stated" && !isRoundFigure(claim));
   const doubted = claims.filter((claim) => claim.stance === "hedged" && !isRoundFigure(claim));
   const firstFlat = flat[0];
