@@ -50,7 +50,7 @@ export const drivetrainWords = [
   { component: "engine", part: "valve", say: ["valve", "valves a cylinder", "lifter", "tappet", "push rods"] },
   { component: "engine", part: "crank", say: ["crank", "crankshaft", "main bearing", "mains", "bearing crank", "bolt main"] },
   { component: "engine", part: "camshaft", say: ["cam", "camshaft", "cam shaft"] },
-  { component: "engine", part: "piston", say: ["piston", "ring", "piston ring"] },
+  { component: "engine", part: "piston", say: ["piston", "rings", "piston ring"] },
   { component: "engine", part: "oil pan", say: ["oil pan", "sump", "engine pan"] },
   { component: "engine", part: "oil", say: ["oil", "engine oil", "oil change", "dipstick", "oil filter"] },
   { component: "engine", part: "oil pressure", say: ["oil pressure", "pounds of oil"] },

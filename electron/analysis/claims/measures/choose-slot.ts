@@ -1,6 +1,7 @@
-import type { ClaimValue, UnitName } from "../../../../shared-types/index.ts";
+import type { ClaimValue, ComponentName, UnitName } from "../../../../shared-types/index.ts";
 import type { Reading, Speech } from "../../model.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
+import { placedComponents } from "../positions/position-words.ts";
 import type { About, ReadingNeed, Slot, SlotCue } from "./slot.ts";
 import { countedByOne, countedParts, notBetween, plainAdjective } from "./slots/count-slots.ts";
 import { slots } from "./slots/index.ts";
@@ -56,24 +57,13 @@ function cueScore(cue: SlotCue, around: NumberSurroundings): { score: number; to
   if (cue.after && !cue.after.test(around.after)) return null;
   if (cue.said && !cue.said.test(around.said)) return null;
   if (cue.zones && !cue.zones.includes(around.zone)) return null;
-  if (cue.unless?.test(nearby(around))) return null;
+  if (cue.unless?.test(around.near)) return null;
   if (!cue.about) return { score: cue.score, topic: null };
   const limit = reachOrder[cue.reach ?? "recent"];
   const topic = around.topics.find(
     (candidate) => reachOrder[candidate.reach] <= limit && cue.about!.some((about) => isAbout(candidate.mention, about)),
   );
   return topic ? { score: cue.score - topic.cost, topic } : null;
-}
-
-function nearby(around: NumberSurroundings): string {
-  return `${nearWords(around.before, "before")} # ${around.said} # ${nearWords(around.after, "after")}`;
-}
-
-/** The words close enough to speak against a slot: ten before and six after, of its own sentence. */
-function nearWords(words: string, side: "before" | "after"): string {
-  const sentence = side === "before" ? words.slice(words.lastIndexOf(" . ") + 1) : words.split(/(?:^| )\. ?/)[0]!;
-  const list = sentence.split(" ");
-  return (side === "before" ? list.slice(-10) : list.slice(0, 6)).join(" ");
 }
 
 /** Small numbers are mostly no years of this century, unless the words say so. */
@@ -95,7 +85,7 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
     break;
   }
   if (!bestReading) return null;
-  if (slot.unless?.test(nearby(around))) return null;
+  if (slot.unless?.test(around.near)) return null;
   if (slot.attribute !== "count" && bestReading.reading.unit === null && startsAnotherPhrase(bestReading.value, around)) return null;
   let best: { score: number; topic: Topic | null; looksAhead: boolean } | null = null;
   for (const cue of slot.cues) {
@@ -259,6 +249,8 @@ function startsAnotherPhrase(value: ClaimValue, around: NumberSurroundings): boo
 
 /** Tokens over which a second number may still continue the slot of the first. */
 const carriesOverTokens = 45;
+/** The same where the vehicle has but one of the thing, and a second figure is likelier about something else. */
+const carriesOnTokens = 18;
 
 /**
  * A bare number that continues the slot of the last one ("28 pounds in the front and 26 in the back"): of the same order of size, said within
@@ -268,9 +260,9 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
   const { slot } = last.candidate;
   if (
     !slot.carries ||
-    around.number.first - last.end > carriesOverTokens ||
+    around.number.first - last.end > (placedComponents.has(slot.component as ComponentName) ? carriesOverTokens : carriesOnTokens) ||
     beginsAnotherPhrase.test(around.after) ||
-    slot.unless?.test(nearby(around))
+    slot.unless?.test(around.near)
   )
     return null;
   for (const reading of around.number.readings) {
@@ -305,22 +297,23 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
  * A measure named again by its value alone ("the nine inch", "the 650"): the same distinctive value and unit as one read before. Small whole
  * numbers are in everything and repeat nothing.
  */
-export function repeated(earlier: readonly EarlierMeasure[], around: NumberSurroundings): Candidate | null {
+export function repeated(saidBefore: (value: ClaimValue) => readonly EarlierMeasure[], around: NumberSurroundings): Candidate | null {
   const pointedAt = /\b(?:the|a|that|this|your|our|same|it's|automatic|with|so|okay|is|and|alright)(?: same| big| little)?$/.test(
     around.before,
   );
   if (!pointedAt && !/^(?:like i said|as i said|again)\b/.test(around.after) && around.zone !== "closing") return null;
-  for (let at = earlier.length - 1; at >= 0; at--) {
-    const { candidate, value, unit } = earlier[at]!;
-    if (!repeatable.has(candidate.slot.attribute) || candidate.slot.component === "topic" || candidate.slot.unless?.test(nearby(around)))
-      continue;
-    const reading = around.number.readings.find(
-      (again) =>
-        again.value === value &&
-        ((unitSpoken(again, around.said) && again.unit === unit && unit !== null) ||
-          (again.unit === null && typeof value === "number" && (value >= 100 || !Number.isInteger(value)))),
+  for (const reading of around.number.readings) {
+    const distinctive =
+      reading.unit !== null || (typeof reading.value === "number" && (reading.value >= 100 || !Number.isInteger(reading.value)));
+    if (!distinctive || !unitSpoken(reading, around.said)) continue;
+    const earlier = saidBefore(reading.value).findLast(
+      ({ candidate: { slot }, unit }) =>
+        repeatable.has(slot.attribute) &&
+        slot.component !== "topic" &&
+        (reading.unit === null || reading.unit === unit) &&
+        !slot.unless?.test(around.near),
     );
-    if (reading) return { slot: candidate.slot, reading, value, topic: null, score: 0.85 };
+    if (earlier) return { slot: earlier.candidate.slot, reading, value: reading.value, topic: null, score: 0.85 };
   }
   return null;
 }

@@ -125,7 +125,7 @@ export const circumstanceRules = [
   },
   {
     attributes: ["size", "diameter", "width"],
-    words: /\b(?:stock|as new|factory option|originally|came with|used to|out of the works)\b/,
+    words: /\b(?:(?:the|a) stock|as new|factory option|originally|came with|used to|out of the works)\b/,
     label: "as first supplied",
     example: "the stock one was fourteen",
   },

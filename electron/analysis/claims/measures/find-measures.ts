@@ -88,6 +88,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
   const corrections = new Map<number, Candidate>();
   const isSlip = (number: SpokenNumber): boolean => slips.has(number.index) || frames.at(number.first).corrected;
   const earlier: LastClaim[] = [];
+  const byValue = new Map<ClaimValue, LastClaim[]>();
 
   numbers.forEach((number, order) => {
     if (number.readings.length === 0) return;
@@ -95,10 +96,11 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     const frame = frames.at(number.first);
     const recent = earlier.slice(-recentMeasures);
     const around = surroundingsOf(map, number, recent.map(leftBy));
-    const chosen = putRight(corrections.get(number.index), around) ?? bestCandidate(speech, around, earlier);
+    const chosen =
+      putRight(corrections.get(number.index), around) ?? bestCandidate(speech, around, recent, (value) => byValue.get(value) ?? []);
     if (otherOnes.test(around.before) && number.readings[0]!.kind === "integer" && number.end - number.first === 1) return;
     if (chosen && slips.has(number.index)) corrections.set(slips.get(number.index)!, chosen);
-    const best = withRim(chosen, earlier);
+    const best = withRim(chosen, earlier.slice(-rimWithinMeasures));
     if (!best || best.score < leastScore) return;
     const repair = best.reading.repaired ? repairOf(speech, number, best, repairs.length) : null;
     // A broken number about another vehicle is still read for whoever follows the words.
@@ -117,7 +119,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     for (const claim of buildClaims(context, best, claims.length)) claims.push(claim);
     used.add(number.index);
     const made = claims.at(-1)!;
-    earlier.push({
+    const read: LastClaim = {
       candidate: best,
       first: number.first,
       end: number.end,
@@ -126,13 +128,16 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       position: made.position,
       component: made.component,
       part: made.part,
-    });
+    };
+    earlier.push(read);
+    byValue.set(read.value, [...(byValue.get(read.value) ?? []).slice(-repeatsKept), read]);
   });
   return { claims, repairs, used };
 }
 
-/** Tokens back to a rim that completes a tire's width and aspect ("on eighteens with 275 35s"). */
+/** Measures and tokens back to a rim that completes a tire's width and aspect ("on eighteens with 275 35s"). */
 const rimWithinTokens = 60;
+const rimWithinMeasures = 8;
 
 /** A width and aspect whose rim was said just before is a whole size. */
 function withRim(candidate: Candidate | null, earlier: readonly LastClaim[]): Candidate | null {
@@ -166,16 +171,24 @@ function endOfMeasureBefore(
   return 0;
 }
 
+/** Measures kept of each value: the latest of a few kinds is enough to name one again. */
+const repeatsKept = 7;
+
 /** Measures back that a number may continue. */
 const recentMeasures = 4;
 
-function bestCandidate(speech: Speech, around: NumberSurroundings, earlier: readonly LastClaim[]): Candidate | null {
+function bestCandidate(
+  speech: Speech,
+  around: NumberSurroundings,
+  recent: readonly LastClaim[],
+  saidBefore: (value: ClaimValue) => readonly LastClaim[],
+): Candidate | null {
   let [best] = candidatesFor(speech, around);
-  for (const measure of earlier.slice(-recentMeasures).reverse()) {
+  for (const measure of recent.toReversed()) {
     const carried = continued(measure, around);
     if (carried && (!best || carried.score > best.score)) best = carried;
   }
-  const again = repeated(earlier, around);
+  const again = repeated(saidBefore, around);
   return again && (!best || again.score > best.score) ? again : (best ?? null);
 }
 

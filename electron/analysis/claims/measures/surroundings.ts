@@ -21,6 +21,8 @@ export interface NumberSurroundings {
   readonly said: string;
   /** True where punctuation parts the number from what follows. */
   readonly closed: boolean;
+  /** What may speak against a slot: the words before, the number's own and those after, joined by " # "; see `nearWords`. */
+  readonly near: string;
   /** Nearest first. */
   readonly topics: readonly Topic[];
   readonly zone: ZoneName;
@@ -228,18 +230,29 @@ function isPlainWord(number: SpokenNumber): boolean {
   return number.readings.every(({ value, unit }) => unit === null && typeof value === "number" && value < smallest);
 }
 
+/** The words close enough to speak against a slot: ten before or six after, of the number's own sentence. */
+function nearWords(words: string, side: "before" | "after"): string {
+  const sentence = side === "before" ? words.slice(words.lastIndexOf(" . ") + 1) : words.split(/(?:^| )\. ?/)[0]!;
+  const list = sentence.split(" ");
+  return (side === "before" ? list.slice(-10) : list.slice(0, 6)).join(" ");
+}
+
 export function surroundingsOf(map: SpeechMap, number: SpokenNumber, left: readonly LeftTopic[] = []): NumberSurroundings {
   const { speech } = map;
   const sentence = speech.sentences[map.sentenceOf[number.first]!] ?? { first: 0, end: speech.tokens.length };
   const last = speech.tokens[number.end - 1]!;
   const clause = { first: map.clauseStart[number.first]!, end: map.clauseEnd[number.end - 1]! };
+  const before =
+    wordsAround(map, number.first - wordsBefore, number.first) + (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : "");
+  const said = phraseOf(speech.tokens, number.first, number.end);
+  const after = (/[.?!]/.test(last.after) ? ". " : "") + wordsAround(map, number.end, number.end + wordsAfter);
   return {
     number,
-    before:
-      wordsAround(map, number.first - wordsBefore, number.first) + (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : ""),
+    before,
     closed: last.after !== "",
-    said: phraseOf(speech.tokens, number.first, number.end),
-    after: (/[.?!]/.test(last.after) ? ". " : "") + wordsAround(map, number.end, number.end + wordsAfter),
+    said,
+    near: `${nearWords(before, "before")} # ${said} # ${nearWords(after, "after")}`,
+    after,
     topics: [...topicsAround(map, number, clause, sentence), ...leftTopics(map, number, left)].sort((a, b) => a.cost - b.cost),
     zone: zoneAt(map.zones, speech.tokens[number.first]!.at),
     british: map.british,

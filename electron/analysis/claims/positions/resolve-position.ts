@@ -126,7 +126,10 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     claim.mention && (claim.mention.component === claim.component || (claim.component === "paint" && claim.mention.component === "body"))
       ? endOfPosition(claim.mention.position)
       : null;
-  const end = named(endPhrases) ?? mentionEnd ?? named(pointingPhrases) ?? endOfPosition(claim.carried);
+  const phrase = named(endPhrases);
+  // "The duals … all four have eight": all of those the talk is about, not of the vehicle's.
+  const ofThese = phrase === "both" && mentionEnd !== null && !/\b(?:around|round|corners?|all six)\b/.test(`${before} ${after}`);
+  const end = (ofThese ? mentionEnd : phrase) ?? mentionEnd ?? named(pointingPhrases) ?? endOfPosition(claim.carried);
 
   const later = phraseOf(tokens, claim.number.end, Math.min(claim.sentence.end, claim.notAfter, claim.number.end + 10));
   const side = sideOf(claim, wider, later, end);
