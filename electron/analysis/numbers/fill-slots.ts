@@ -117,6 +117,11 @@ export function fillSlots(line: Line, at: number, sizes: readonly number[], lead
     const piece = pieces[position];
     if (!piece || piece.text === ".") return undefined;
     const atBorder = borders.has(state.digits.length);
+    // "six point seven zero by fifteen": the point of a numeric size, said out.
+    if (lead === "bare" && piece.text === "point" && state.digits.length === 1) {
+      position += 1;
+      continue;
+    }
     const homophone =
       piece.written === "none" && mayBeDigit(piece.text, state.digits, atBorder, sizes[0]!) ? lookUp(homophones, piece.text) : undefined;
     const digits = piece.written !== "none" ? numberDigits(piece.text) : homophone ? { text: homophone, plural: false } : undefined;

@@ -151,12 +151,16 @@ const leastOwnWeight = 0.1;
 const money: ReadonlySet<string> = new Set(["USD", "GBP", "EUR"]);
 
 function measure(draft: Draft, spoken: UnitMatcher, line: Line): Draft | undefined {
-  if (draft.kind === "range" && draft.parts) return { ...draft, unit: spoken.unit, weight: draft.weight + 0.1 };
+  if (draft.kind === "range" && draft.parts) {
+    const usual = draft.parts.every((part) => part >= spoken.typical[0] && part <= spoken.typical[1]);
+    return { ...draft, unit: spoken.unit, weight: draft.weight + (usual ? 0.15 : -0.1) * spoken.share, topic: unitTopic(spoken.unit) };
+  }
   if (typeof draft.value !== "number" || draft.kind === "year" || draft.kind === "ratio" || draft.kind === "date-code") return undefined;
   if (draft.unit !== undefined && draft.unit !== spoken.unit) return undefined;
   if (draft.value < spoken.least || draft.value > spoken.most) return undefined;
   const typical = draft.value >= spoken.typical[0] && draft.value <= spoken.typical[1];
   // A reading that needed a topic ("58" for 58,000) does not gain one from a unit that says otherwise.
+  if (draft.needsTopic && draft.weight <= 0.12) return undefined;
   if (draft.needsTopic && !(money.has(spoken.unit) || spoken.unit === "mi" || spoken.unit === "km")) return undefined;
   const home = spoken.unit === "GBP" && !/sterling|quid/.test(line.text) ? (line.british ? 1.3 : 0.25) : 1;
   return {

@@ -146,4 +146,5 @@ export const topicCues: readonly TopicCue[] = [
     before: 0.8,
     after: 0.4,
   },
+  { topic: "ratio", words: ["rear"], before: 0, after: 0.5 },
 ];

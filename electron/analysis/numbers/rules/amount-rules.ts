@@ -3,7 +3,11 @@ import { type Draft, digitsOf, type NumberRule, phraseRule, roundTo } from "../r
 /** A short number as one side of a pair or range: 14, 7.5, 3 50, 1 and a half. */
 const side = "(?:\\d+(?:\\.\\d+)?(?: point \\d)?(?: and (?:a |an )?(?:half|quarter|3 quarters))?)";
 
+/** In a range the hundreds may be left out: "one fifty to one fifty five". */
+const rangeSide = `(?:[1-9] (?:[1-9]\\d|oh \\d)|${side})`;
+
 function sideValue(text: string): number {
+  if (/^[1-9] (?:\d\d|oh \d)$/.test(text)) return Number(digitsOf(text));
   const whole = Number.parseFloat(text.replace(/ point (\d)/, ".$1"));
   return whole + (/3 quarters/.test(text) ? 0.75 : /half/.test(text) ? 0.5 : /quarter/.test(text) ? 0.25 : 0);
 }
@@ -41,7 +45,7 @@ export const amountRules: readonly NumberRule[] = [
     {
       name: "range-between",
       example: { heard: "between 30 and 40 pounds", meant: "30-40" },
-      pattern: `(?:between|from|anywhere from) (?<low>${side}) (?:and|to) (?<high>${side})`,
+      pattern: `(?:between|from|anywhere from) (?<low>${rangeSide}) (?:and|to) (?<high>${rangeSide})`,
       takesUnit: true,
     },
     ({ low = "", high = "" }) => (sideValue(high) > sideValue(low) ? rangeDrafts(sideValue(low), sideValue(high), 0.8) : []),
@@ -58,7 +62,7 @@ export const amountRules: readonly NumberRule[] = [
     {
       name: "range-or",
       example: { heard: "seven or eight of them", meant: "7-8" },
-      pattern: `(?<low>${side}) or (?<high>${side})`,
+      pattern: `(?<low>${rangeSide}) or (?<high>${rangeSide})`,
       takesUnit: true,
     },
     ({ low = "", high = "" }) =>
@@ -68,7 +72,7 @@ export const amountRules: readonly NumberRule[] = [
     {
       name: "range-to",
       example: { heard: "twenty to thirty", meant: "20-30" },
-      pattern: `(?<low>${side}) (?:to|-) (?<high>${side})`,
+      pattern: `(?<low>${rangeSide}) (?:to|-) (?<high>${rangeSide})`,
       takesUnit: true,
     },
     ({ low = "", high = "" }) => {

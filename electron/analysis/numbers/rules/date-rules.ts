@@ -105,11 +105,28 @@ export const dateRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "written-day",
+      example: { heard: "registered 28/03/2014", meant: "2014-03-28" },
+      pattern: "(?<first>\\d{1,2}) (?<sign>[/-]) (?<second>\\d{1,2}) [/-] (?<year>(?:19|20)\\d\\d|\\d\\d)",
+    },
+    ({ first = "", second = "", sign, year: said = "" }, line) => {
+      // 28/03 can be read one way only; otherwise British narrators put the day first, American ones the month.
+      const [one, two] = [Number(first), Number(second)];
+      const dayFirst = one > 12 || (two <= 12 && line.british);
+      const [day, month] = dayFirst ? [one, two] : [two, one];
+      const value = said.length === 4 ? Number(said) : fullYear(Number(said));
+      if (month < 1 || month > 12 || day < 1 || day > 31 || (sign === "-" && said.length < 4)) return [];
+      return [{ kind: "date", value: `${value}-${twoDigits(month)}-${twoDigits(day)}`, weight: said.length === 4 ? 0.95 : 0.6 }];
+    },
+  ),
+  phraseRule(
+    {
       name: "month-slash-year",
       example: { heard: "door tag says 09/96", meant: "1996-09" },
       pattern: "(?<month>0[1-9]|1[0-2]|[1-9]) / (?<year>(?:19|20)?\\d\\d)",
     },
-    ({ month = "", year: said = "" }) => {
+    ({ month = "", year: said = "" }, line, first) => {
+      if (line.pieces[first - 1]?.text === "/") return [];
       const value = yearOf(said);
       // 9/16 is a fraction and 8/32 tread; a leading zero, a full year or an old one is a date.
       if (value === undefined || !(month.startsWith("0") || said.length === 4 || value < 2000)) return [];

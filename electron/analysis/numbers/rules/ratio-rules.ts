@@ -32,7 +32,7 @@ export const ratioRules: readonly NumberRule[] = [
       name: "ratio-to-one",
       example: { heard: "three point nine to one", meant: 3.9 },
       pattern:
-        "(?<whole>\\d+)(?: (?:(?<and>and (?:a |an )?(?<part>half|quarter|3 quarters))|point (?<places>\\d+(?: \\d){0,4})|(?<shorthand>\\d\\d)))? (?:to|:) 1",
+        "(?<whole>\\d+)(?: (?:(?<and>and (?:a |an )?(?<part>half|quarter|3 quarters))|point (?<places>\\d+(?: \\d){0,4})|(?<shorthand>\\d\\d)))? (?:to|:) 1(?! (?:\\d|oh))",
     },
     ({ whole = "", and, part = "", places = "", shorthand = "" }) => {
       const fraction = part.startsWith("3") ? 0.75 : part === "half" ? 0.5 : part === "quarter" ? 0.25 : 0;
@@ -45,7 +45,11 @@ export const ratioRules: readonly NumberRule[] = [
     },
   ),
   phraseRule(
-    { name: "decimal-ratio-to-one", example: { heard: "a 3.9 to 1 axle", meant: 3.9 }, pattern: "(?<ratio>\\d+\\.\\d+) (?:to|:) 1" },
+    {
+      name: "decimal-ratio-to-one",
+      example: { heard: "a 3.9 to 1 axle", meant: 3.9 },
+      pattern: "(?<ratio>\\d+\\.\\d+) (?:to|:) 1(?! (?:\\d|oh))",
+    },
     ({ ratio = "" }) => [{ kind: "ratio", value: Number(ratio), weight: 0.9 }],
   ),
 ];
