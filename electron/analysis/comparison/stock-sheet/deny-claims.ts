@@ -5,6 +5,7 @@ import type { EngineNotes } from "../facets/figure-facets.ts";
 import { circumstanceOf } from "../slots/circumstances.ts";
 import { classedSlots, disputesIn } from "../slots/disputes.ts";
 import { slotPart } from "../slots/parts.ts";
+import { sameBreathSeconds, sidesSaidApart } from "../slots/said-apart.ts";
 import { capitalised, claimWords, moment } from "../wording.ts";
 import { columnsNamed, type StockSheetColumn } from "./columns.ts";
 
@@ -79,8 +80,14 @@ function claimsUnlike(claims: readonly Claim[], column: StockSheetColumn, sheetV
     for (const { sides } of disputesIn(slot)) {
       const own = sides.find((side) => side.some((facet) => facet.claim.id === sheetClaimId));
       if (!own) continue;
-      for (const side of sides)
-        if (side !== own) for (const facet of side) if (circumstanceOf(facet.claim) === null) denied.add(facet.claim);
+      const agreeing = own.filter((facet) => facet.claim.id !== sheetClaimId).map((facet) => facet.claim);
+      for (const side of sides) {
+        if (side === own) continue;
+        const unlike = side.map((facet) => facet.claim).filter((claim) => circumstanceOf(claim) === null);
+        // A value spoken only beside the sheet's own was set against it, or misheard from it.
+        const stands = agreeing.length === 0 || sidesSaidApart([unlike, agreeing], sameBreathSeconds.measure).includes(0);
+        if (stands) for (const claim of unlike) denied.add(claim);
+      }
     }
   }
   return spoken.filter((claim) => denied.has(claim));
