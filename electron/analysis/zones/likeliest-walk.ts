@@ -76,7 +76,8 @@ function nextWalks(walks: readonly Walk[], clause: WeighedClause, staying: reado
   for (const walk of walks) {
     for (let zone = 0; zone < zoneCount; zone += 1) {
       // Words that move the camera into a zone speak for it also when it is there already: what was announced is now done.
-      const moved = clause.moves.length === 0 ? 0 : entryStrength(clause.moves, zone, walk.lastSide);
+      const strength = clause.moves.length === 0 ? 0 : entryStrength(clause.moves, zone, walk.lastSide);
+      const moved = zone === walk.zone ? strength * walkCosts.movedAgainShare : strength;
       const gain = zone === walk.zone ? 0 : changeGain(walk, zone, clause, moved > 0, away, share);
       const score = walk.score + gain + moved + (staying[zone] ?? 0);
       // A walk this far behind never catches up, for one clause cannot say so much.

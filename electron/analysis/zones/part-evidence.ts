@@ -13,6 +13,13 @@ const sides = (weight: number): ZoneWeights => ({ "driver-side": weight, "passen
 
 /** Where a part is looked at. Many are named from elsewhere too: the walk model weighs a lone mention against the walk. */
 export const partRows = [
+  // Words that hold a part's name and show no part. They stand first, so that no other row claims them.
+  {
+    phrases:
+      "four wheel drive|all wheel drive|rear wheel drive|front wheel drive|two wheel drive|two door|four door|next door|door to door|out the door|quad cab|crew cab|extended cab|double cab|oil changes=|oil change|front to back|wheelbase|wheel base|spare time|spare change|in the road|on the road from|king of the road|seven seater|two seater|five seater",
+    zones: {},
+  },
+
   { phrases: "grill|grille|front grille|mesh grille|slats", zones: { front: 1.3 } },
   { phrases: "headlight|headlamp|projector|halogen|sealed beam|daytime running light", zones: { front: 1.2 } },
   {
@@ -98,7 +105,7 @@ export const partRows = [
   },
   {
     phrases:
-      "third row|folds in the floor|folds flat|lashing ring|ply lined|checker plate|chequer plate|rope rail|plaid mat|juice stain|cubic foot|cubic feet|litres of space|suitcase|stroller|pushchair|groceries|golf clubs|fold flat|seats fold|sixty forty|60 40|in the bed|the bed|tonneau|rumble seat|in the trunk|in the boot|in the hatch|dog crate|sheet of plywood|wheelbarrow",
+      "rubber mat|gooseneck|gooseneck ball|third row|folds in the floor|folds flat|lashing ring|ply lined|checker plate|chequer plate|rope rail|plaid mat|juice stain|cubic foot|cubic feet|litres of space|suitcase|stroller|pushchair|groceries|golf clubs|fold flat|seats fold|sixty forty|60 40|in the bed|the bed|tonneau|rumble seat|in the trunk|in the boot|in the hatch|dog crate|sheet of plywood|wheelbarrow",
     zones: { cargo: 0.9 },
   },
 
@@ -113,7 +120,7 @@ export const partRows = [
       "dash|dashboard|dash pad|dash top|gauge|instrument|steering wheel|tach|tachometer|rev counter|speedo|speedometer|odometer|mileometer|milometer|clock|glove box|glovebox|console|shifter|shift knob|gear knob|gear stick|gear lever|shift boot|pedal|pedal rubber|horn|horn ring|visor|sun visor|headliner|head liner|headlining|head lining|dome light|rear view mirror|kick panel|sill plate|interior|cabin|door card|door panel|door pull|door cap|window crank|window winder|window regulator|cup holder|ashtray|tilt wheel|column|steering column|choke knob",
     zones: { cabin: 1 },
   },
-  { phrases: "carpet|floor mat|mats=|rubber mat", zones: { cabin: 0.7, cargo: 0.35 } },
+  { phrases: "carpet|floor mat|mats=", zones: { cabin: 0.7, cargo: 0.35 } },
   {
     phrases:
       "seat belt|seatbelt|lap belt|belts=|lap and shoulder|three point|shoulder belt|airbag|isofix|latch hook|child seat|warning light|dash light|trip meter|head unit|stereo|radio|cassette|cd player|aerial socket|speaker|bluetooth|touch screen|touchscreen|screen|infotainment|navigation|sat nav|satnav|usb|carplay|heated seat|power window|electric window|window switch|climate control|air conditioning|air con|ac=|a c=|heater|vents=|blower|cruise control|rear camera|smells=|ambient light|drive selector|cargo light",
@@ -133,7 +140,7 @@ export const partRows = [
   },
   {
     phrases:
-      "oil=|oils=|oil level|belt|liter=|litre=|engine|block|heads=|headers=|v8|v six|v6|four cylinder|six cylinder|cylinders=|cubic inch|cubic inches|horsepower|horse|foot pounds|pound feet|newton meter|newton metre|torque|kilowatt|displacement|cc=|battery|volts=|cam|manifold|points|electronic ignition|oil change|cold start|idle screw",
+      "oil=|oils=|oil level|belt|liter=|litre=|engine|block|heads=|headers=|v8|v six|v6|four cylinder|six cylinder|cylinders=|cubic inch|cubic inches|horsepower|horse|foot pounds|pound feet|newton meter|newton metre|torque|kilowatt|displacement|cc=|battery|volts=|cam|manifold|points|electronic ignition|cold start|idle screw",
     zones: { "engine-bay": 0.5 },
   },
 

@@ -11,6 +11,8 @@ export const walkCosts = {
   /** What remains of that cost where words move the camera away without a place. */
   changeAfterComeAlong: 3,
   changeAtNamedMove: 0.5,
+  /** What remains of a move's strength for a walk that is there already: less than for one that comes with it, so that borders keep to moves. */
+  movedAgainShare: 0.6,
   /** More for zones that nobody reaches unsaid: a hood must be opened, a vehicle lifted, an engine started. */
   unsaidEntry: { underside: 4.5, "engine-bay": 1, drive: 1.5, documents: 1, cabin: 0.5, roof: 1.5, cargo: 0.5 } as Partial<
     Record<ZoneName, number>

@@ -102,7 +102,7 @@ export const exteriorMoves = [
     name: "go-to-the-rear",
     zone: "rear",
     strength: 7,
-    phrase: `(?:come|comes|coming|go|going|walk|walking|swing|swinging|head|heading|move|moving|step|around|round|work(?:ing)?(?: our| my| your)? way|keep|carry on|get|lets do|do|scoot|scooch|turn|back|bring|slide|down|on|out|wander|onto)${gap(4)} (?:to|around|round|do|toward|towards|at|onto|on to|here to|here at) ${places.rear}`,
+    phrase: `(?:come|comes|coming|go|going|walk|walking|swing|swinging|head|heading|move|moving|step|around|round|work(?:ing)?(?: our| my| your)? way|keep|carry on|get|lets do|do|scoot|scooch|turn|back|bring|slide|down|on|out|wander|onto)${gap(4)} (?:to|around|round|do|toward|towards|onto|on to|here to) ${places.rear}`,
     example: "around to the back end",
     quiet: "they go to the back seat",
   },

@@ -28,7 +28,7 @@ export const places = {
   hood: "(?:the |this |that |her |his |our |its |your )?(?:hood|bonnet|frunk|engine lid|engine cover|clamshell|engine compartment|doghouse)",
   lift: "(?:the |a |our |his |my |this |their )?(?:lift|rack|hoist|ramps?|two post|four post|two poster|four poster|jack ?stands|axle stands|stands)(?! (?:arms?|post arm|pad|over|ticket|gate|operator|kit|height))",
   papers:
-    "(?:the |this |that |some |his |her |all |my |its |your |our )*(?:paper ?work|papers|documents|documentation|title(?! (?:is clean|in hand|was|status|said))|log ?book|v5c?|history (?:file|folder|report)|service (?:history|book|records?|printout|file|folder|invoices)|folder|binder|file|records|receipts|build sheet|build ticket|window sticker|report|invoices|bill of sale)",
+    "(?:the |this |that |some |his |her |all |my |its |your |our )*(?:paper ?work|papers|documents|documentation|title(?! (?:is clean|in hand|was|status|said))|log ?book|v5c?|history (?:file|folder|report)|service (?:history|book|records?|printout|file|folder|invoices)|folder|binder|file|records|book(?! (?:value|says|price|on))|receipts|build sheet|build ticket|window sticker|report|invoices|bill of sale)",
 } as const;
 
 /** Verbs that take the camera somewhere. */

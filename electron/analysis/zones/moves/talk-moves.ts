@@ -7,7 +7,7 @@ export const talkMoves = [
     name: "here-is-the-paperwork",
     zone: "documents",
     strength: 6.5,
-    phrase: `(?:heres|here is|here are|show you|look at|go over|go through|spread|this is|flip through|on to|onto|over to|move to|open up|going through|run through|have|got out|brought out|i have|ive got|got|about)(?: (?:all|you|out|of|first|a|at|up|got|rego|whole|original))* ${places.papers}(?! (?:was|status|jam|work done|says one))`,
+    phrase: `(?:heres|here is|here are|show you|look at|go over|go through|spread|this is|flip through|on to|onto|over to|move to|open up|going through|run through|have|got out|brought out|laid out|lay out|laid|i have|ive got|got|about)(?: (?:all|you|out|of|first|a|at|up|got|rego|whole|original))* ${places.papers}(?! (?:was|status|jam|work done|says one))`,
     example: "here's the paperwork",
     quiet: "we got it with a salvage title years ago, he said",
   },
@@ -37,7 +37,7 @@ export const talkMoves = [
     phrase:
       "in closing|to (?:sum|wrap|finish|round)(?: (?:it|this|that|things|her))? (?:up|off)|wrap(?: (?:it|her|this|that|things|him))? up|in (?:summary|conclusion)|thats (?:about )?(?:the whole|the full|our|the) (?:walk ?around|tour|car|truck|lap|story|lot)(?! of)|so (?:thats|there) (?:her|him|she is|it is|you have it|you go folks)|so there (?:she|he|it) is|there you have it|thats (?:about )?all (?:i (?:know|got|have)|ive got|there is to (?:it|say|show))",
     heading:
-      "(?:so )?(?:thats|that is)(?: really| pretty much| just)? (?:her|him|it|about it|us|your lot|the lot|everything)(?= (?:\\||the|a|its|from|for|folks|really|i|so|then|guys|and|if|yall|thats|title|were|call|come))|there we go thats the|home again",
+      "(?:so )?(?:thats|that is)(?: really| pretty much| just)? (?:her|him|it|about it|us|your lot|the lot|everything)(?= (?:\\||the|a|its|from|for|folks|really|i|so|then|guys|and|if|yall|thats|title|were|call|come))|there we go thats the|home again|there (?:it|she|he) is(?= \\|)",
     example: "so in closing it's a driver",
     quiet: "that's closing better now",
   },
