@@ -345,6 +345,7 @@ const quiet: readonly Row[] = [
   {
     why: "donor years of different parts",
     claims: [
+      { component: "vehicle", attribute: "year", value: 1948, zone: "rear", quote: "forty eight lights" },
       { component: "vehicle", attribute: "year", value: 1935 },
       { component: "steering", attribute: "year", part: "steering box", value: 1974 },
       { component: "steering", attribute: "year", part: "column", value: 1979 },

@@ -4,6 +4,7 @@ import { circumstanceOf } from "../slots/circumstances.ts";
 import type { Facet, Reading } from "../slots/facet.ts";
 import { slotPart } from "../slots/parts.ts";
 import { unplacedMeaning } from "../slots/positions.ts";
+import { isVehicleYear } from "../slots/vehicle-year.ts";
 import { topicOf } from "../slots/word-slots.ts";
 import { isLoose } from "../values/approximation.ts";
 import { figureOf, type QuantityRule, quantityRuleFor } from "../values/quantities.ts";
@@ -23,6 +24,7 @@ export function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
   if (rule.parts === "named" && part === null) return [];
   const circumstance = circumstanceOf(claim);
   if (claim.component === "odometer" && !isReading(claim)) return [];
+  if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim)) return [];
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
   if (circumstance !== null && recurring.has(circumstance)) return [];
   return facet({

@@ -1,5 +1,6 @@
 import type { AttributeName, Claim, ComponentName } from "../../../../shared-types/index.ts";
 import type { ConflictDraft, RemarkDraft } from "../conflict-of.ts";
+import { isVehicleYear } from "../slots/vehicle-year.ts";
 
 /** Enough of a claim to show a rule at work; what is left out is unplaced, stated, of today. */
 export type ClaimSketch = Pick<Claim, "component" | "attribute" | "value"> & Partial<Claim>;
@@ -69,9 +70,7 @@ export function byValue(claims: readonly Claim[]): Map<string, Claim[]> {
  * @returns null where none is named, or where the claims differ (which is a conflict of its own).
  */
 export function modelYear(claims: ClaimIndex): { readonly year: number; readonly claims: readonly Claim[] } | null {
-  const named = claims
-    .of("vehicle", "year")
-    .filter((claim) => typeof claim.value === "number" && claim.part === null && claim.circumstance === null);
+  const named = claims.of("vehicle", "year").filter((claim) => typeof claim.value === "number" && isVehicleYear(claim));
   const years = new Set(named.map((claim) => claim.value));
   const year = named[0]?.value;
   return years.size === 1 && typeof year === "number" ? { year, claims: named } : null;
