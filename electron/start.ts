@@ -76,7 +76,7 @@ async function runInBrowser({ libraryFile, port, opens, demo }: Wish): Promise<n
   console.log("The address lets one browser in, once. Ctrl-C ends Roundwalk.");
   const page = opens ? await showPage(loopback.entryAddress(), console.log) : undefined;
   if (page) console.log(page.how);
-  await Promise.race([interrupted(), page?.closed ?? new Promise<never>(() => {})]);
+  await Promise.race([interrupted(), parentGone(), page?.closed ?? new Promise<never>(() => {})]);
   await page?.close();
   await loopback.close();
   return 0;
@@ -85,6 +85,23 @@ async function runInBrowser({ libraryFile, port, opens, demo }: Wish): Promise<n
 function interrupted(): Promise<void> {
   return new Promise((resolve) => {
     for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => resolve());
+  });
+}
+
+/**
+ * npm passes a signal on to the script between it and this process, which may end without passing it further.
+ * Without npm nobody stands between, and a host that was put into the background stays.
+ */
+function parentGone(): Promise<void> {
+  if (process.env.npm_lifecycle_event === undefined) return new Promise(() => {});
+  const parent = process.ppid;
+  return new Promise((resolve) => {
+    const looking = setInterval(() => {
+      if (process.ppid === parent) return;
+      clearInterval(looking);
+      resolve();
+    }, 500);
+    looking.unref();
   });
 }
 

@@ -45,6 +45,30 @@ describe("npm start", { timeout: 60_000 }, () => {
     expect(existsSync(join(folder, "library.sqlite-wal"))).toBe(false);
   });
 
+  test("ends when the script that npm runs was ended before it", async () => {
+    const folder = temporaryFolder();
+    const script = spawn(
+      process.execPath,
+      [join(start, "..", "run.mjs"), "start", "--host", "browser", "--no-open", "--no-demo", "--library", join(folder, "library.sqlite")],
+      { stdio: ["ignore", "pipe", "ignore"], env: { ...process.env, npm_lifecycle_event: "start" } },
+    );
+    let said = "";
+    script.stdout.on("data", (chunk) => {
+      said += chunk;
+    });
+    await expect.poll(() => said, { timeout: 30_000 }).toMatch(/enter\?token=/);
+    const origin = new URL(/http:\S+/.exec(said)?.[0] as string).origin;
+    expect((await fetch(origin)).status).toBe(401);
+    script.kill("SIGTERM");
+    const reached = () =>
+      fetch(origin).then(
+        () => "answers",
+        () => "gone",
+      );
+    await expect.poll(reached, { timeout: 10_000 }).toBe("gone");
+    await expect.poll(() => existsSync(join(folder, "library.sqlite-wal")), { timeout: 10_000 }).toBe(false);
+  });
+
   test.for([
     { args: ["--host", "phone"], says: '--host takes desktop or browser, not "phone".' },
     { args: ["--port", "99999"], says: "--port takes a number" },
