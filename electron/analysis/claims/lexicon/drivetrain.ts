@@ -160,6 +160,7 @@ export const drivetrainWords = [
       "rear end",
       "rearend",
       "rear axle",
+      "axle",
       "back axle",
       "diff",
       "differential",

@@ -162,6 +162,7 @@ function countedPart(speech: Speech, around: NumberSurroundings): Candidate | nu
   if (!reading) return null;
   if (reading.value === 1 && !countedByOne.has(counted.part ?? counted.component)) return null;
   // "two light", "four door" and their like are no counts of lights or doors: more than one takes a plural.
+  if (lastWord === "duals") return null;
   if (reading.value !== 1 && !/(?:s|s'|heads|leaves)$/.test(lastWord)) return null;
   return {
     slot,
@@ -195,7 +196,12 @@ function countedBefore(speech: Speech, around: NumberSurroundings): Candidate | 
       /s$|'s$/.test(speech.tokens[mention.end - 1]!.word),
   );
   if (!topic || countedParts[topic.mention.component] === undefined) return null;
-  if (!ofThem && !/\b(?:there's|there is|there are|got)$/.test(around.before)) return null;
+  if (
+    !ofThem &&
+    !/\b(?:there's|there is|there are|got)$/.test(around.before) &&
+    !/^(?:all together|altogether|in all|in total|total)\b/.test(around.after)
+  )
+    return null;
   const slot = countSlot(topic.mention);
   const reading = number.readings.find((candidate) => fits(candidate, slot.need));
   return reading && reading.value !== 1 ? { slot, reading, value: reading.value, topic, score: 0.85 } : null;
@@ -278,7 +284,7 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
         around.after,
       );
     const led =
-      /\b(?:and|one|ones|one's|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
+      /\b(?:and|one|ones|one's|(?:front|rear|back|driver|passenger|left|right|offside|nearside)(?:'s)?|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
         around.before,
       );
     if (slot.attribute === "count" ? reading.value === 1 || !countPlace.test(around.after) : !placed && !led) return null;

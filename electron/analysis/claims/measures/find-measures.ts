@@ -70,6 +70,9 @@ function isAside(number: SpokenNumber, words: string): boolean {
 /** "The other three" points; it measures nothing. */
 const otherOnes = /\bother$/;
 
+/** Units and things no claim carries. */
+const unclaimed = /^(?:amps?|watts?|lumens?|cranking|cold cranking|channels?|megabytes?|songs|people|bucks off|pages?)\b/;
+
 interface LastClaim extends EarlierMeasure {
   readonly first: number;
   readonly position: PositionName | null;
@@ -98,6 +101,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     const around = surroundingsOf(map, number, recent.map(leftBy));
     const chosen =
       putRight(corrections.get(number.index), around) ?? bestCandidate(speech, around, recent, (value) => byValue.get(value) ?? []);
+    if (unclaimed.test(around.after)) return;
     if (otherOnes.test(around.before) && number.readings[0]!.kind === "integer" && number.end - number.first === 1) return;
     if (chosen && slips.has(number.index)) corrections.set(slips.get(number.index)!, chosen);
     const best = withRim(chosen, earlier.slice(-rimWithinMeasures));

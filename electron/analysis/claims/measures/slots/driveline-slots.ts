@@ -52,6 +52,13 @@ export const drivelineSlots = [
     unit: null,
     need: { units: [null], min: 2, max: 760 },
     cues: [
+      {
+        zones: ["underside"],
+        said: /s$/,
+        after: /^(?:in the (?:rear|back|diff|pumpkin|front)|out back|front and rear)\b/,
+        unless: notRatio,
+        score: 1.0,
+      },
       { before: /\b(?:gears|rear gears?)(?: are| is|'re|'s)?(?: a| the)?$/, unless: notRatio, score: 1.1 },
       {
         after:
@@ -75,7 +82,7 @@ export const drivelineSlots = [
       {
         about: ["final-drive"],
         unless:
-          /\binch\b(?! and)|\bspline|# bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b/,
+          /\binch\b(?! and)|\bspline|# [^#]+ # bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b/,
         score: 1.05,
       },
     ],
@@ -307,6 +314,21 @@ export const drivelineSlots = [
     need: { units: ["kWh"], min: 1, max: 250 },
     cues: [{ score: 1.2 }],
     example: { heard: "it's the 62 kWh battery", value: 62 },
+  },
+  {
+    name: "charging power, unit left out",
+    component: "electrical",
+    part: "charger",
+    attribute: "power",
+    unit: "kW",
+    need: { kinds: ["integer", "decimal"], units: [null], min: 1, max: 400 },
+    cues: [
+      {
+        after: /^(?:on|from|off) (?:a |the |your )?(?:wall box|wallbox|home charger|granny|three pin|rapid|fast charger|dc)\b/,
+        score: 1.1,
+      },
+    ],
+    example: { heard: "it charges at seven on a wall box", value: 7 },
   },
   {
     name: "charging power",

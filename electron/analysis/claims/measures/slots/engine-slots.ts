@@ -129,11 +129,12 @@ export const engineSlots = [
     part: null,
     attribute: "displacement",
     unit: "cc",
-    need: { kinds: ["integer"], units: [null], min: 600, max: 5200 },
+    need: { kinds: ["integer", "year"], units: [null], min: 600, max: 5200 },
     cues: [
+      { before: /\b(?:bored|taken|opened|opened up|stretched) (?:out )?to(?: an?)?$/, score: 1.2 },
       {
         after:
-          /^(?:(?:\w+ )?(?:four|4|six|6|three|twin|eight) cylinder|straight|flat|inline|overhead|pushrod|(?:\w+ )?(?:engine|motor|lump|unit)\b)/,
+          /^(?:(?:\w+ )?(?:four|4|six|6|three|twin|eight) cylinder|straight|flat|inline|overhead|pushrod|(?:\w+ ){0,4}?(?:engine|motor|lump|unit)\b)/,
         unless: /\brpm|\brevs|\bmiles|\bdollars|\bpounds|\bturning/,
         score: 1.1,
       },
@@ -339,7 +340,7 @@ export const engineSlots = [
         unless: /\bdegrees|\brpm|\bquarts?|\bpints?/,
         score: 1.05,
       },
-      { after: /^(?:pounds |psi )?(?:of )?oil pressure\b|^(?:pounds |psi )?of oil\b/, score: 1.3 },
+      { after: /^(?:(?:pounds |psi )?of oil\b|(?:pounds|psi) oil pressure\b)/, score: 1.3 },
       { before: /\boil(?:'s| is| has)? (?:come|dropped|down|up|sitting|holding)[^.#]{0,25}$/, score: 1.1 },
     ],
     carries: true,

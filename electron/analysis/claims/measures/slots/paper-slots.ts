@@ -12,6 +12,11 @@ export const paperSlots = [
     unit: "said",
     need: { units: ["mi", "km"], min: 20, max: 600 },
     cues: [
+      {
+        before:
+          /\b(?:it'll|it will|she'll|you'll|will|should|it still|still) (?:still )?(?:do|show|shows|get|go|give you|does)\b[^.#]{0,20}$/,
+        score: 1.2,
+      },
       { before: /\b(?:range|guess o meter|guessometer|full charge|charged up|charge it|hundred percent)\b[^.#]{0,80}$/, score: 1.3 },
       { after: /^(?:miles? |kilometers? )?(?:of range|range|on a (?:full )?charge|to a charge|a charge|per charge)\b/, score: 1.4 },
     ],
@@ -103,15 +108,28 @@ export const paperSlots = [
     part: null,
     attribute: "mileage",
     unit: "said",
-    need: { units: ["mi", "km"], min: 100, max: 999999 },
+    need: { units: ["mi", "km"], min: 1000, max: 999999 },
     cues: [
       {
         unless:
-          /\ban hour\b|\bper hour\b|\bper gallon\b|\bto the gallon\b|\bdelivery\b|\bdeliver\b|\baway\b|\bevery\b|\bwarranty\b|\bgood for\b|\bgo another\b|\bup the road\b/,
+          /\ban hour\b|\bper hour\b|\bper gallon\b|\bto the gallon\b|\bdelivery\b|\bdeliver\b|\baway\b|\bevery\b|\bwarranty\b|\bgood for\b|\bgo another\b|\bup the road\b|\bdrove\b|\bdriven\b|\bdrive it\b|\btrip\b|\bmiles (?:from|to|round)\b|\btowed\b|\bto a tank\b|\ba tank\b|\ba year\b|\bper year\b|\bintervals?\b|\bshop\b|\bcame from\b|\b(?:it'll|it will|she'll|you'll) (?:still )?(?:do|show|get|go|give)\b/,
         score: 1.05,
       },
     ],
     example: { heard: "it's showing 58,412 miles", value: 58412 },
+  },
+  {
+    name: "low mileage",
+    component: "odometer",
+    part: null,
+    attribute: "mileage",
+    unit: "said",
+    need: { units: ["mi", "km"], min: 5, max: 999 },
+    cues: [
+      { before: /\b(?:odometer|odo|mileometer|clock|speedo|showing|shows|reads|reading)\b[^.#]{0,25}$/, score: 1.0 },
+      { after: /^(?:on the (?:clock|odometer|odo|dash|display)|from new|since new)\b/, score: 1.0 },
+    ],
+    example: { heard: "the odometer is showing 412 miles", value: 412 },
   },
   {
     name: "mileage, unit left out",
@@ -141,7 +159,7 @@ export const paperSlots = [
       },
       {
         after:
-          /^(?:and (?:some )?change )?(?:on the (?:clock|clocks|odometer|odo|dash|dial|miles|speedo)|original|actual|genuine|from new|and some change on)\b/,
+          /^(?:and (?:some )?change )?(?:on the (?:clock|clocks|odometer|odo|dash|dial|miles|speedo|display|screen|cluster)|original|actual|genuine|from new|and some change on)\b/,
         score: 1.25,
       },
       {
@@ -336,6 +354,7 @@ export const paperSlots = [
     need: { kinds: ["money", "integer", "measure", "decimal"], units: [null], min: 1000, max: 2000000 },
     unless: /\btach\b|\brpm\b/,
     cues: [
+      { zones: ["closing"], unless: /\bmiles?\b|\bclock\b|\bkilomet|\bcall\b|\bphone|\btext\b|\bnumber\b|\bodometer/, score: 0.5 },
       { before: /\bat$/, zones: ["closing"], unless: /\bmiles|\brpm|\bdone at|\bcall|\bmph/, score: 0.7 },
       {
         before: /\b(?:it's on at|on at|up at|up for|in at|she's at|on the (?:web|site|website|glass) at|for sale at|advertised at)$/,
@@ -343,7 +362,7 @@ export const paperSlots = [
       },
       {
         before:
-          /\b(?:asking|price(?:'s| is)?(?: on it)?(?: is|'s)?|priced|yours for|on the glass|take|ask|website at|it's up at|we're at|we want|wants|listed at|up for)(?: about| around| just| only| is|'s| it's| at)*$/,
+          /\b(?:asking|price(?:'s| is)?(?: on it)?(?: is|'s)?|priced|yours for|on the glass|take|ask|website at|it's up at|we're at|we want|they want|he wants|she wants|want|wants|wanting|listed at|up for)(?: about| around| just| only| is|'s| it's| at)*$/,
         unless: /# miles\b|\brpm|\bpsi/,
         score: 1.2,
       },
@@ -362,7 +381,9 @@ export const paperSlots = [
       },
     ],
     value: (reading, said) =>
-      typeof reading.value === "number" && reading.value >= 1000 && !/[a-z]s$|\ds$/.test(said) ? reading.value : undefined,
+      typeof reading.value === "number" && reading.value >= 1000 && reading.value <= 250000 && !/[a-z]s$|\ds$/.test(said)
+        ? reading.value
+        : undefined,
     example: { heard: "we're asking 38,900 on it", value: 38900 },
   },
   {

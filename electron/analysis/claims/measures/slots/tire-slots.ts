@@ -88,7 +88,8 @@ export const tireSlots = [
     unless: notThisTread,
     cues: [
       {
-        before: /\b(?:near ?side|off ?side|front|rear|fronts|rears|backs)(?: one| ones)?(?: has| have|'s got| got| is| are)$/,
+        before:
+          /\b(?:near ?side|off ?side|front|rear|fronts|rears|backs)(?: one| ones)?(?:'s| has| have|'s got| got| is| are)?(?: at| down to| about| around| got)*$/,
         unless: /\bpads?\b|\brotors?\b|\bdiscs?\b/,
         zones: ["driver-side", "passenger-side"],
         score: 0.85,
