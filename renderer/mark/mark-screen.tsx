@@ -57,7 +57,7 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
   return (
     <main className="mark">
       <section className="mark-film" aria-label="Player">
-        <Picture {...picture} />
+        <Picture {...picture} captions={detail.captions} />
         <div className="mark-tools">
           <Transport clock={clock}>
             <MarkBar desk={desk} keeper={keeper} />

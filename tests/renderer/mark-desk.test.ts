@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { captionAt } from "../../renderer/mark/captions/caption-at.ts";
 import { doubtfulStretches } from "../../renderer/mark/doubtful-stretches.ts";
 import { draftOfFinding, faultsOfFinding, findingOfDraft, newFindingDraft } from "../../renderer/mark/findings/finding-draft.ts";
 import { borderBeside, nearestBorder, nextSpanOfZone, spanAt } from "../../renderer/mark/lap.ts";
@@ -7,6 +6,7 @@ import { outlines } from "../../renderer/mark/plan/outlines.ts";
 import { walkRing } from "../../renderer/mark/plan/walk-ring.ts";
 import { tallySentence, zoneTallies } from "../../renderer/mark/plan/zone-tallies.ts";
 import { markEnd, markedStretch, markStart, noMarks } from "../../renderer/mark/use-marks.ts";
+import { captionAt } from "../../renderer/player/caption-at.ts";
 import { bodyStyles, type Finding } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 

@@ -1,6 +1,7 @@
 import { useVirtualizer } from "@tanstack/react-virtual";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { type LapSpan, type RecordingDetail, timeLabel } from "../../../shared-types/index.ts";
+import { captionAt } from "../../player/caption-at.ts";
 import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
 import { Button } from "../../shared/button.tsx";
@@ -9,7 +10,6 @@ import { counted } from "../../shared/count.ts";
 import { MarkedCaption } from "../../shared/marked-caption.tsx";
 import { ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { spanAt } from "../lap.ts";
-import { captionAt } from "./caption-at.ts";
 import "./captions-pane.css";
 
 export interface CaptionsPaneProps {

@@ -104,7 +104,7 @@ export function FindingsPane({ detail, clock, edit, keeper, desk, editing, onEdi
               </Button>
             </FindingRow>
           ) : (
-            <FindingRow key={row.proposal.key} finding={row.proposal} onGo={clock.seek.bind(clock)}>
+            <FindingRow key={row.proposal.claim} finding={row.proposal} onGo={clock.seek.bind(clock)}>
               <Button onClick={() => desk.acceptFindings([row.proposal.key])} aria-label={`Accept “${row.proposal.seen}”`}>
                 Accept
               </Button>

@@ -28,8 +28,8 @@ export const SpanBar = memo(function SpanBar({ detail, clock, desk: { actions } 
         {tenthsLabel(span.start)} to {tenthsLabel(span.end)}
       </span>
       {proposed ? (
-        <span className="chip" data-kind="proposed" title={span.evidence.map((words) => `“${words}”`).join("\n")}>
-          proposed{span.evidence[0] ? <span className="span-evidence">: “{span.evidence[0]}”</span> : ""}
+        <span className="chip" data-kind="proposed" title={span.evidence.join("\n")}>
+          proposed{span.evidence[0] ? <span className="span-evidence">: {span.evidence[0]}</span> : null}
         </span>
       ) : null}
       <span className="span-bar-tools">

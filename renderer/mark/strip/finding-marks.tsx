@@ -25,7 +25,7 @@ export function FindingMarks({ findings, proposals, view, onPick }: FindingMarks
     <g className="lap-findings">
       {proposals.map((proposal) => (
         <path
-          key={proposal.key}
+          key={proposal.claim}
           className="lap-finding"
           data-proposed
           d={gradeShapes[proposal.grade]}

@@ -1,4 +1,4 @@
-import type { Caption } from "../../../shared-types/index.ts";
+import type { Caption } from "../../shared-types/index.ts";
 
 /** Index of the caption spoken at a moment, or the last one before it; -1 before the first. Captions are in order of time. */
 export function captionAt(captions: readonly Pick<Caption, "start">[], seconds: number): number {
