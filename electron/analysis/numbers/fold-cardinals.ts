@@ -1,3 +1,4 @@
+import { singleDigitCounts } from "../vocabulary/number-words.ts";
 import type { RawPiece } from "./cut-pieces.ts";
 import type { Piece } from "./pieces.ts";
 
@@ -60,11 +61,6 @@ interface Part {
   readonly plural: boolean;
 }
 
-/** Things counted in single digits: in "three ninety four speed" the four belongs to the speed, not to the ninety. */
-const singleDigitCounts: ReadonlySet<string> = new Set(
-  "speed speeds door doors barrel barrels bolt bolts cylinder cylinders v pack row lug lugs wheel owner post".split(" "),
-);
-
 function pieceFrom(raw: readonly RawPiece[], from: number, next: number, text: string, written: Piece["written"]): Folded {
   const first = raw[from]!;
   return { piece: { text, first: first.first, end: raw[next - 1]!.end, glued: first.glued, written }, next };
@@ -77,7 +73,7 @@ function smallCardinal(raw: readonly RawPiece[], at: number): Part | undefined {
   const following = raw[at + 1];
   if (piece.role === "tens") {
     // "two ninety two V8": there the V opens the next thing.
-    const counted = singleDigitCounts.has(raw[at + 2]?.text ?? "") && !(raw[at + 2]?.text === "v" && raw[at + 3]?.value !== undefined);
+    const counted = singleDigitCounts.includes(raw[at + 2]?.text ?? "") && !(raw[at + 2]?.text === "v" && raw[at + 3]?.value !== undefined);
     const takenByCount = counted && isHundredsShorthand(raw[at - 1]);
     if (following?.role === "ones" && !takenByCount && !piece.plural && !opensNextHundred(raw, at))
       return { value: piece.value + following.value!, next: at + 2, plural: following.plural === true };

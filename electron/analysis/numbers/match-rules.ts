@@ -1,3 +1,4 @@
+import { singleDigitCounts } from "../vocabulary/number-words.ts";
 import { asideUnits, derivedUnits, spokenUnits } from "../vocabulary/unit-words.ts";
 import { isNumberPiece, type Line, pieceAtOffset } from "./pieces.ts";
 import { type Draft, type Find, type NumberRule, roundTo } from "./rule.ts";
@@ -38,6 +39,7 @@ function isNameTail(line: Line, at: number): boolean {
 }
 
 function addFind(line: Line, rule: NumberRule, found: Find, candidates: Candidate[]): void {
+  if (found.takesUnit && endsInCount(line, found)) return;
   candidates.push({ first: found.first, end: found.end, drafts: found.drafts.map((draft) => ({ ...draft, rule: rule.name })) });
   if (!found.takesUnit) return;
   for (const aside of asides) {
@@ -111,6 +113,12 @@ function addHomophoneHundreds(line: Line, rule: NumberRule, found: Find, spoken:
       },
     ],
   });
+}
+
+/** "two four, four cylinder": a number said in parts cannot end in the digit that counts the next thing. */
+function endsInCount(line: Line, found: Find): boolean {
+  if (found.end - found.first < 2 || !/^[1-9]$/.test(line.pieces[found.end - 1]!.text)) return false;
+  return singleDigitCounts.includes(line.pieces[found.end]?.text ?? "");
 }
 
 interface UnitMatcher {

@@ -185,6 +185,13 @@ export const spellingWords = {
   zebra: "Z",
 } as const satisfies Record<string, string>;
 
+/**
+ * Things counted in single digits: in "three ninety four speed" the four belongs to the speed and not to the ninety, in "two point four
+ * four cylinder" to the cylinders.
+ */
+export const singleDigitCounts: readonly string[] =
+  "speed speeds door doors barrel barrels bolt bolts cylinder cylinders v pack row lug lugs wheel owner post".split(" ");
+
 /** The number a word stands for in one of the tables above, or undefined. Guards against names every object has ("constructor"). */
 export function lookUp<T>(table: Readonly<Record<string, T>>, word: string): T | undefined {
   return Object.hasOwn(table, word) ? table[word] : undefined;

@@ -1,3 +1,4 @@
+import { singleDigitCounts } from "../../vocabulary/number-words.ts";
 import { type Draft, digitsOf, type NumberRule, phraseRule, roundTo } from "../rule.ts";
 import { dateCodeDrafts, monthOfYearDrafts, yearDrafts } from "./date-drafts.ts";
 import { decimalDrafts, mishearing, pluralDrafts, threeDigitDrafts } from "./quantity-drafts.ts";
@@ -54,7 +55,7 @@ export const quantityRules: readonly NumberRule[] = [
     {
       name: "spoken-point",
       example: { heard: "eight hundred eighteen point three o three", meant: 818.303 },
-      pattern: `(?<whole>(?:(?:\\d+|oh|for|to|too) )?)(?:point|comma|dot) (?<places>(?:\\d{1,3}|oh)(?: (?:\\d{1,2}|oh)){0,6})(?:s(?= |$))?`,
+      pattern: `(?<whole>(?:(?:\\d+|oh|for|to|too) )?)(?:point|comma|dot) (?<places>(?:\\d{1,3}|oh)(?: (?:\\d{1,2}|oh)(?! (?:${singleDigitCounts.join("|")})(?: |$))){0,6})(?:s(?= |$))?`,
       takesUnit: true,
     },
     ({ whole = "", places = "" }, line, first) => {
