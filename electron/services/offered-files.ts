@@ -37,6 +37,8 @@ export interface ReceivingBounds {
 }
 
 const gibibyte = 2 ** 30;
+/** After so many bytes the free space is looked at again. */
+const lookBytes = 64 * 2 ** 20;
 const usualBounds: ReceivingBounds = { fileBytes: 32 * gibibyte, files: 12, spareBytes: gibibyte / 2 };
 
 /** @param parent where received files wait, in a folder for each process; those of processes that have ended are removed. */
@@ -78,17 +80,20 @@ export function createOfferedFiles(parent: string, bounds: ReceivingBounds = usu
         });
       if (bytes !== null && bytes > bounds.fileBytes) throw tooBig();
       mkdirSync(folder, { recursive: true });
-      const disk = await statfs(folder);
-      const freeBytes = disk.bavail * disk.bsize - bounds.spareBytes;
+      const freeBytes = async () => {
+        const disk = await statfs(folder);
+        return disk.bavail * disk.bsize - bounds.spareBytes;
+      };
       const full = () =>
         new Refusal("disk-full", `There is no room for ${plainName} on the disk of ${folder}. Free some space and try again.`, {
           file: plainName,
         });
-      if ((bytes ?? 0) > freeBytes) throw full();
+      if ((bytes ?? 0) > (await freeBytes())) throw full();
       makeRoom();
       const id = randomUUID();
       const place = join(folder, `${id}${extname(plainName).slice(0, 10)}`);
       let received = 0;
+      let nextLook = 0;
       try {
         await pipeline(
           Readable.fromWeb(content as Parameters<typeof Readable.fromWeb>[0]),
@@ -96,7 +101,11 @@ export function createOfferedFiles(parent: string, bounds: ReceivingBounds = usu
             for await (const chunk of chunks) {
               received += chunk.length;
               if (received > bounds.fileBytes) throw tooBig();
-              if (received > freeBytes) throw full();
+              // Others write to the disk too, so it is looked at again and again.
+              if (received >= nextLook) {
+                if ((await freeBytes()) < 0) throw full();
+                nextLook = received + lookBytes;
+              }
               yield chunk;
             }
           },
