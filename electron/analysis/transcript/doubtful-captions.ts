@@ -1,6 +1,7 @@
 import type { Caption } from "../../../shared-types/index.ts";
-import { commonWords, impossibleAfterOpener, isVehicleWord, openers, stockPhrases } from "./doubt-vocabulary.ts";
-import { type CaptionToken, soundMarks } from "./tokenize.ts";
+import { commonWords, isVehicleWord, stockPhrases } from "./doubt-vocabulary.ts";
+import { captionsOverNoise, type Heard } from "./noise-over-speech.ts";
+import type { CaptionToken } from "./tokenize.ts";
 
 export interface DoubtfulReason {
   readonly caption: number;
@@ -15,13 +16,6 @@ const longGapSeconds = 8;
 const fewestGhostWords = 9;
 /** Repeats of one stretch in a row that make a loop, and of one whole caption. */
 const loopRepeats = { stretch: 4, caption: 3 };
-
-/** One caption as the tests see it: only the words it spoke first. */
-interface Heard {
-  readonly caption: Caption;
-  readonly tokens: readonly CaptionToken[];
-  readonly words: readonly string[];
-}
 
 /** Captions that are no speech about this vehicle, each with its reason, in file order. */
 export function findDoubtful(captions: readonly Caption[], spoken: readonly (readonly CaptionToken[])[]): DoubtfulReason[] {
@@ -39,7 +33,7 @@ export function findDoubtful(captions: readonly Caption[], spoken: readonly (rea
     note(index, foreignScript(one.caption.text) ?? loopWithin(one.words) ?? impossibleSpeed(one, wholeSeconds) ?? notEnglish(one.words));
   }
   for (const index of loopedCaptions(heard)) note(index, "the same caption over and over");
-  for (const index of overMusic(heard)) note(index, "words over music or noise");
+  for (const index of captionsOverNoise(heard)) note(index, "words over music or noise");
   for (const index of overSilence(heard)) note(index, "words over silence");
   return [...reasons].map(([caption, why]) => ({ caption, why })).toSorted((a, b) => a.caption - b.caption);
 }
@@ -88,84 +82,6 @@ function* loopedCaptions(heard: readonly Heard[]): Generator<number> {
     if (enough) for (let looped = first; looped < index; looped += 1) yield looped;
     first = index;
   }
-}
-
-/** Evidence in words that a caption is song or noise: positive for noise, negative for speech about a vehicle. */
-export function noiseScore(words: readonly string[], tokens: readonly CaptionToken[], marks: number): number {
-  const vehicle = new Set(words.filter(isVehicleWord).map((word) => word.replace(/s$/, ""))).size;
-  const figures = words.filter((word) => /\d/.test(word)).length;
-  return (
-    stutters(words, tokens) * 1.2 + impossiblePairs(words, tokens) * 1.1 + Math.min(2, marks) * 1.2 - vehicleWeight(vehicle) - figures * 0.6
-  );
-}
-
-/** One vehicle word may be chance ("wing", "line"); two are speech. */
-const vehicleWeight = (words: number) => (words === 0 ? 0 : 0.9 + (words - 1) * 1.8);
-
-/** Stretches of one to four words said twice in a row without a comma between, as a recogniser hears a refrain. */
-function stutters(words: readonly string[], tokens: readonly CaptionToken[]): number {
-  let count = 0;
-  for (let position = 0; position < words.length; position += 1) {
-    for (let size = 4; size >= 1; size -= 1) {
-      const again = position + size;
-      if (again + size > words.length) continue;
-      const same = words.slice(position, again).every((word, offset) => word === words[again + offset]);
-      // "down, down, down" and "knock knock" are meant; a repeated article or verb is not.
-      if (!same || tokens[again - 1]?.after !== "") continue;
-      count += size === 1 && !commonWords.has(words[position] ?? "") ? 0.5 : 1;
-      position = again - 1;
-      break;
-    }
-  }
-  return count;
-}
-
-function impossiblePairs(words: readonly string[], tokens: readonly CaptionToken[]): number {
-  let count = 0;
-  for (let position = 1; position < words.length; position += 1) {
-    const [before = "", word = ""] = [words[position - 1], words[position]];
-    if (before !== word && tokens[position - 1]?.after === "" && openers.has(before) && impossibleAfterOpener.has(word)) count += 1;
-  }
-  return count;
-}
-
-/**
- * What a run of captions must score to count as noise. One paragraph needs less than several short captions: the slips of a narrator
- * are spread over what he says, while a refrain fills its caption. Set so that invented noise is found and no development case alarms.
- */
-const noiseThresholds = { paragraph: 1.2, run: 2.5 };
-const paragraphWords = 14;
-/** Every word of plain speech weighs against noise, so that runs do not reach across it. */
-const wordWeight = 0.04;
-
-/** Runs of neighbouring captions whose noise scores add up to more than the speech between them takes away. */
-function* overMusic(heard: readonly Heard[]): Generator<number> {
-  let run: number[] = [];
-  let total = 0;
-  let best = 0;
-  let bestLength = 0;
-  function* settle(): Generator<number> {
-    const words = run.slice(0, bestLength).reduce((sum, index) => sum + (heard[index]?.words.length ?? 0), 0);
-    if (best >= (bestLength === 1 && words >= paragraphWords ? noiseThresholds.paragraph : noiseThresholds.run))
-      yield* run.slice(0, bestLength);
-    run = [];
-    total = best = bestLength = 0;
-  }
-  for (const [index, one] of heard.entries()) {
-    const own = noiseScore(one.words, one.tokens, one.words.length > 0 ? soundMarks(one.caption.text) : 0);
-    const long = one.words.length >= paragraphWords;
-    if (long && run.length > 0) yield* settle();
-    const score = long ? own : own - one.words.length * wordWeight;
-    if (run.length === 0 && score <= 0) continue;
-    run.push(index);
-    total += score;
-    if (total > best) {
-      best = total;
-      bestLength = run.length;
-    }
-    if (long || total <= 0) yield* settle();
-  }
-  yield* settle();
 }
 
 /** Captions after a long silence, up to the first that has a word on the vehicle or takes up the walk again. */
