@@ -45,6 +45,8 @@ export const supposedRules: readonly FrameRule[] = [
       "if it/this/they was/were",
       "if you did/had/were/was/put/swapped/fitted/threw/went/wanted/went",
       "if you wanted",
+      "if you want/need/prefer/like a/an/one",
+      "if you 'd like/prefer/rather a/an/one",
       "if you want/like/prefer/decide/ever ..8 you can/could/might/'d",
       "if somebody/someone/anybody/anyone wants/wanted/put/tells/told/tried",
       "if some",

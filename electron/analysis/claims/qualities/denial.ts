@@ -12,6 +12,31 @@ const determiners = new Set(["the", "it", "this", "that", "they", "there", "he",
 const subjects = new Set(["those", "these", "they", "it", "that", "this", "there", "he", "she", "you", "we", "i"]);
 const statesAfter = new Set(["is", "are", "was", "were", "'s", "'re", "has", "have", "had", "'ve", "'m", "got"]);
 
+const limits = new Set([
+  "major",
+  "big",
+  "bad",
+  "serious",
+  "significant",
+  "structural",
+  "heavy",
+  "terrible",
+  "real",
+  "huge",
+  "deep",
+  "large",
+  "horrible",
+  "obvious",
+]);
+const nearly = new Set(["almost", "virtually", "practically", "nearly", "hardly", "barely", "basically"]);
+
+/** Whether a denial leaves room for a little: "no major rust", "practically no rust". */
+export function deniesInPart(units: readonly SpokenUnit[], denial: number, first: number): boolean {
+  if (nearly.has(units[denial - 1]?.word ?? "") || (units[denial - 1]?.word === "to" && units[denial - 2]?.word === "next")) return true;
+  for (let at = denial + 1; at < first; at++) if (limits.has(units[at]!.word)) return true;
+  return false;
+}
+
 const conditionals = new Set(["would", "could", "should", "wo", "ca", "might"]);
 
 /** What a denial must know of the words it may bear on. */
@@ -57,6 +82,7 @@ export function deniedAfter(units: readonly SpokenUnit[], end: number): boolean 
   for (let at = end; at < Math.min(units.length, end + 4); at++) {
     const unit = units[at]!;
     if (goneAfter.test(unit.word)) return true;
+    if (/^(?:taken|pulled|ripped|yanked|stripped)$/.test(unit.word) && /^(?:out|off)$/.test(units[at + 1]?.word ?? "")) return true;
     if ((unit.word === "none" || unit.word === "nope") && at <= end + 1) return true;
     if (
       (unit.word === "not" || unit.word === "n't") &&

@@ -157,7 +157,16 @@ export const equipment: readonly Equipment[] = [
   {
     component: "spare",
     part: null,
-    names: ["spare !parts/key/keys/set/bulb/of/room", "spare tire", "spare wheel", "full size spare", "doughnut", "donut", "space saver"],
+    names: [
+      "~to/a/and spare !parts/key/keys/set/bulb/bulbs/of/room/me/time/change/fuses/fuse/belt/belts/tube",
+      "a spare !key/set/bulb/of/$/part/room/fuse/belt",
+      "spare tire",
+      "spare wheel",
+      "full size spare",
+      "doughnut",
+      "donut",
+      "space saver",
+    ],
     missing: [
       "can of goop",
       "can of that goop",
@@ -196,7 +205,12 @@ export const equipment: readonly Equipment[] = [
   {
     component: "vehicle",
     part: "cruise control",
-    names: ["cruise control", "cruise", "speed control"],
+    names: [
+      "cruise control",
+      "~the/we/i/'ll/can/will/to/a/you/night/it/and/just/let's/would/'d cruise !to/the/down/around/along/at/in/into/all/through/on/nice/night/nights/past/up",
+      "speed control",
+    ],
+    missing: ["no cruise !in/night/nights"],
     unless: ["cruise night", "cruise to/into/down/around/along/at", "cruise in", "cruises", "to cruise", "for a cruise"],
     says: "That's the cruise control, works.",
     lacks: "No cruise control.",
@@ -324,8 +338,8 @@ export const equipment: readonly Equipment[] = [
   {
     component: "exhaust",
     part: "catalytic converter",
-    names: ["catalytic converter", "catalytic converters", "the cats", "cats are", "particulate filter", "dpf"],
-    missing: ["cat delete", "test pipe/pipes", "deleted", "straight piped", "dpf delete"],
+    names: ["catalytic converter", "catalytic converters", "cats are still/there/on/good", "particulate filter", "dpf"],
+    missing: ["cat delete", "test pipe/pipes", "straight piped", "dpf delete"],
     unless: ["cats and dogs"],
     says: "The catalytic converter is there.",
     lacks: "No catalytic converter, it never had one.",

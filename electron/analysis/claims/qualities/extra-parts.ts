@@ -88,7 +88,17 @@ export const extraParts = [
   {
     component: "seats",
     part: "seat back",
-    phrases: ["seat backs", "seatbacks", "back of the front seats", "backs of the seats", "map pockets"],
+    phrases: [
+      "seat backs",
+      "seatbacks",
+      "back of the front seats",
+      "backs of the seats",
+      "map pockets",
+      "the backs are",
+      "backs of them",
+      "backs and sides",
+      "sides and backs",
+    ],
   },
   { component: "seats", part: "dog guard", phrases: ["dog guard"] },
   { component: "vehicle", part: "tools", phrases: ["tool kit", "tool roll", "tools", "wrench", "screwdriver", "jack handle"] },

@@ -157,10 +157,32 @@ function runs(scene: SpokenScene): ColorRun[] {
       if (colorNames.has(units[end]!.word)) value = units[end]!.word;
       end++;
     }
+    const second = secondTone(scene, end);
+    if (second) {
+      found.push({ firstUnit: first, endUnit: second.endUnit, value: `${value} and ${second.value}` });
+      at = second.endUnit - 1;
+      continue;
+    }
     found.push({ firstUnit: first, endUnit: end, value });
     at = end - 1;
   }
   return found;
+}
+
+/** "red and cream", "blue over white": two tones of one paint, unless the second belongs to a part of its own ("over tan leather"). */
+function secondTone(scene: SpokenScene, end: number): { readonly endUnit: number; readonly value: string } | null {
+  const { units } = scene;
+  if (!/^(?:and|over|on)$/.test(units[end]?.word ?? "") || units[end - 1]!.endsPhrase) return null;
+  let at = end + 1;
+  while (at < units.length && shades.has(units[at]!.word) && !colorNames.has(units[at]!.word)) at++;
+  const color = units[at];
+  if (!color || !colorNames.has(color.word)) return null;
+  const next = units[at + 1];
+  if (next && !color.endsPhrase && !color.endsSentence) {
+    const part = scene.parts[scene.partIndexFrom(next.token)];
+    if (stuff.has(next.word) || part?.first === next.token || /^(?:interior|inside|trim|seats)$/.test(next.word)) return null;
+  }
+  return { endUnit: at + 1, value: color.word };
 }
 
 /** Every color said of this vehicle's parts. */

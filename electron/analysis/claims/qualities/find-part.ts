@@ -60,6 +60,7 @@ export function findPart(scene: SpokenScene, first: number, end: number, about: 
       return (
         named(scene, first, fits) ??
         another(scene, first, fits, asked.last) ??
+        doneTo(scene, end, fits) ??
         meant(scene, first, end, fits) ??
         placedAfter(scene, end, fits)
       );
@@ -153,9 +154,9 @@ function named(scene: SpokenScene, first: number, fits: Fits): ScenePart | null 
   const { frames, speech } = scene;
   const clause = frames.at(first);
   const sentence = speech.sentences[clause.sentence];
-  const from = Math.max(sentence?.first ?? clause.first, first - clauseReach * 2);
+  const from = Math.max(sentence?.first ?? clause.first, first - (speech.punctuated ? clauseReach * 2 : clauseReach));
   for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
-    const part = scene.parts[at]!;
+    const part = headOf(scene, at);
     if (part.first < from) return null;
     if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
     // A part further back than the clause must not be passed over another part that the words could be about.
@@ -187,6 +188,30 @@ function hasSingularBefore(scene: SpokenScene, index: number, from: number, fits
   for (let at = index - 1; at >= 0 && scene.parts[at]!.first >= from; at--)
     if (fits(scene.parts[at]!) && !scene.parts[at]!.plural) return true;
   return false;
+}
+
+/** "the clock in the dash": the part before the word of place is the one spoken of. */
+function headOf(scene: SpokenScene, index: number): ScenePart {
+  const { tokens } = scene.speech;
+  const part = scene.parts[index]!;
+  const head = scene.parts[index - 1];
+  if (!head) return part;
+  const between = tokens.slice(head.end, part.first);
+  const joins = between.length > 0 && between.length <= 2 && /^(?:in|on|of|for|inside|from)$/.test(between[0]!.word);
+  return joins && (between.length === 1 || pointing.has(between[1]!.word)) && tokens[head.end - 1]!.after === "" ? head : part;
+}
+
+/** "they repainted the fender": the part right after what was done to it. */
+function doneTo(scene: SpokenScene, end: number, fits: Fits): ScenePart | null {
+  const { tokens, punctuated } = scene.speech;
+  const part = scene.parts[scene.partIndexFrom(end)];
+  if (!part || part.first - end > 4 || !fits(part) || tokens[end - 1]!.after !== "") return null;
+  if (!punctuated && isSubject(scene, part)) return null;
+  for (let token = end; token < part.first; token++) {
+    const { word, after } = tokens[token]!;
+    if (after !== "" || !(pointing.has(word) || describing.has(word) || /^(?:both|all)$/.test(word))) return null;
+  }
+  return part;
 }
 
 /** "everything but the hood", "down behind the distributor": named to leave it out, or to say where. */

@@ -85,12 +85,13 @@ function sideAt(words: readonly string[], at: number, scene: SpokenScene, zone: 
   const before = words[at - 1] ?? "";
   const after = words[at + 1] ?? "";
   const seen: Side | null = zone === "driver-side" ? "driver" : zone === "passenger-side" ? "passenger" : null;
-  if (/^drivers?(?:'s?)?$/.test(word) && !/^(?:door)?$/.test("x")) return "driver";
+  if (/^drivers?(?:'s?)?$/.test(word)) return "driver";
   if (/^passengers?(?:'s?)?$/.test(word)) return "passenger";
-  if (word === "offside" || (word === "off" && after === "side")) return "driver";
-  if (word === "nearside" || (word === "near" && after === "side")) return "passenger";
+  const onHand = (hand: "left" | "right"): Side => (hand === scene.wheelSide ? "driver" : "passenger");
+  if (word === "offside" || (word === "off" && after === "side")) return onHand(scene.kerbSide === "left" ? "right" : "left");
+  if (word === "nearside" || (word === "near" && after === "side")) return onHand(scene.kerbSide);
   if (/^(?:left|right)$/.test(word) && /^(?:side|hand|front|rear|door|fender|wing|one)$/.test(after) && before !== "all")
-    return (word === "left") === scene.rightHandDrive ? "passenger" : "driver";
+    return onHand(word as "left" | "right");
   if (word === "side" && /^(?:this|that|my)$/.test(before)) return seen;
   if (/^sides?$/.test(word) && /^(?:both|either)$/.test(before)) return "both";
   // "just like the other side": the two are compared.

@@ -5,7 +5,7 @@ import type { Frames } from "../framing/frame-speech.ts";
 import { PhraseBook, type PhraseHit } from "../framing/phrases.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import { conditionRules } from "./condition-rules.ts";
-import { denialBefore, deniedAfter } from "./denial.ts";
+import { denialBefore, deniedAfter, deniesInPart } from "./denial.ts";
 import { findColors } from "./find-colors.ts";
 import { findPart, hasPartAsSubject } from "./find-part.ts";
 import { findPlace } from "./find-place.ts";
@@ -163,6 +163,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   const deniedLater = rule.attribute === "presence" && rule.denial === "turns" && deniedAfter(scene.units, hit.endUnit);
   const turned = denied >= 0 || deniedLater;
   if (turned && rule.denial === "drops") return [];
+  if (denied >= 0 && rule.attribute === "condition" && deniesInPart(scene.units, denied, hit.firstUnit)) return [];
   const first = denied >= 0 ? scene.units[denied]!.token : hit.first;
   const value = turned ? (opposite[rule.value] ?? rule.value) : rule.value;
   const shared = { first, end: hit.end, attribute: rule.attribute, circumstance: rule.circumstance ?? null, rule: rule.name };

@@ -4,6 +4,7 @@ import type { Frames } from "../framing/frame-speech.ts";
 import { PhraseBook } from "../framing/phrases.ts";
 import { type SpokenUnit, spokenUnits } from "../framing/spoken-units.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
+import { soundsBritish, type WheelSide, wheelSideOf } from "../positions/wheel-side.ts";
 import { type ExtraPart, extraParts } from "./extra-parts.ts";
 
 /** A part as the quality rules see it: the lexicon's mention, or a finer one, settled by where the camera is. */
@@ -25,8 +26,10 @@ export interface SpokenScene {
   readonly frames: Frames;
   readonly units: readonly SpokenUnit[];
   readonly parts: readonly ScenePart[];
-  /** True where the speaker's words put the driver on the right: "nearside", "bonnet", "boot lid". */
-  readonly rightHandDrive: boolean;
+  /** The hand the driver sits on. */
+  readonly wheelSide: WheelSide;
+  /** The hand that is nearest the kerb: left where traffic keeps left. */
+  readonly kerbSide: WheelSide;
   zoneAt(token: number): ZoneName;
   /** First unit of a token. */
   unitOf(token: number): number;
@@ -39,7 +42,6 @@ const extraBook = new PhraseBook<ExtraPart>(
 );
 
 const notAPlace = new Set(["ding"]);
-const britishDriving = /^(?:nearside|offside|bonnet|boot|mot|windscreen|gearbox|tyres?|petrol|indicators?)$/;
 
 /** First index at which `of(index)` is at least `value`, over `count` ascending items. */
 export function lowerBound(count: number, value: number, of: (index: number) => number): number {
@@ -76,7 +78,8 @@ export function sceneOf(speech: Speech, frames: Frames, mentions: readonly PartM
     frames,
     units,
     parts: withPans(speech, parts, zoneAt),
-    rightHandDrive: speech.tokens.some((token) => britishDriving.test(token.word)),
+    wheelSide: wheelSideOf(speech),
+    kerbSide: soundsBritish(speech) ? "left" : "right",
     zoneAt,
     unitOf: (token) => firstUnit[token] ?? units.length,
     partIndexFrom: (token) => lowerBound(scene.parts.length, token, (place) => scene.parts[place]!.first),
