@@ -13,23 +13,56 @@ const zonesOf = (transcript: Transcript) => findZones(hearSpeech(transcript));
 
 describe("development cases", () => {
   const folder = new URL("../../../fixtures/corpus/dev/", import.meta.url);
+  interface Gold {
+    readonly duration: number;
+    readonly zones: readonly { readonly zone: ZoneName; readonly i: number; readonly from: string }[];
+  }
+  function caseOf(id: string): { gold: Gold; transcript: Transcript } {
+    const gold = JSON.parse(readFileSync(new URL(`${id}.gold.json`, folder), "utf8")) as Gold;
+    const file = readdirSync(folder).find((name) => name.startsWith(`${id}.`) && !name.endsWith(".gold.json")) ?? "";
+    return { gold, transcript: readTranscript(readFileSync(new URL(file, folder)), file) };
+  }
+  const intoCaption = (text: string, from: string) => Math.max(0, text.toLowerCase().indexOf(from.toLowerCase()));
+
   /** Share of seconds in the right zone that must not be lost again. */
   const floors: Readonly<Record<string, number>> = { dev01: 0.99, dev02: 0.985, dev03: 0.99, dev04: 0.99, dev05: 0.99 };
   test.for(Object.entries(floors))("%s", ([id, floor]) => {
-    const gold = JSON.parse(readFileSync(new URL(`${id}.gold.json`, folder), "utf8")) as {
-      duration: number;
-      zones: { zone: ZoneName; i: number; from: string }[];
-    };
-    const file = readdirSync(folder).find((name) => name.startsWith(`${id}.`) && !name.endsWith(".gold.json")) ?? "";
-    const transcript = readTranscript(readFileSync(new URL(file, folder)), file);
+    const { gold, transcript } = caseOf(id);
     const zones = gold.zones.map(({ zone, i, from }, index) => {
       const caption = transcript.captions[i];
       if (!caption) throw new Error(`${id} has no caption ${i}`);
-      const into = Math.max(0, caption.text.toLowerCase().indexOf(from.toLowerCase())) / Math.max(1, caption.text.length);
+      const into = intoCaption(caption.text, from) / Math.max(1, caption.text.length);
       return { zone, start: index === 0 ? 0 : caption.start + (caption.end - caption.start) * into };
     });
     const { rightSeconds, seconds } = scoreZones({ zones }, zonesOf(transcript), gold.duration);
     expect(rightSeconds / seconds).toBeGreaterThanOrEqual(floor);
+  });
+
+  /** The case's words with its zones marked, to be captioned anew. */
+  function markedText(id: string): string {
+    const { gold, transcript } = caseOf(id);
+    return transcript.captions
+      .map(({ index, text }) =>
+        gold.zones
+          .filter((zone) => zone.i === index)
+          .toReversed()
+          .reduce((marked, { zone, from }) => {
+            const at = intoCaption(marked, from);
+            return `${marked.slice(0, at)} {${zone}} ${marked.slice(at)}`;
+          }, text),
+      )
+      .join(" ");
+  }
+  test.for(recogniserStyles)("captioned as another recogniser would: %s", (style) => {
+    let right = 0;
+    let all = 0;
+    for (const id of Object.keys(floors)) {
+      const walk = markedWalk(markedText(id), style);
+      const { rightSeconds, seconds } = scoreZones(walk, zonesOf(walk.transcript), walk.transcript.duration);
+      right += rightSeconds;
+      all += seconds;
+    }
+    expect(right / all).toBeGreaterThanOrEqual(0.98);
   });
 });
 
