@@ -275,3 +275,101 @@ describe("wheels", () => {
     ).toEqual([]);
   });
 });
+
+describe("load index", () => {
+  // Kilograms: https://bestdrive.no/dekk/hastighets-og_lasteindeks.html; pounds, from another publisher: http://www.barretire.com/Tires/tiresizes.htm
+  test.for([
+    [71, 761],
+    [75, 853],
+    [80, 992],
+    [82, 1047],
+    [84, 1102],
+    [85, 1135],
+    [88, 1235],
+    [90, 1323],
+    [91, 1356],
+    [92, 1389],
+    [94, 1477],
+    [95, 1521],
+    [98, 1653],
+    [100, 1764],
+    [104, 1984],
+    [108, 2205],
+  ] as const)("%d carries %d lb", ([index, pounds]) => {
+    const said = (load: number): string[] =>
+      named(
+        comparedSketches([
+          { component: "tire", attribute: "count", part: "load index", value: index },
+          { component: "tire", attribute: "size", value: load, unit: "lb" },
+        ]).conflicts,
+      );
+    expect(said(pounds)).toEqual([]);
+    expect(said(Math.round(pounds * 1.2))).toEqual(["standard tire load index against load"]);
+  });
+});
+
+describe("facts of the trade, common practice", () => {
+  test.for<{ why: string; claims: readonly ClaimSketch[]; conflicts: readonly string[] }>([
+    {
+      why: "a 12-bolt axle counts bolts and is not a size",
+      claims: [
+        { component: "final-drive", attribute: "count", part: "cover bolts", value: 12 },
+        { component: "final-drive", attribute: "diameter", part: "ring gear", value: 8.875, unit: "in" },
+      ],
+      conflicts: [],
+    },
+    {
+      why: "two ring gears of different diameters are two axles",
+      claims: [
+        { component: "final-drive", attribute: "diameter", part: "ring gear", value: 8.5, unit: "in" },
+        { component: "final-drive", attribute: "diameter", part: "ring gear", value: 8.875, unit: "in" },
+      ],
+      conflicts: ["measure ring gear diameter"],
+    },
+    {
+      why: "power brakes says nothing about disc or drum",
+      claims: [
+        { component: "brakes", attribute: "type", value: "power", position: "front" },
+        { component: "brakes", attribute: "type", value: "drum", position: "front" },
+      ],
+      conflicts: [],
+    },
+    {
+      why: "a disc and drum car is not one with drums all around",
+      claims: [
+        { component: "brakes", attribute: "type", value: "disc", position: "front" },
+        { component: "brakes", attribute: "type", value: "drum", position: "rear" },
+        { component: "brakes", attribute: "type", value: "drum", position: "all" },
+      ],
+      conflicts: ["type front brakes"],
+    },
+    {
+      why: "3.70 and 3.73 front and rear are usable together (http://ck5.com/forums/threads/another-beginner-question.20625/)",
+      claims: [
+        { component: "final-drive", attribute: "ratio", value: 3.7, position: "front" },
+        { component: "final-drive", attribute: "ratio", value: 3.73, position: "rear" },
+      ],
+      conflicts: [],
+    },
+    {
+      why: "four eleven is not four ten",
+      claims: [
+        { component: "final-drive", attribute: "ratio", value: 4.11 },
+        { component: "final-drive", attribute: "ratio", value: 4.1 },
+      ],
+      conflicts: ["measure axle ratio"],
+    },
+    {
+      why: "numbers matching claims the original engine; a later block of the same displacement is not original",
+      claims: [
+        { component: "vehicle", attribute: "year", value: 1967 },
+        { component: "engine", attribute: "originality", value: "original", quote: "numbers matching" },
+        { component: "engine", attribute: "year", value: 1970 },
+        { component: "engine", attribute: "displacement", value: 327, unit: "cu in", quote: "327 cubic inches" },
+      ],
+      conflicts: ["originality engine year against its being original"],
+    },
+  ])("$why", ({ claims, conflicts }) => {
+    expect(named(comparedSketches(claims).conflicts)).toEqual(conflicts);
+  });
+});

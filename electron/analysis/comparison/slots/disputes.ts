@@ -81,10 +81,16 @@ export function disputesIn({ facets, classes }: ClassedSlot): Dispute[] {
       joinUnlike(groups, [second, there], [first, here]);
     }
   }
+  const nodesByClass = new Map<number, Node[]>();
+  for (const node of nodes.values()) {
+    const here = nodesByClass.get(node.classNumber);
+    if (here) here.push(node);
+    else nodesByClass.set(node.classNumber, [node]);
+  }
   return groups.all().map((keys) =>
     disputeOf(
       keys.map((key) => nodes.get(key)!),
-      [...nodes.values()],
+      nodesByClass,
     ),
   );
 }
@@ -116,16 +122,14 @@ function joinUnlike(
   }
 }
 
-function disputeOf(members: readonly Node[], everyNode: readonly Node[]): Dispute {
+function disputeOf(members: readonly Node[], nodesByClass: ReadonlyMap<number, readonly Node[]>): Dispute {
   const classNumbers = new Set(members.map((member) => member.classNumber));
   const memberPlaces = [...new Set(members.map((member) => member.place))];
   const sides = [...classNumbers].map((classNumber) =>
-    everyNode
-      // The same value said again for the same place, or for no place, is a further moment of that side.
-      .filter(
-        (node) =>
-          node.classNumber === classNumber && (members.includes(node) || memberPlaces.some((place) => placesMeet(place, node.place))),
-      )
+    nodesByClass
+      .get(classNumber)!
+      // The same value said again for the same place, or for no place, is a further moment of that side; a member meets its own place.
+      .filter((node) => memberPlaces.some((place) => placesMeet(place, node.place)))
       .flatMap((node) => node.facets)
       .sort(bySpokenOrder),
   );

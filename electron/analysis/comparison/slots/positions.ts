@@ -35,7 +35,7 @@ export function coversWholeVehicle(position: PositionName | null): boolean {
 /**
  * What a claim without a position speaks of.
  *
- * - `single`: there is one such part, wherever it was said from; positions are not looked at, except that front and rear stay apart.
+ * - `single`: there is one such part, wherever it was said from; positions are not looked at.
  * - `whole`: all of them; it meets a claim about any one of them ("leather seats" meets "the rear seat is vinyl").
  * - `general`: all of them loosely; it meets only claims about all ("the paint is original" says little against one repainted hood).
  * - `resolve`: whichever was in view; it meets a placed claim only where it was said away from the wheels (greeting, sign-off, papers, drive).
@@ -53,7 +53,7 @@ export const unplacedMeaning = {
   ignition: "single",
   exhaust: "general",
   transmission: "single",
-  "final-drive": "single",
+  "final-drive": "whole",
   brakes: "placed-only",
   steering: "single",
   suspension: "placed-only",

@@ -2,6 +2,7 @@ import type { Claim, ZoneName } from "../../../../shared-types/index.ts";
 
 /** Zones in which parts are shown: a bare year there is likelier a donor's or a part's than the vehicle's. */
 const zonesOfParts: ReadonlySet<ZoneName> = new Set([
+  "front",
   "driver-side",
   "passenger-side",
   "rear",
