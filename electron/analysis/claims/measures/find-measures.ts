@@ -16,6 +16,7 @@ import {
   repeated,
 } from "./choose-slot.ts";
 import { circumstanceOf } from "./circumstance.ts";
+import { partsOfCount } from "./count-parts.ts";
 import { writtenMeaning } from "./spoken-form.ts";
 import { type LeftTopic, type NumberSurroundings, phraseOf, type SpeechMap, surroundingsOf } from "./surroundings.ts";
 
@@ -70,6 +71,14 @@ function isAside(number: SpokenNumber, words: string): boolean {
 /** "The other three" points; it measures nothing. */
 const otherOnes = /\bother$/;
 
+/** Other people's vehicles and other builds, where the number itself stands in the phrase; tested on the words before, "#", and the words after. */
+const othersVehicles: readonly RegExp[] = [
+  /\bmy (?:\w+ )?(?:neighbou?r|buddy|friend|mate|brother|cousin|uncle|dad|father|boss|wife|husband|son|nephew)(?:'s)?(?: in law)?(?: has| had| owns| bought| drives|'s)? (?:got |had )?(?:a|an|one|the)\b[^.]*#/,
+  /\bi (?:had|used to have|once had|owned) (?:a|an|one)\b[^.]*#(?:[^.]*\bin (?:my|an?) (?:old|other|last|first)\b)/,
+  /#[^.]{0,30}\bthis (?:one|car|truck) (?:has less|doesn't|does not|isn't|ain't|hasn't)\b/,
+  /\bthey (?:only )?(?:made|built|sold)\b[^.]*\b(?:of these|of them)\b[^.]*#/,
+];
+
 /** Units and things no claim carries. */
 const unclaimed = /^(?:amps?|watts?|lumens?|cranking|cold cranking|channels?|megabytes?|songs|people|bucks off|pages?)\b/;
 
@@ -89,6 +98,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
   const used = new Set<number>();
   const slips = takenBack(speech, numbers);
   const corrections = new Map<number, Candidate>();
+  const parts = new Map<number, Candidate>();
   const isSlip = (number: SpokenNumber): boolean => slips.has(number.index) || frames.at(number.first).corrected;
   const earlier: LastClaim[] = [];
   const byValue = new Map<ClaimValue, LastClaim[]>();
@@ -100,8 +110,11 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     const recent = earlier.slice(-recentMeasures);
     const around = surroundingsOf(map, number, recent.map(leftBy));
     const chosen =
-      putRight(corrections.get(number.index), around) ?? bestCandidate(speech, around, recent, (value) => byValue.get(value) ?? []);
-    if (unclaimed.test(around.after)) return;
+      putRight(corrections.get(number.index), around) ??
+      bestCandidate(speech, around, recent, (value) => byValue.get(value) ?? []) ??
+      parts.get(number.index) ??
+      null;
+    if (unclaimed.test(around.after) || othersVehicles.some((others) => others.test(`${around.before} # ${around.after}`))) return;
     if (otherOnes.test(around.before) && number.readings[0]!.kind === "integer" && number.end - number.first === 1) return;
     if (chosen && slips.has(number.index)) corrections.set(slips.get(number.index)!, chosen);
     const best = withRim(chosen, earlier.slice(-rimWithinMeasures));
@@ -122,6 +135,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     };
     for (const claim of buildClaims(context, best, claims.length)) claims.push(claim);
     used.add(number.index);
+    for (const [index, part] of partsOfCount(speech, numbers, order, best)) parts.set(index, part);
     const made = claims.at(-1)!;
     const read: LastClaim = {
       candidate: best,
@@ -359,7 +373,11 @@ function claimOf(
   const spans = spansOfTokens(speech.tokens, words.first, words.end);
   const tokens = speech.tokens.slice(number.first, number.end);
   const nearFirst = Math.max(around.clause.first, context.notBefore, mention && mention.end <= number.first ? mention.first - 1 : 0);
-  const nearEnd = Math.min(around.sentence.end, context.notAfter, number.end + (attribute === "price" ? 2 : 10));
+  const nearEnd = Math.min(
+    clauseBound.has(attribute) ? around.clause.end : around.sentence.end,
+    context.notAfter,
+    number.end + (attribute === "price" ? 2 : 10),
+  );
   const near = phraseOf(speech.tokens, nearFirst, nearEnd);
   const adjective =
     attribute === "count" && mention && mention.first >= number.end && mention.first - number.end <= 2 && setsApart.has(slot.name)
@@ -398,6 +416,9 @@ function endOf(speech: Speech, token: number): number {
   const caption = speech.captions[here.caption]!;
   return next && next.caption === here.caption ? Math.max(next.at, here.at) : Math.max(caption.end, here.at);
 }
+
+/** Attributes whose circumstance is said in the clause itself; others may add it after ("twelve point six, and that's just sitting"). */
+const clauseBound: ReadonlySet<string> = new Set(["size", "diameter", "width", "price"]);
 
 /** Counts in which an adjective names other things ("two American owners"). */
 const setsApart: ReadonlySet<string> = new Set(["counted part", "owners", "keys"]);

@@ -230,7 +230,7 @@ export const engineSlots = [
     attribute: "torque",
     unit: "said",
     need: { units: ["lb-ft", "N·m"], min: 20, max: 2500 },
-    cues: [{ unless: /\blug|\btighten|\bspec\b|\bwheel nut/, score: 1.2 }],
+    cues: [{ unless: /\btorqued\b|\blug|\btighten|\bspec\b|\bwheel nut/, score: 1.2 }],
     example: { heard: "four twenty seven lb-ft", value: 427 },
   },
   {

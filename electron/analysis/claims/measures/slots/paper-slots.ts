@@ -354,7 +354,11 @@ export const paperSlots = [
     need: { kinds: ["money", "integer", "measure", "decimal"], units: [null], min: 1000, max: 2000000 },
     unless: /\btach\b|\brpm\b/,
     cues: [
-      { zones: ["closing"], unless: /\bmiles?\b|\bclock\b|\bkilomet|\bcall\b|\bphone|\btext\b|\bnumber\b|\bodometer/, score: 0.5 },
+      {
+        zones: ["closing"],
+        unless: /\bmiles?\b|\bclock\b|\bkilomet|\bcall\b|\bphone|\btext\b|\bnumber\b|\bodometer|# down\b|\bfinanc|\bdeposit|\bmonth\b/,
+        score: 0.5,
+      },
       { before: /\bat$/, zones: ["closing"], unless: /\bmiles|\brpm|\bdone at|\bcall|\bmph/, score: 0.7 },
       {
         before: /\b(?:it's on at|on at|up at|up for|in at|she's at|on the (?:web|site|website|glass) at|for sale at|advertised at)$/,
