@@ -9,6 +9,8 @@ export interface RawPiece extends Piece {
   readonly role?: "ones" | "teen" | "tens" | "zero" | "hundred" | "thousand" | "million" | "digits" | "ordinal" | undefined;
   readonly value?: number | undefined;
   readonly plural?: boolean | undefined;
+  /** True for the first piece of a caption that is not the first of the speech. */
+  readonly opensCaption?: boolean | undefined;
 }
 
 /** Numbers, ordinals and plural digits as a recogniser writes them, letters, signs. One scan cuts a token into these. */
@@ -28,7 +30,10 @@ export function cutPieces(tokens: readonly Token[], captions: readonly Caption[]
   for (const token of tokens) {
     // "two thirty five, uh, sixty fifteen": a filler parts no number, and neither does the comma after it.
     if (fillers.has(token.word)) continue;
+    const from = pieces.length;
     cutToken(token, captions, pieces);
+    const first = pieces[from];
+    if (first && token.index > 0 && tokens[token.index - 1]!.caption !== token.caption) pieces[from] = { ...first, opensCaption: true };
     const sign = signAfter(token.after);
     if (sign) pieces.push({ text: sign, first: token.index, end: token.index + 1, glued: true, written: "none" });
     const stop = stopAfter(token.after);

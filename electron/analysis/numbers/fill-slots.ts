@@ -117,8 +117,9 @@ export function fillSlots(line: Line, at: number, sizes: readonly number[], lead
     const piece = pieces[position];
     if (!piece || piece.text === ".") return undefined;
     const atBorder = borders.has(state.digits.length);
-    // "six point seven zero by fifteen": the point of a numeric size, said out.
-    if (lead === "bare" && piece.text === "point" && state.digits.length === 1) {
+    // "six point seven zero by fifteen": the point of a numeric size or a commercial rim ("nineteen point five"), said out.
+    const withinRim = sizes.length === 3 && sizes[2] === 3 && state.digits.length === total - 1;
+    if (piece.text === "point" && ((lead === "bare" && state.digits.length === 1) || withinRim)) {
       position += 1;
       continue;
     }

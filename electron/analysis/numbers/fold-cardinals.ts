@@ -148,7 +148,7 @@ function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
     const afterThousand = head.next + 1;
     const tailAt = raw[afterThousand]?.text === "and" || commaBeforeHundreds(raw, afterThousand) ? afterThousand + 1 : afterThousand;
     const tail = remainder(raw, tailAt);
-    if (!tail || tail.value >= 1000 || (tailAt !== afterThousand && !tail.closed))
+    if (!tail || tail.value >= 1000 || (tailAt !== afterThousand && !tail.closed) || beginsAnew(raw, tailAt, tail))
       return pieceFrom(raw, at, afterThousand, `${thousands}`, "scaled");
     const figures = raw.slice(at, tail.next).filter((piece) => piece.role === "digits").length;
     const words = raw.slice(at, tail.next).filter((piece) => piece.value !== undefined && piece.role !== "digits").length;
@@ -157,6 +157,19 @@ function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
   }
   if (!head.scaled) return undefined;
   return pieceFrom(raw, at, head.next, `${head.value}${head.plural ? "s" : ""}`, "scaled");
+}
+
+/** Words after the rest of a mileage or a price that was cut in two by a caption's border. */
+const restIsOver: ReadonlySet<string> = new Set(
+  ", . miles mile on original actual kilometers kilometres dollars bucks pounds quid and so but it it's that's which".split(" "),
+);
+
+/** "… two hundred and forty thousand | four ten gears": a shorthand that opens a caption is a number of its own unless nothing else is made of it. */
+function beginsAnew(raw: readonly RawPiece[], tailAt: number, tail: Part & { readonly scaled?: boolean }): boolean {
+  const opener = raw[tailAt];
+  if (!opener?.opensCaption || tail.scaled || (opener.role === "digits" && opener.text.length === 3)) return false;
+  const after = raw[tail.next];
+  return after !== undefined && !restIsOver.has(after.text);
 }
 
 /** "half a thousand", "a few thousand": the word alone is no 1000 there. */

@@ -65,7 +65,11 @@ function addFind(line: Line, rule: NumberRule, found: Find, candidates: Candidat
     const end = spoken.endAt(line, found.end);
     if (end === undefined) continue;
     addHomophoneHundreds(line, rule, found, spoken, end, candidates);
-    const drafts = found.drafts.flatMap((draft) => measure(draft, spoken, line) ?? []);
+    // "… at twenty four | six mil of tread": the unit belongs to the figure that opens the caption, not to both run together.
+    const lastOpensCaption = found.end - found.first > 1 && opensCaption(line, found.end - 1);
+    const drafts = found.drafts.flatMap((draft) =>
+      lastOpensCaption && draft.kind === "decimal" && draft.repaired ? [] : (measure(draft, spoken, line) ?? []),
+    );
     if (drafts.length > 0) measured.set(end, [...(measured.get(end) ?? []), ...drafts]);
   }
   const own = Math.max(...found.drafts.map((draft) => draft.weight));
@@ -113,6 +117,11 @@ function addHomophoneHundreds(line: Line, rule: NumberRule, found: Find, spoken:
       },
     ],
   });
+}
+
+function opensCaption(line: Line, at: number): boolean {
+  const token = line.pieces[at]!.first;
+  return token > 0 && line.tokens[token - 1]!.caption !== line.tokens[token]?.caption;
 }
 
 /** "two four, four cylinder": a number said in parts cannot end in the digit that counts the next thing. */

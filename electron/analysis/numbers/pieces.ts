@@ -24,6 +24,8 @@ export interface Line {
   readonly tokens: readonly Token[];
   /** True where the narrator speaks British English: "pounds" may be money, gallons imperial. */
   readonly british: boolean;
+  /** Words in a caption, on average: captions of a few seconds are cut anywhere, longer ones where a speaker pauses. */
+  readonly wordsPerCaption: number;
   /** True where a year before 1990 is said in full: two digits are then rather of the last century. */
   readonly classic: boolean;
   /** True where a year before 1950 is said in full: "a 37" is then a year too. */
@@ -44,9 +46,15 @@ export function lineOf(pieces: readonly Piece[], tokens: readonly Token[]): Line
     starts,
     tokens,
     british: soundsBritish(tokens),
+    wordsPerCaption: wordsPerCaption(tokens),
     classic: saysYear(pieces, /^19[0-8]\d$/),
     prewar: saysYear(pieces, /^19[0-4]\d$/),
   };
+}
+
+function wordsPerCaption(tokens: readonly Token[]): number {
+  const captions = new Set(tokens.map((token) => token.caption)).size;
+  return captions === 0 ? 0 : tokens.length / captions;
 }
 
 /** Whether a year of the given form is said, in one piece (1964) or as two (nineteen sixty four). */

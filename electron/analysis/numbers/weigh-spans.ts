@@ -41,7 +41,7 @@ export function weighSpans(line: Line, candidates: readonly Candidate[], anchors
           const weighed = weigh(draft, strengths, strongest, told);
           if (!weighed) return [];
           const doubtful = acrossCaptions && weighed.repaired === true && weighed.kind !== "tire-size";
-          return doubtful ? { ...weighed, weight: weighed.weight * borderShare } : weighed;
+          return doubtful ? { ...weighed, weight: weighed.weight * borderShare(line) } : weighed;
         }),
       ),
     );
@@ -51,7 +51,9 @@ export function weighSpans(line: Line, candidates: readonly Candidate[], anchors
 }
 
 /** Shorthand over a caption's border may as well be two numbers: the last of one sentence and the first of the next. */
-const borderShare = 0.7;
+function borderShare(line: Line): number {
+  return line.wordsPerCaption >= 9 ? 0.6 : 0.85;
+}
 
 function crossesCaption(line: Line, first: number, end: number): boolean {
   const [from, to] = [line.tokens[line.pieces[first]!.first], line.tokens[line.pieces[end - 1]!.end - 1]];

@@ -33,6 +33,9 @@ export function isInchRim(inches: number): boolean {
   return Number.isInteger(inches) && inches >= inchRims.least && inches <= inchRims.most;
 }
 
+/** Half-inch rims of commercial vehicles, in tenths of an inch as the digits are said: 195 for 19.5. */
+export const commercialRimTenths: ReadonlySet<number> = new Set([145, 165, 175, 195, 225, 245]);
+
 /** Hundredths of an inch, as spoken: 670 for a 6.70 section. */
 export function isNumericWidth(hundredths: number): boolean {
   return hundredths >= 440 && hundredths <= 1000 && numericEndings.has(hundredths % 100);
@@ -40,5 +43,5 @@ export function isNumericWidth(hundredths: number): boolean {
 
 /** Rims that numeric and alphanumeric sizes were sold for. */
 export function isBiasRim(inches: number): boolean {
-  return inches >= 10 && inches <= 20;
+  return inches >= 10 && inches <= 21;
 }

@@ -1,6 +1,8 @@
+import { singleDigitCounts } from "../../vocabulary/number-words.ts";
 import { metricRimsMm } from "../../vocabulary/tire-geometry.ts";
 import {
   alphanumericAspects,
+  commercialRimTenths,
   flotationDiameterInches,
   flotationWidthInches,
   isAspect,
@@ -59,6 +61,16 @@ const forms: readonly TireForm[] = [
     slots: [3, 2, 3],
     lead: "none",
     read: (slots) => (metricRimsMm.includes(Number(slots.digits[2])) ? metric(slots, slots.digits[2]!, 0.95) : undefined),
+  },
+  {
+    name: "tire-metric-commercial-rim",
+    example: { heard: "two twenty five seventy R nineteen point five", meant: "225/70R19.5" },
+    slots: [3, 2, 3],
+    lead: "none",
+    read: (slots) => {
+      const rim = slots.digits[2]!;
+      return commercialRimTenths.has(Number(rim)) ? metric(slots, `${rim.slice(0, 2)}.${rim.slice(2)}`, 0.93) : undefined;
+    },
   },
   {
     name: "tire-metric-without-aspect",
@@ -250,6 +262,8 @@ export const tireRules: readonly NumberRule[] = forms.map(({ name, example, slot
   find(line: Line, at: number): readonly Find[] {
     const filled = fillSlots(line, at, slots, lead);
     if (!filled) return [];
+    // "225 70 19, 5 lug": a lone digit that counts the next thing is no part of the rim.
+    if (/^[1-9]$/.test(line.pieces[filled.end - 1]!.text) && singleDigitCounts.includes(line.pieces[filled.end]?.text ?? "")) return [];
     const draft = read(filled);
     return draft ? [{ first: at, end: filled.end, drafts: [draft] }] : [];
   },
