@@ -1,8 +1,8 @@
 import type { Claim, Conflict, Remark, StockSheetDenial, StockSheetFields, ZoneProposal } from "../../../shared-types/index.ts";
 import type { ConflictDraft, RemarkDraft } from "./conflict-of.ts";
 import { disagreementsIn } from "./disagreements.ts";
+import { notesOn } from "./facets/claim-notes.ts";
 import { facetsOf } from "./facets/facets-of.ts";
-import type { EngineNotes } from "./facets/figure-facets.ts";
 import { faultsAgainstPraise } from "./faults.ts";
 import { hedgesIn } from "./hedges.ts";
 import { impliedPresence } from "./implied-presence.ts";
@@ -36,7 +36,7 @@ export interface Comparison {
  */
 export function compareClaims(input: ComparisonInput): Comparison {
   const claims = [...input.claims].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
-  const notes = engineNotes(claims);
+  const notes = notesOn(claims);
   const spoken = claims.flatMap((claim) => facetsOf(claim, notes));
   const slots = classedSlots([...spoken, ...coveringFacets(spoken), ...impliedPresence(claims)]);
   const faults = faultsAgainstPraise(claims);
@@ -57,22 +57,6 @@ export function compareClaims(input: ComparisonInput): Comparison {
     conflicts: conflicts.map((conflict, position) => ({ id: `k${position + 1}`, ...conflict })),
     remarks: keyed(remarks).map((remark, position) => ({ id: `m${position + 1}`, ...remark })),
     denials: keyed(denials).map((denial, position) => ({ id: `d${position + 1}`, ...denial })),
-  };
-}
-
-function engineNotes(claims: readonly Claim[]): EngineNotes {
-  return {
-    boredOver: claims.some(
-      (claim) =>
-        claim.component === "engine" &&
-        (claim.part === "overbore" ||
-          (claim.attribute === "size" &&
-            typeof claim.value === "number" &&
-            claim.value > 0 &&
-            claim.value < 0.2 &&
-            claim.unit === "in" &&
-            claim.part !== "gap")),
-    ),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Claim, ComponentName } from "../../../shared-types/index.ts";
+import { noNotes } from "./facets/claim-notes.ts";
 import { facetsOf } from "./facets/facets-of.ts";
 import type { Facet } from "./slots/facet.ts";
 import { slotPart } from "./slots/parts.ts";
@@ -25,12 +26,11 @@ export function impliedPresence(claims: readonly Claim[]): Facet[] {
   }
   return claims.flatMap((claim) => {
     if (!denied.has(claim.component) || claim.attribute === "presence" || claim.time !== "today" || claim.attribute === "count") return [];
-    return facetsOf(
-      { ...claim, attribute: "presence", value: "present", unit: null, part: null, circumstance: null },
-      { boredOver: false },
-    ).map((facet) => ({
-      ...facet,
-      claim,
-    }));
+    return facetsOf({ ...claim, attribute: "presence", value: "present", unit: null, part: null, circumstance: null }, noNotes).map(
+      (facet) => ({
+        ...facet,
+        claim,
+      }),
+    );
   });
 }

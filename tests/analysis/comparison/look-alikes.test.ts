@@ -89,6 +89,15 @@ const quiet: readonly Row[] = [
     ],
   },
   {
+    why: "the price said again, taken for a mileage",
+    claims: [
+      { component: "odometer", attribute: "mileage", value: 41200, unit: "mi", quote: "forty one thousand two hundred miles" },
+      { component: "price", attribute: "price", value: 15495, unit: "GBP" },
+      { component: "odometer", attribute: "mileage", value: 15495, unit: "mi", quote: "fifteen four nine five any questions" },
+      { component: "odometer", attribute: "mileage", value: 13500, unit: "mi", quote: "he wanted thirteen five" },
+    ],
+  },
+  {
     why: "a price rounded in speech",
     claims: [
       { component: "price", attribute: "price", value: 18950, unit: "GBP" },

@@ -1,7 +1,8 @@
 import type { AttributeName, Claim } from "../../../../shared-types/index.ts";
 import type { Facet } from "../slots/facet.ts";
+import type { ClaimNotes } from "./claim-notes.ts";
 import { countFacets } from "./count-facets.ts";
-import { type EngineNotes, figureFacets } from "./figure-facets.ts";
+import { figureFacets } from "./figure-facets.ts";
 import { tireDateFacets, tireSizeFacets } from "./tire-facets.ts";
 import { typeFacets, wordFacets } from "./word-facets.ts";
 
@@ -25,7 +26,7 @@ const figureAttributes: ReadonlySet<AttributeName> = new Set([
 ]);
 
 /** Everything that one claim says, made comparable. Former states give nothing: they say nothing about the vehicle as it stands. */
-export function facetsOf(claim: Claim, notes: EngineNotes): Facet[] {
+export function facetsOf(claim: Claim, notes: ClaimNotes): Facet[] {
   if (claim.time === "former" || isSupposed(claim)) return [];
   const { attribute, component } = claim;
   if ((component === "tire" || component === "spare") && attribute === "size") return tireSizeFacets(claim);

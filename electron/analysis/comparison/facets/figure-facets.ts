@@ -8,22 +8,17 @@ import { isVehicleYear } from "../slots/vehicle-year.ts";
 import { topicOf } from "../slots/word-slots.ts";
 import { isLoose } from "../values/approximation.ts";
 import { figureOf, type QuantityRule, quantityRuleFor } from "../values/quantities.ts";
+import { type ClaimNotes, isSurelyMileage } from "./claim-notes.ts";
 import { facet } from "./make-facet.ts";
 
-/** What was true of the engine as a whole and bears on other figures. */
-export interface EngineNotes {
-  /** Bored out ("thirty over"): its displacement is spoken both as built and as bored. */
-  readonly boredOver: boolean;
-}
-
-export function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
+export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
   const rule = quantityRuleFor(claim.component, claim.attribute);
   const reading = claim.attribute === "date" ? dateReading(claim.value) : figureReading(claim, rule, notes);
   if (!reading) return [];
   const part = slotPart(claim);
   if (rule.parts === "named" && part === null) return [];
   const circumstance = circumstanceOf(claim);
-  if (claim.component === "odometer" && !isReading(claim)) return [];
+  if (claim.component === "odometer" && !isReading(claim, notes)) return [];
   if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim)) return [];
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
   if (circumstance !== null && recurring.has(circumstance)) return [];
@@ -40,7 +35,7 @@ export function figureFacets(claim: Claim, notes: EngineNotes): Facet[] {
   });
 }
 
-function figureReading(claim: Claim, rule: QuantityRule, notes: EngineNotes): Reading | undefined {
+function figureReading(claim: Claim, rule: QuantityRule, notes: ClaimNotes): Reading | undefined {
   const figure = figureOf(claim, rule);
   if (figure && claim.attribute === "displacement" && figure.unit === "cu in" && !isDisplacement(figure.spoken, claim.quote))
     return undefined;
@@ -82,14 +77,9 @@ const recurring: ReadonlySet<string> = new Set([
   "as first supplied",
 ]);
 
-/** Words that make a bare figure a sum of money, whatever it was taken for. */
-const moneyWords = /\b(wants?|wanted|asking|priced?|dollars|bucks|grand|pounds|quid|firm|offer|website|obo)\b/i;
-const mileageWords = /\b(miles?|mileage|odometer|clock|km|kilomet(er|re)s?|showing)\b/i;
-
 /** Whether a mileage is what the odometer shows today. */
-function isReading(claim: Claim): boolean {
-  if (isLoose(claim) && zonesOfWork.has(claim.zone)) return false;
-  return !moneyWords.test(claim.quote) || mileageWords.test(claim.quote);
+function isReading(claim: Claim, notes: ClaimNotes): boolean {
+  return isSurelyMileage(claim, notes) && !(isLoose(claim) && zonesOfWork.has(claim.zone));
 }
 
 /** Here a mileage given with "about" is that of some work in the papers, not the reading in the dash. */

@@ -1,7 +1,7 @@
 import type { Claim, ClaimValue, StockSheetDenial, StockSheetFields, UnitName } from "../../../../shared-types/index.ts";
 import { slug } from "../conflict-of.ts";
+import type { ClaimNotes } from "../facets/claim-notes.ts";
 import { facetsOf } from "../facets/facets-of.ts";
-import type { EngineNotes } from "../facets/figure-facets.ts";
 import { circumstanceOf } from "../slots/circumstances.ts";
 import { classedSlots, disputesIn } from "../slots/disputes.ts";
 import { slotPart } from "../slots/parts.ts";
@@ -17,7 +17,7 @@ const sheetClaimId = "stock-sheet";
  * Claims that the dealer's own record does not bear out. A field whose name or text is not understood denies nothing; a field that agrees,
  * by the same units, rounding and spellings that claims are compared by, is not mentioned.
  */
-export function deniedBySheet(claims: readonly Claim[], sheet: StockSheetFields, notes: EngineNotes): DenialDraft[] {
+export function deniedBySheet(claims: readonly Claim[], sheet: StockSheetFields, notes: ClaimNotes): DenialDraft[] {
   const denials: DenialDraft[] = [];
   for (const [field, sheetValue] of Object.entries(sheet).sort(([a], [b]) => (a < b ? -1 : 1))) {
     if (sheetValue.trim() === "") continue;
@@ -40,7 +40,7 @@ export function deniedBySheet(claims: readonly Claim[], sheet: StockSheetFields,
 }
 
 /** The sheet's value as if it were one more claim, compared by the same slots as the spoken ones. */
-function claimsUnlike(claims: readonly Claim[], column: StockSheetColumn, sheetValue: string, notes: EngineNotes): Claim[] {
+function claimsUnlike(claims: readonly Claim[], column: StockSheetColumn, sheetValue: string, notes: ClaimNotes): Claim[] {
   const read = readField(column, sheetValue);
   if (!read) return [];
   const asClaim: Claim = {
