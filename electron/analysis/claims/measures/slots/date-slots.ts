@@ -291,6 +291,12 @@ export const dateSlots = [
     need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
     cues: [
       {
+        after: /^(?:that's|that was|that is) (?:the |when )/,
+        about: ["electrical", "exhaust", "seats", "engine", "paint", "top", "carpet", "brakes", "transmission", "suspension", "cooling"],
+        reach: "sentence",
+        score: 1.5,
+      },
+      {
         about: [
           "exhaust",
           "seats",

@@ -4,18 +4,26 @@ import { chassisSlots } from "./chassis-slots.ts";
 import { countSlots } from "./count-slots.ts";
 import { dateSlots } from "./date-slots.ts";
 import { drivelineSlots } from "./driveline-slots.ts";
+import { engineOutputSlots } from "./engine-output-slots.ts";
 import { engineSlots } from "./engine-slots.ts";
-import { paperSlots } from "./paper-slots.ts";
+import { fuelSlots } from "./fuel-slots.ts";
+import { odometerSlots } from "./odometer-slots.ts";
+import { priceSlots } from "./price-slots.ts";
 import { tireSlots } from "./tire-slots.ts";
+import { wheelSlots } from "./wheel-slots.ts";
 
-/** Every place a spoken number can fill. Order does not matter: the likeliest slot wins. */
+/** Every place a spoken number can fill. Of two equally likely ones the earlier wins. */
 export const slots: readonly Slot[] = [
   ...tireSlots,
+  ...wheelSlots,
   ...chassisSlots,
   ...engineSlots,
+  ...engineOutputSlots,
+  ...fuelSlots,
   ...drivelineSlots,
   ...bodySlots,
-  ...paperSlots,
+  ...odometerSlots,
+  ...priceSlots,
   ...dateSlots,
   ...countSlots,
 ];

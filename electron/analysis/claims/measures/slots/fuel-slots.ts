@@ -1,0 +1,78 @@
+import type { Slot } from "../slot.ts";
+
+/** Fuel system and fuel tank. */
+export const fuelSlots = [
+  {
+    name: "carburetor flow",
+    component: "fuel-system",
+    part: "carburetor",
+    attribute: "flow",
+    unit: "cfm",
+    need: { kinds: ["integer", "measure"], units: [null, "cfm"], min: 150, max: 1400 },
+    cues: [
+      { after: /^(?:cfm )?(?:\w+ ){0,1}?(?:carb|carbs|carburetor|four barrel|4 barrel|two barrel|double pumper|barrel)\b/, score: 1.25 },
+      {
+        about: ["fuel-system/carburetor"],
+        reach: "recent",
+        before: /\b(?:it's|a|an|the|that's|is|carb|carbs|carburetor)(?: a| an| the)?$/,
+        unless: /\bdollars|\bmiles|\brpm/,
+        score: 1.05,
+      },
+      { after: /^cfm\b/, score: 1.1 },
+    ],
+    value: (reading, said) => {
+      if (typeof reading.value !== "number" || /[a-z\d]s$/.test(said)) return undefined;
+      // "Six hundred four barrel" runs the barrels into the flow.
+      if (reading.value % 50 === 4 && /\bfour$/.test(said)) return reading.value - 4;
+      return reading.value % 5 === 0 ? reading.value : undefined;
+    },
+    example: { heard: "the carb's a 650", value: 650 },
+  },
+  {
+    name: "carburetor flow with its unit",
+    component: "fuel-system",
+    part: "carburetor",
+    attribute: "flow",
+    unit: "cfm",
+    need: { units: ["cfm"], min: 100, max: 1600 },
+    cues: [{ score: 1.2 }],
+    example: { heard: "she flows 750 cfm", value: 750 },
+  },
+  {
+    name: "carburetor bore",
+    component: "fuel-system",
+    part: "carburetor",
+    attribute: "diameter",
+    unit: "said",
+    need: { units: ["in", "mm"], min: 1, max: 60 },
+    value: (reading) =>
+      typeof reading.value === "number" && (reading.unit === "in" ? reading.value <= 3 : reading.value >= 20) ? reading.value : undefined,
+    cues: [{ about: ["fuel-system/carburetor"], reach: "sentence", score: 1.1 }],
+    example: { heard: "a pair of carburetors one and three quarter inch", value: 1.75 },
+  },
+  {
+    name: "fuel tank size",
+    component: "fuel-tank",
+    part: null,
+    attribute: "size",
+    unit: "said",
+    need: { units: ["gal", "L"], min: 4, max: 160 },
+    unless: /# (?:a|per) minute\b|\bgallons? (?:a|per) minute\b/,
+    cues: [
+      { about: ["fuel-tank"], score: 1.3 },
+      { after: /^(?:gallons?|liters?) (?:\w+ )?(?:tank|of (?:fuel|gas|diesel|petrol))\b/, score: 1.2 },
+    ],
+    carries: true,
+    example: { heard: "an aluminum tank sixteen gallon", value: 16 },
+  },
+  {
+    name: "fuel tank size, unit left out",
+    component: "fuel-tank",
+    part: null,
+    attribute: "size",
+    unit: "gal",
+    need: { kinds: ["integer", "decimal"], units: [null], min: 5, max: 100 },
+    cues: [{ about: ["fuel-tank"], reach: "sentence", before: /\b(?:that was|it's a|holds|takes|it held|capacity is)$/, score: 0.9 }],
+    example: { heard: "the stock tank hung down and that was fourteen", value: 14 },
+  },
+] satisfies readonly Slot[];

@@ -1,0 +1,166 @@
+import type { Slot } from "../slot.ts";
+
+/** What is asked, was asked, and was spent. */
+export const priceSlots = [
+  {
+    name: "price when new",
+    component: "price",
+    part: null,
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR", null], min: 100, max: 2000000 },
+    cues: [
+      { before: /\b(?:sold new|bought new|bought it new|new for)\b[^.]{0,60}\bfor$|\bnew for$/, score: 1.4 },
+      {
+        before:
+          /\b(?:original window sticker|window sticker|sticker (?:on it )?(?:when )?new|new it was|cost new|list price|when new)\b[^.#]{0,50}$/,
+        score: 1.4,
+      },
+    ],
+    circumstance: "when new",
+    example: { heard: "the original window sticker $3,681", value: 3681 },
+  },
+  {
+    name: "price asked before",
+    component: "price",
+    part: null,
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR", null], min: 300, max: 2000000 },
+    cues: [
+      {
+        before:
+          /\b(?:he had it at|had it (?:up )?at|was asking|were asking|first put it out it was|started (?:out )?at|it was (?:up )?(?:at|for)|used to be|down from|came down from)(?: a)?$/,
+        score: 1.4,
+      },
+      { before: /\bwas(?: up)?(?: at| for)?$/, after: /^[^.#]{0,70}\b(?:came down|dropped|reduced|now)\b/, score: 1.3 },
+    ],
+    circumstance: "asked before",
+    example: { heard: "he had it at $21,000 when he brought it to me", value: 21000 },
+  },
+  {
+    name: "receipts",
+    component: "price",
+    part: "receipts",
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR", null], min: 100, max: 2000000 },
+    cues: [
+      {
+        before: /\b(?:receipts?|bills?|invoices?)\b[^.]{0,40}\b(?:totaling|totalling|total|adds? up to|added up to|comes? to|worth)$/,
+        score: 1.4,
+      },
+      { after: /^worth\b/, before: /\b(?:receipts?|bills?|invoices?|parts|envelope|folder)\b[^.#]{0,50}$/, score: 1.4 },
+      {
+        after:
+          /^(?:dollars |pounds |quid |bucks )?(?:in (?:parts|receipts|bills|it total|it all told|work)|worth of (?:parts|receipts|work|bills))\b/,
+        score: 1.4,
+      },
+      {
+        before: /\b(?:he's got|got over|he's in it|spent|invested)(?: over| about| around)?$/,
+        after: /^(?:dollars )?(?:in it|on it|on that)\b/,
+        score: 1.3,
+      },
+    ],
+    circumstance: "receipts",
+    example: { heard: "there's 31,000 in parts in that folder", value: 31000 },
+  },
+  {
+    name: "price of a part or of work",
+    component: "topic",
+    part: "cost",
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR"], min: 1, max: 60000 },
+    cues: [
+      {
+        before: /\b(?:that was|it was|that came to|came to|that run|that ran|ran me|cost me)(?: about| around)?$/,
+        zones: ["engine-bay", "underside", "cabin", "driver-side", "passenger-side", "rear", "front", "cargo", "roof"],
+        score: 1.0,
+      },
+      {
+        before:
+          /\b(?:receipt|bill|invoice|cost|costs|charged|paid|set them back|set him back|supplying|quote|a new one|for like|for about|they're|they are|from the dealer's|another one|plus)\b[^.#]{0,40}$/,
+        unless: /\basking|\bit's on|\bon the (?:web|site|glass)|\bprice\b/,
+        score: 1.1,
+      },
+      {
+        after: /^(?:dollars |bucks |quid |pounds )?(?:plus vat|a corner|each|apiece|a pop|on (?:the )?(?:tires|paint|engine|brakes))\b/,
+        score: 1.2,
+      },
+    ],
+    circumstance: "cost of a part or of work",
+    example: { heard: "bumper's been rechromed the receipt was $1,100", value: 1100 },
+  },
+  {
+    name: "asking price",
+    component: "price",
+    part: null,
+    attribute: "price",
+    unit: "said",
+    need: { units: ["USD", "GBP", "EUR"], min: 500, max: 3000000 },
+    unless: /\btach\b|\brpm\b/,
+    cues: [
+      {
+        before:
+          /\b(?:asking|price|priced|prices|it's|website|on the glass|on it|online|take|it at|up at|money|yours for|ask)\b[^.#]{0,40}$/,
+        unless: /\boff\b|\bmeant?\b|\bparking\b/,
+        score: 1.25,
+      },
+      {
+        after:
+          /^(?:dollars |pounds |quid )?(?:on it|asking|firm|obo|or best offer|or near|no vat|drive away|on the road|ono|near enough|to be exact)\b/,
+        score: 1.25,
+      },
+      { zones: ["opening", "closing"], score: 0.9 },
+      { about: ["price"], unless: /\btach|\brpm/, score: 1.0 },
+    ],
+    carries: true,
+    example: { heard: "we're asking $38,900 on it", value: 38900 },
+  },
+  {
+    name: "asking price, unit left out",
+    component: "price",
+    part: null,
+    attribute: "price",
+    unit: "said",
+    need: { kinds: ["money", "integer", "measure", "decimal"], units: [null], min: 1000, max: 2000000 },
+    unless: /\btach\b|\brpm\b/,
+    cues: [
+      {
+        zones: ["closing"],
+        unless: /\bmiles?\b|\bclock\b|\bkilomet|\bcall\b|\bphone|\btext\b|\bnumber\b|\bodometer|# down\b|\bfinanc|\bdeposit|\bmonth\b/,
+        score: 0.5,
+      },
+      { before: /\bat$/, zones: ["closing"], unless: /\bmiles|\brpm|\bdone at|\bcall|\bmph/, score: 0.7 },
+      {
+        before: /\b(?:it's on at|on at|up at|up for|in at|she's at|on the (?:web|site|website|glass) at|for sale at|advertised at)$/,
+        score: 1.25,
+      },
+      {
+        before:
+          /\b(?:asking|price(?:'s| is)?(?: on it)?(?: is|'s)?|priced|yours for|on the glass|take|ask|website at|it's up at|we're at|we want|they want|he wants|she wants|want|wants|wanting|listed at|up for)(?: about| around| just| only| is|'s| it's| at)*$/,
+        unless: /# miles\b|\brpm|\bpsi/,
+        score: 1.2,
+      },
+      {
+        after:
+          /^(?:asking|firm|obo|or best offer|ono|or near(?:est)? offer|plus tax|drive away|takes it|buys it|near enough|to be exact)\b/,
+        unless: /\bmiles|\b(?:speakers|clock|tires)\b/,
+        score: 1.1,
+      },
+      { about: ["price"], reach: "recent", unless: /# (?:\w+ )?miles?\b|\b(?:19|20)\d\d$/, score: 0.9 },
+      {
+        before: /\b(?:so|it's|part of the)(?: \w+)?$/,
+        zones: ["closing", "opening"],
+        unless: /\bmiles|\bclock|\bmodel\b|\bis a\b/,
+        score: 0.75,
+      },
+    ],
+    value: (reading, said) =>
+      typeof reading.value === "number" && reading.value >= 1000 && reading.value <= 250000 && !/[a-z]s$|\ds$/.test(said)
+        ? reading.value
+        : undefined,
+    example: { heard: "we're asking 38,900 on it", value: 38900 },
+  },
+] satisfies readonly Slot[];

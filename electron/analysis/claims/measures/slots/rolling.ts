@@ -1,0 +1,12 @@
+/** What tire and wheel slots share. */
+
+/** Components a rolling figure may be about. */
+export const rolling = ["tire", "wheel", "spare"] as const;
+
+/** Round things with a diameter that are no road wheel. */
+export const notRoad = /steering|banjo|fan\b|rotor|disc\b|drum|speaker|screen|percent|miles an hour|degrees/;
+
+/** The value where the number was said in the plural, as rims and widths are: "fifteens", "15s", "two thirty fives". */
+export function whenPlural(value: number | string, said: string): number | undefined {
+  return /(?:s|'s)$/.test(said) && !/(?:inches|millimeters)$/.test(said) && typeof value === "number" ? value : undefined;
+}
