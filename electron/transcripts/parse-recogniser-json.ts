@@ -82,8 +82,8 @@ function stringOf(node: Node, key: string): string | undefined {
 }
 
 function valueAt(node: Node, key: string): unknown {
-  const found = findNodeAtLocation(node, [key]);
-  return found ? (getNodeValue(found) as unknown) : undefined;
+  const value = findNodeAtLocation(node, [key]);
+  return value ? (getNodeValue(value) as unknown) : undefined;
 }
 
 /** 1-based line of an offset; offsets come in rising order nearly always, so the count goes on from the last one. */

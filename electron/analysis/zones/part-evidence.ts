@@ -105,7 +105,7 @@ export const partRows = [
   },
   {
     phrases:
-      "rubber mat|gooseneck|gooseneck ball|third row|folds in the floor|folds flat|lashing ring|ply lined|checker plate|chequer plate|rope rail|plaid mat|juice stain|cubic foot|cubic feet|litres of space|suitcase|stroller|pushchair|groceries|golf clubs|fold flat|seats fold|sixty forty|60 40|in the bed|the bed|tonneau|rumble seat|in the trunk|in the boot|in the hatch|dog crate|sheet of plywood|wheelbarrow",
+      "rubber mat|gooseneck|gooseneck ball|third row|folds in the floor|folds flat|lashing ring|dog guard|side curtain|tool bag|shopping|ply lined|checker plate|chequer plate|rope rail|plaid mat|juice stain|cubic foot|cubic feet|litres of space|suitcase|stroller|pushchair|groceries|golf clubs|fold flat|seats fold|sixty forty|60 40|in the bed|the bed|tonneau|rumble seat|in the trunk|in the boot|in the hatch|dog crate|sheet of plywood|wheelbarrow",
     zones: { cargo: 0.9 },
   },
 
@@ -186,7 +186,7 @@ export const partRows = [
 
   {
     phrases:
-      "thanks for watching|thank you for watching|bye|bye bye|call us|give us a call|call me|give me a call|ring me|give us a ring|ring first|call the shop|come see|come and see|ship it|ship anywhere|ship it anywhere|delivery|finance|we finance|financing|take trades|trades=|a trade|part exchange|part ex|swap|reasonable offer|first come|phone number|website|email|see you next|see you soon|until next time|keep the light on|in closing|any questions|be glad to|not a junk yard",
+      "ring us|drop in|thanks for watching|thank you for watching|bye|bye bye|call us|give us a call|call me|give me a call|ring me|give us a ring|ring first|call the shop|come see|come and see|ship it|ship anywhere|ship it anywhere|delivery|finance|we finance|financing|take trades|trades=|a trade|part exchange|part ex|swap|reasonable offer|first come|phone number|website|email|see you next|see you soon|until next time|keep the light on|in closing|any questions|be glad to|not a junk yard",
     zones: { closing: 0.9, opening: 0.15 },
   },
   { phrases: "asking|asking price|price|dollars|pounds|haggle|offer", zones: { closing: 0.25, opening: 0.25 } },

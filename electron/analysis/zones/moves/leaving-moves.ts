@@ -32,6 +32,16 @@ export const leavingMoves = [
     quiet: "the door shuts like a bank",
   },
   {
+    // A hood or a trunk: what is named next tells which.
+    name: "open-it",
+    zone: null,
+    strength: 3,
+    setsOff: true,
+    phrase: "open(?:ing)? (?:it|her|him|this|that) up|(?:get|let me get|ill get) (?:that|this|it|her) open|up it goes",
+    example: "go ahead and open her up",
+    quiet: "they opened a shop up the road",
+  },
+  {
     name: "get-out",
     zone: null,
     strength: 3,

@@ -74,7 +74,7 @@ export const mechanicalMoves = [
     zone: "drive",
     strength: 6.5,
     phrase:
-      "(?:fire|start|crank|light|fires|starting|firing|cranking) (?:it|her|him|this|(?:the|this) (?:car|engine|motor|truck|thing))(?: up| over| off)?(?! (?:at the|at|with the|from|here at|over again|when|in the winter|on the first|later|every|out))|fire up(?: the (?:engine|motor))?|hear (?:it|her) (?:run|start)|turn (?:of )?the key|turn of the key|(?:ill|let me|lets) turn (?:it|her) over|cold start|press(?:ing)? start|(?:push|press|hit) the (?:start )?button and|foot on the brake|(?:it|she) starts on the button|into drive off",
+      "(?:fire|start|crank|light|fires|starting|firing|cranking) (?:it|her|him|this|(?:the|this) (?:car|engine|motor|truck|thing))(?: up| over| off)?(?! (?:at the|at|with the|from|here at|over again|when|in the winter|on the first|later|every|out))|fire up(?: the (?:engine|motor))?|hear (?:it|her) (?:run|start)|turn (?:of )?the key|turn of the key|(?:ill|let me|lets) turn (?:it|her) over|cold start|press(?:ing)? start|(?:lets )?see if (?:shell|hell|itll|she will|it will|it) (?:go|start|run|fire)|(?:push|press|hit) the (?:start )?button and|foot on the brake|(?:it|she) starts on the button|into drive off",
     heading: "it starts (?:right up|straight up|first turn)",
     example: "I'm gonna fire it up",
     quiet: "I'll start at the front",

@@ -35,7 +35,7 @@ export const talkMoves = [
     zone: "closing",
     strength: 5,
     phrase:
-      "in closing|to (?:sum|wrap|finish|round)(?: (?:it|this|that|things|her))? (?:up|off)|wrap(?: (?:it|her|this|that|things|him))? up|in (?:summary|conclusion)|thats (?:about )?(?:the whole|the full|our|the) (?:walk ?around|tour|car|truck|lap|story|lot)(?! of)|so (?:thats|there) (?:her|him|she is|it is|you have it|you go folks)|so there (?:she|he|it) is|there you have it|thats (?:about )?all (?:i (?:know|got|have)|ive got|there is to (?:it|say|show))",
+      "in closing|to (?:sum|wrap|finish|round)(?: (?:it|this|that|things|her))? (?:up|off)|wrap(?: (?:it|her|this|that|things|him))? up|in (?:summary|conclusion)|thats (?:about )?(?:the whole|the full|our|the) (?:walk ?around|tour|car|truck|lap|story|lot)(?! of)|so (?:thats|there) (?:her|him|she is|it is|you have it|you go folks)|so there (?:she|he|it) is|so there you are|there you have it|thats (?:about )?all (?:i (?:know|got|have)|ive got|there is to (?:it|say|show))",
     heading:
       "(?:so )?(?:thats|that is)(?: really| pretty much| just)? (?:her|him|it|about it|us|your lot|the lot|everything)(?= (?:\\||the|a|its|from|for|folks|really|i|so|then|guys|and|if|yall|thats|title|were|call|come))|there we go thats the|home again|there (?:it|she|he) is(?= \\|)",
     example: "so in closing it's a driver",
