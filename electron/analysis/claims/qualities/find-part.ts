@@ -88,7 +88,9 @@ export function findPart(scene: SpokenScene, first: number, end: number, about: 
 function another(scene: SpokenScene, first: number, fits: Fits, last: ScenePart | null): ScenePart | null {
   const { tokens } = scene.speech;
   const clause = scene.frames.at(first);
-  for (let token = Math.max(clause.first + 1, first - 9); token < first; token++) {
+  // Without punctuation the clause may have been cut between ("the back one on | this side is clean").
+  const from = scene.speech.punctuated ? Math.max(clause.first + 1, first - 9) : Math.max(1, first - 11);
+  for (let token = from; token < first; token++) {
     if (!/^(?:one|ones|one's|two|three)$/.test(tokens[token]!.word)) continue;
     if (!/^(?:front|back|rear|other|left|right|driver's?|passenger|passenger's|this|that)$/.test(tokens[token - 1]!.word)) continue;
     const next = scene.parts[scene.partIndexFrom(token)];
@@ -249,6 +251,11 @@ function laterInSentence(scene: SpokenScene, first: number, end: number, fits: F
   return null;
 }
 
+/** A bolster is spoken of for its seat. */
+function wholeOf(part: ScenePart): ScenePart {
+  return part.part === "bolster" ? { ...part, part: null, position: null } : part;
+}
+
 /** "it's the one it was born with": what a pronoun, or a clause without a subject, points back to. */
 function meant(scene: SpokenScene, first: number, end: number, fits: Fits): ScenePart | null {
   const { frames, speech } = scene;
@@ -267,6 +274,8 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
     if (scene.zoneAt(part.first) !== zone && first - part.first > 4) return null;
     if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
     if (fits(part)) return part;
+    const whole = wholeOf(part);
+    if (whole !== part && fits(whole)) return whole;
     // Another part in the same sentence is what the words are about, though it is none of theirs.
     if (part.component !== "vehicle" && (frames.at(part.first).sentence === sentence || ++passed > mostPassed)) return null;
   }

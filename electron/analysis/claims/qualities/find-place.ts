@@ -14,7 +14,6 @@ const placeless: ReadonlySet<ComponentName> = new Set([
   "ignition",
   "exhaust",
   "transmission",
-  "final-drive",
   "steering",
   "cooling",
   "electrical",
@@ -175,6 +174,9 @@ export function findPlace(scene: SpokenScene, spot: Spot): PositionName | null {
     case "suspension":
     case "brakes":
       return lengthwise ?? carried(scene, said.first, zone) ?? (zone === "front" || zone === "rear" ? zone : null);
+    // An axle with a drive is the rear one unless the words say otherwise.
+    case "final-drive":
+      return lengthwise === "front" ? "front" : "rear";
     case "belts":
     case "seats":
       if (lengthwise === null && (said.upHere || (side !== null && side !== "both"))) lengthwise = "front";

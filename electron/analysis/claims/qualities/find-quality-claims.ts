@@ -214,7 +214,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     ];
   }
   const shell =
-    rule.attribute === "condition" && rule.circumstance !== "praise" && rule.about.among.includes("body")
+    rule.attribute === "condition" && rule.circumstance !== undefined && rule.circumstance !== "praise" && rule.about.among.includes("body")
       ? shellOfZone[zone as keyof typeof shellOfZone]
       : undefined;
   const otherwise: FixedPart | null = rule.about.otherwise ?? (shell ? { component: shell, part: null } : null);
