@@ -30,6 +30,23 @@ const quiet: readonly Row[] = [
     ],
   },
   {
+    why: "this side's tires, standing at the rear one",
+    claims: [
+      { component: "tire", attribute: "size", value: "215/70R15", position: "front" },
+      { component: "tire", attribute: "size", value: "235/60R15", position: "rear" },
+      { component: "tire", attribute: "size", value: "215/70R15", position: "driver-front" },
+      { component: "tire", attribute: "size", value: "235/60R15", position: "driver" },
+    ],
+  },
+  {
+    why: "a size of another rim, once front and rear are known",
+    claims: [
+      { component: "tire", attribute: "size", value: "215/70R15", position: "front" },
+      { component: "tire", attribute: "size", value: "235/60R15", position: "rear" },
+      { component: "tire", attribute: "size", value: "195/70R14", zone: "rear" },
+    ],
+  },
+  {
     why: "one size without a place, the front's with one",
     claims: [
       { component: "tire", attribute: "size", value: "215/70R15", position: "front" },
@@ -391,6 +408,15 @@ const loud: readonly (Row & { readonly conflict: string })[] = [
     claims: [
       { component: "tire", attribute: "size", value: "235/60R15", position: "all" },
       { component: "tire", attribute: "size", value: "255/60R15", position: "rear" },
+    ],
+  },
+  {
+    why: "a size in view that is neither the front's nor the rear's",
+    conflict: "measure tire size",
+    claims: [
+      { component: "tire", attribute: "size", value: "215/70R15", position: "front" },
+      { component: "tire", attribute: "size", value: "235/60R15", position: "rear" },
+      { component: "tire", attribute: "size", value: "255/60R15", zone: "driver-side" },
     ],
   },
   {

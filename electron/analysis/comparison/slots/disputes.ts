@@ -2,6 +2,7 @@ import type { PositionName } from "../../../../shared-types/index.ts";
 import { classesOf } from "./classes.ts";
 import type { Facet, Place } from "./facet.ts";
 import { narrower, positionsMeet } from "./positions.ts";
+import { settlePlaces } from "./settle-places.ts";
 
 /** Facets of one slot that cannot all hold. */
 export interface Dispute {
@@ -49,8 +50,9 @@ interface Node {
  * A value without a place that was also given for a stated place is taken to speak of that place and is not held against others:
  * "two thirty-fives" after "the rears are two thirty-fives" says nothing about the fronts.
  */
-export function disputesIn({ facets, classes }: ClassedSlot): Dispute[] {
+export function disputesIn({ facets: spoken, classes }: ClassedSlot): Dispute[] {
   if (new Set(classes).size < 2) return [];
+  const facets = settlePlaces(spoken, classes);
   const nodes = new Map<string, Node>();
   facets.forEach((facet, position) => {
     const classNumber = classes[position]!;
