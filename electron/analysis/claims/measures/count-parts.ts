@@ -1,5 +1,5 @@
 import type { Speech, SpokenNumber } from "../../model.ts";
-import type { Candidate } from "./choose-slot.ts";
+import type { Candidate } from "./candidate.ts";
 import type { Slot } from "./slot.ts";
 import { phraseOf } from "./surroundings.ts";
 

@@ -1,5 +1,5 @@
 import type { ClaimValue } from "../../../../shared-types/index.ts";
-import type { Candidate } from "./choose-slot.ts";
+import type { Candidate } from "./candidate.ts";
 
 /** How a repaired value is written: ratios with two decimals, money and mileage with thousands set off, the rest as the claim carries it. */
 export function writtenMeaning(candidate: Candidate, value: ClaimValue): string {

@@ -4,6 +4,7 @@ import { chassisSlots } from "./chassis-slots.ts";
 import { countSlots } from "./count-slots.ts";
 import { dateSlots } from "./date-slots.ts";
 import { drivelineSlots } from "./driveline-slots.ts";
+import { electricalSlots } from "./electrical-slots.ts";
 import { engineOutputSlots } from "./engine-output-slots.ts";
 import { engineSlots } from "./engine-slots.ts";
 import { fuelSlots } from "./fuel-slots.ts";
@@ -21,6 +22,7 @@ export const slots: readonly Slot[] = [
   ...engineOutputSlots,
   ...fuelSlots,
   ...drivelineSlots,
+  ...electricalSlots,
   ...bodySlots,
   ...odometerSlots,
   ...priceSlots,

@@ -1,0 +1,102 @@
+import type { ClaimValue, ComponentName, UnitName } from "../../../../shared-types/index.ts";
+import { placedComponents } from "../positions/position-words.ts";
+import { type Candidate, fits, startsAnotherPhrase, unitSpoken } from "./candidate.ts";
+import type { NumberSurroundings } from "./surroundings.ts";
+
+/** A measure read before, which a later number may continue or repeat. */
+export interface EarlierMeasure {
+  readonly candidate: Candidate;
+  /** Token after its number. */
+  readonly end: number;
+  readonly value: ClaimValue;
+  readonly unit: UnitName | null;
+}
+
+/** Places that part a count. */
+const countPlace =
+  /^(?:\w+ )?(?:(?:up )?(?:on|in|at) (?:the )?(?:back|front|rear|deck|dash|doors?|top|bottom)|up (?:here|front)|back (?:here|there)|out back)\b/;
+
+/** Tokens over which a second number may still continue the slot of the first. */
+const carriesOverTokens = 45;
+/** The same where the vehicle has but one of the thing, and a second figure is likelier about something else. */
+const carriesOnTokens = 18;
+
+/**
+ * A bare number that continues the slot of the last one ("28 pounds in the front and 26 in the back"): of the same order of size, said within
+ * a breath or two, and hung on by a place, a panel, or a "that's".
+ */
+export function continued(last: EarlierMeasure, around: NumberSurroundings): Candidate | null {
+  const { slot } = last.candidate;
+  if (
+    !slot.carries ||
+    around.number.first - last.end > (placedComponents.has(slot.component as ComponentName) ? carriesOverTokens : carriesOnTokens) ||
+    startsAnotherPhrase(around.number.readings[0]!.value, around) ||
+    slot.unless?.test(around.near)
+  )
+    return null;
+  for (const reading of around.number.readings) {
+    if (typeof reading.value !== "number" || typeof last.value !== "number") continue;
+    if (reading.unit !== null || !["integer", "decimal", "fraction", "measure", "ratio", "money"].includes(reading.kind)) continue;
+    const ratio = reading.value / last.value;
+    // The parts of a count are smaller than it ("six speakers … the two up on the back deck").
+    if (slot.attribute === "count" ? ratio >= 1 : ratio < 0.4 || ratio > 2.5) continue;
+    const value = slot.value ? slot.value({ ...reading, unit: slot.unit === "said" ? null : slot.unit }, around.said) : reading.value;
+    if (value === undefined || (slot.need.min !== undefined && reading.value < slot.need.min && reading.value < 100)) continue;
+    const placed =
+      /^(?:\S+ ){0,2}?(?:on|in|at|for|up|out|front|rear|back|behind|ahead|hot|cold|each|left|again|here|there|down|or so|same|all|both|easy|when|running|now)\b/.test(
+        around.after,
+      );
+    const led =
+      /\b(?:and|one|ones|one's|(?:front|rear|back|driver|passenger|left|right|offside|nearside)(?:'s)?|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
+        around.before,
+      );
+    if (slot.attribute === "count" ? reading.value === 1 || !countPlace.test(around.after) : !placed && !led) return null;
+    return {
+      slot,
+      reading: { ...reading, unit: null },
+      value,
+      topic: around.topics.find(({ mention, reach }) => mention.component === last.candidate.slot.component && reach !== "recent") ?? null,
+      score: 0.5 + (placed ? 0.15 : 0) + (led ? 0.15 : 0) - 0.005 * (around.number.first - last.end),
+    };
+  }
+  return null;
+}
+
+/**
+ * A measure named again by its value alone ("the nine inch", "the 650"): the same distinctive value and unit as one read before. Small whole
+ * numbers are in everything and repeat nothing.
+ */
+export function repeated(saidBefore: (value: ClaimValue) => readonly EarlierMeasure[], around: NumberSurroundings): Candidate | null {
+  const pointedAt = /\b(?:the|a|that|this|your|our|same|it's|automatic|with|so|okay|is|and|alright)(?: same| big| little)?$/.test(
+    around.before,
+  );
+  if (!pointedAt && !/^(?:like i said|as i said|again)\b/.test(around.after) && around.zone !== "closing") return null;
+  for (const reading of around.number.readings) {
+    const distinctive =
+      reading.unit !== null || (typeof reading.value === "number" && (reading.value >= 100 || !Number.isInteger(reading.value)));
+    if (!distinctive || !unitSpoken(reading, around.said)) continue;
+    const earlier = saidBefore(reading.value).findLast(
+      ({ candidate: { slot }, unit }) =>
+        repeatable.has(slot.attribute) &&
+        slot.component !== "topic" &&
+        (reading.unit === null || reading.unit === unit) &&
+        !slot.unless?.test(around.near),
+    );
+    if (earlier) return { slot: earlier.candidate.slot, reading, value: reading.value, topic: null, score: 0.85 };
+  }
+  return null;
+}
+
+const repeatable: ReadonlySet<string> = new Set(["displacement", "flow", "ratio", "diameter", "size", "mileage", "price"]);
+
+/** The number read as another measure of the same slot and topic, or null where it has no reading that fits. */
+export function candidateIn(like: Candidate, around: NumberSurroundings): Candidate | null {
+  const { slot } = like;
+  for (const reading of around.number.readings) {
+    if (!fits(reading, slot.need) || (reading.unit !== null && reading.unit !== like.reading.unit && !unitSpoken(reading, around.said)))
+      continue;
+    const value = slot.value ? slot.value(reading, around.said) : reading.value;
+    if (value !== undefined) return { ...like, reading, value };
+  }
+  return null;
+}

@@ -1,0 +1,100 @@
+import type { Speech } from "../../model.ts";
+import type { PartMention } from "../lexicon/find-mentions.ts";
+import { type Candidate, fits } from "./candidate.ts";
+import type { Slot } from "./slot.ts";
+import { countedByOne, countedParts, notBetween, plainAdjective } from "./slots/count-slots.ts";
+import { type NumberSurroundings, phraseOf } from "./surroundings.ts";
+
+const countSlot = (mention: PartMention): Slot => ({
+  name: "counted part",
+  component: mention.component,
+  part: mention.part,
+  attribute: "count",
+  unit: null,
+  need: { kinds: ["integer"], units: [null], min: 1, max: countedParts[mention.component] ?? 0 },
+  cues: [],
+  carries: true,
+  example: { heard: "four headlights", value: 4 },
+});
+
+/** A number right before the name of a part that comes in numbers ("four headlights", "three good sensors"). */
+export function countedPart(speech: Speech, around: NumberSurroundings): Candidate | null {
+  const { number } = around;
+  const next = around.topics.find(
+    ({ mention }) => mention.first >= number.end && mention.first - number.end <= 2 && mention.first < around.clause.end,
+  )?.mention;
+  if (!next) return null;
+  const lastWord = speech.tokens[next.end - 1]!.word;
+  // "The drain plugs … all four plugs": the short name means what the long one named.
+  const longer = around.topics.find(
+    ({ mention }) =>
+      mention.first < number.first &&
+      mention.end - mention.first > 1 &&
+      next.end - next.first === 1 &&
+      speech.tokens[mention.end - 1]!.word === lastWord,
+  )?.mention;
+  const counted = longer ?? next;
+  const most = countedParts[counted.component];
+  const between = phraseOf(speech.tokens, number.end, next.first);
+  if (/^[a-z]\d/.test(around.said) || number.readings[0]!.unit !== null) return null;
+  if (most === undefined || notBetween.test(between) || /[.,;?!]/.test(speech.tokens[number.end - 1]!.after)) return null;
+  if (/\b(?:number|group|one of|each|per|first|last|this)$/.test(around.before)) return null;
+  const slot = countSlot(counted);
+  const reading = number.readings.find((candidate) => fits(candidate, slot.need));
+  if (!reading) return null;
+  if (reading.value === 1 && !countedByOne.has(counted.part ?? counted.component)) return null;
+  // "two light", "four door" and their like are no counts of lights or doors: more than one takes a plural.
+  if (lastWord === "duals") return null;
+  if (reading.value !== 1 && !/(?:s|s'|heads|leaves)$/.test(lastWord)) return null;
+  return {
+    slot,
+    reading,
+    value: reading.value,
+    topic: { mention: { ...counted, first: next.first, end: next.end }, cost: 0, reach: "clause" },
+    score: 0.95,
+  };
+}
+
+/** A count said after its part: "windows, there's four", "grease nipples … there's eleven of those", "exhaust's two of them". */
+export function countedBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
+  const { number } = around;
+  const ofThem = /^of (?:those|these|them)\b/.test(around.after);
+  if (
+    !/\b(?:there's|there is|there are|there's only|got|that's)$/.test(around.before) &&
+    !ofThem &&
+    !/(?:^|\s)\S+(?:'s)?$/.test(around.before)
+  )
+    return null;
+  const closed =
+    /^(?:of (?:those|these|them)|and they|all|\.|$|just|in all|total|altogether|on there)/.test(around.after) ||
+    /[.,;]/.test(speech.tokens[number.end - 1]!.after);
+  if (!closed) return null;
+  const reach = ofThem ? 22 : 7;
+  const topic = around.topics.find(
+    ({ mention }) =>
+      mention.end <= number.first &&
+      number.first - mention.end <= reach &&
+      (ofThem || mention.end > number.first - 7) &&
+      /s$|'s$/.test(speech.tokens[mention.end - 1]!.word),
+  );
+  if (!topic || countedParts[topic.mention.component] === undefined) return null;
+  if (
+    !ofThem &&
+    !/\b(?:there's|there is|there are|got)$/.test(around.before) &&
+    !/^(?:all together|altogether|in all|in total|total)\b/.test(around.after)
+  )
+    return null;
+  const slot = countSlot(topic.mention);
+  const reading = number.readings.find((candidate) => fits(candidate, slot.need));
+  return reading && reading.value !== 1 ? { slot, reading, value: reading.value, topic, score: 0.85 } : null;
+}
+
+/** The adjective that sets a count apart ("two American owners"), or null. */
+export function countAdjective(speech: Speech, numberEnd: number, partFirst: number): string | null {
+  const words: string[] = [];
+  for (let at = numberEnd; at < partFirst; at++) {
+    const word = speech.tokens[at]!.word;
+    if (!plainAdjective.test(word)) words.push(word);
+  }
+  return words.length > 0 ? words.join(" ") : null;
+}

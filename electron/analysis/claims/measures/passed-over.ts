@@ -1,0 +1,63 @@
+import type { NumberKind, Speech, SpokenNumber } from "../../model.ts";
+import { type NumberSurroundings, phraseOf } from "./surroundings.ts";
+
+/** Words of a speaker who puts a number right; the number before them is no claim. */
+const takesBack =
+  /^(?!and\b)(?:\S+ ){0,2}?(?:no(?= (?:i|i'm|it|it's|that's|sorry|wait|hang|hold|not|make|actually|ma'am|sir|the|a|you)\b|$)|sorry|wait|correction|rather|i mean|i'm lying|i beg your pardon|beg your pardon|pardon me|scratch that|strike that|make that|make it|hang on|hold on|let me|excuse me|count (?:them|with))(?: |$)/;
+
+/** Numbers a speaker put right within a breath ("it's a 600, no I'm sorry it's a 650"), and the number that puts each right. */
+export function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map<number, number> {
+  const slips = new Map<number, number>();
+  numbers.forEach((number, at) => {
+    const next = numbers[at + 1];
+    if (!next || next.first - number.end < 1 || next.first - number.end > 8) return;
+    const between = phraseOf(speech.tokens, number.end, next.first);
+    if (!takesBack.test(between) || /\b(?:and|but) (?!no\b)/.test(between)) return;
+    const kinds = new Set(number.readings.map((reading) => reading.kind));
+    const [said] = number.readings;
+    const [meant] = next.readings;
+    // Another order of size is another thing: "forty five pounds and no smoke, the four speed …".
+    const apart =
+      typeof said?.value === "number" && typeof meant?.value === "number" && (meant.value > said.value * 5 || said.value > meant.value * 5);
+    if (!apart && next.readings.some((reading) => kinds.has(reading.kind))) slips.set(number.index, next.index);
+  });
+  return slips;
+}
+
+const asides: ReadonlySet<NumberKind> = new Set([
+  "percent",
+  "angle",
+  "engine-speed",
+  "road-speed",
+  "fuel-economy",
+  "duration",
+  "clock-time",
+  "telephone",
+]);
+
+/** Said in passing: most likely a percentage, a speed, a span of time. */
+export function isAside(number: SpokenNumber, words: string): boolean {
+  // Hours on a meter are no span of time.
+  if (number.readings[0]!.kind === "duration" && /\b(?:hour meter|engine hours|pto hours)\b/.test(words)) return false;
+  return asides.has(number.readings[0]!.kind);
+}
+
+/** "The other three" points; it measures nothing. */
+const otherOnes = /\bother$/;
+
+/** Other people's vehicles and other builds, where the number itself stands in the phrase; tested on the words before, "#", and the words after. */
+const othersVehicles: readonly RegExp[] = [
+  /\bmy (?:\w+ )?(?:neighbou?r|buddy|friend|mate|brother|cousin|uncle|dad|father|boss|wife|husband|son|nephew)(?:'s)?(?: in law)?(?: has| had| owns| bought| drives|'s)? (?:got |had )?(?:a|an|one|the)\b[^.]*#/,
+  /\bi (?:had|used to have|once had|owned) (?:a|an|one)\b[^.]*#(?:[^.]*\bin (?:my|an?) (?:old|other|last|first)\b)/,
+  /#[^.]{0,30}\bthis (?:one|car|truck) (?:has less|doesn't|does not|isn't|ain't|hasn't)\b/,
+  /\bthey (?:only )?(?:made|built|sold)\b[^.]*\b(?:of these|of them)\b[^.]*#/,
+];
+
+/** Units and things no claim carries. */
+const unclaimed = /^(?:amps?|watts?|lumens?|cranking|cold cranking|channels?|megabytes?|songs|people|bucks off|pages?)\b/;
+
+/** True where a number points, belongs to something no claim carries, or to another vehicle. */
+export function claimsNothing(number: SpokenNumber, around: NumberSurroundings): boolean {
+  if (unclaimed.test(around.after) || othersVehicles.some((others) => others.test(`${around.before} # ${around.after}`))) return true;
+  return otherOnes.test(around.before) && number.readings[0]!.kind === "integer" && number.end - number.first === 1;
+}

@@ -1,0 +1,119 @@
+import type { Slot } from "../slot.ts";
+
+/** Batteries, charging and voltages. */
+export const electricalSlots = [
+  {
+    name: "voltage",
+    component: "electrical",
+    part: "battery",
+    attribute: "voltage",
+    unit: "V",
+    need: { units: ["V"], min: 5, max: 1000 },
+    cues: [{ score: 1.2 }],
+    carries: true,
+    example: { heard: "a twelve volt battery", value: 12 },
+  },
+  {
+    name: "voltage, unit left out",
+    component: "electrical",
+    part: "battery",
+    attribute: "voltage",
+    unit: "V",
+    need: { kinds: ["decimal", "measure", "integer"], units: [null], min: 5, max: 56 },
+    cues: [
+      {
+        about: ["electrical/battery", "electrical/alternator", "electrical/generator"],
+        unless: /\bgroup\b|\bmiles?\b|\bmonths?\b|\byears?\b|\bdollars?\b/,
+        score: 1.0,
+      },
+      {
+        before: /\b(?:voltage|volts|voltmeter|tester on it|charging at|meter on it)\b[^.#]{0,50}$/,
+        unless: /\bmicron|\bmils?\b|\bpaint\b/,
+        score: 1.1,
+      },
+      { before: /\bsix volt\b[^.#]{0,40}\b(?:it's|and)$/, after: /^(?:now|volt)/, score: 1.2 },
+    ],
+    value: (reading) =>
+      typeof reading.value === "number" &&
+      (!Number.isInteger(reading.value) || [6, 12, 24, 48].includes(reading.value)) &&
+      (reading.value <= 16 || [24, 28, 48].includes(Math.round(reading.value)))
+        ? reading.value
+        : undefined,
+    carries: true,
+    example: { heard: "put the tester on the battery and it said twelve point six", value: 12.6 },
+  },
+  {
+    name: "voltage, point left out",
+    component: "electrical",
+    part: "battery",
+    attribute: "voltage",
+    unit: "V",
+    need: { units: [null], min: 10, max: 1600 },
+    cues: [{ before: /\b(?:voltage|volts|voltmeter)\b[^.#]{0,40}$/, score: 1.15 }],
+    value: (reading, said) => {
+      const words = said.split(" ");
+      const whole = { eleven: 11, twelve: 12, thirteen: 13, fourteen: 14 }[words[0] ?? ""];
+      const tenth = { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9 }[words[1] ?? ""];
+      if (whole !== undefined && tenth !== undefined && words.length === 2) return Math.round(whole * 10 + tenth) / 10;
+      return typeof reading.value === "number" && reading.value >= 110 && reading.value <= 149 ? reading.value / 10 : undefined;
+    },
+    example: { heard: "the voltage with it running is fourteen two", value: 14.2 },
+  },
+  {
+    name: "battery group size",
+    component: "electrical",
+    part: "battery",
+    attribute: "size",
+    unit: null,
+    need: { units: [null], min: 21, max: 99 },
+    cues: [
+      { said: /^group\b/, score: 1.3 },
+      { before: /\bgroup(?: size)?$/, score: 1.3 },
+    ],
+    value: (reading) =>
+      typeof reading.value === "string" && reading.value.startsWith("group")
+        ? reading.value
+        : typeof reading.value === "number" && Number.isInteger(reading.value)
+          ? `group ${reading.value}`
+          : undefined,
+    example: { heard: "a group 24 battery", value: "group 24" },
+  },
+  {
+    name: "battery energy",
+    component: "electrical",
+    part: "traction battery",
+    attribute: "size",
+    unit: "kWh",
+    need: { units: ["kWh"], min: 1, max: 250 },
+    cues: [{ score: 1.2 }],
+    example: { heard: "it's the 62 kWh battery", value: 62 },
+  },
+  {
+    name: "charging power, unit left out",
+    component: "electrical",
+    part: "charger",
+    attribute: "power",
+    unit: "kW",
+    need: { kinds: ["integer", "decimal"], units: [null], min: 1, max: 400 },
+    cues: [
+      {
+        after: /^(?:on|from|off) (?:a |the |your )?(?:wall box|wallbox|home charger|granny|three pin|rapid|fast charger|dc)\b/,
+        score: 1.1,
+      },
+    ],
+    example: { heard: "it charges at seven on a wall box", value: 7 },
+  },
+  {
+    name: "charging power",
+    component: "electrical",
+    part: "charger",
+    attribute: "power",
+    unit: "kW",
+    need: { units: ["kW"], min: 1, max: 400 },
+    cues: [
+      { before: /\bcharg(?:e|er|es|ing|ed)\b[^.#]{0,60}$|\bwall box\b[^.#]{0,40}$/, score: 1.35 },
+      { after: /^[^.#]{0,40}\bcharg(?:e|er|es|ing)\b/, score: 1.35 },
+    ],
+    example: { heard: "it charges at 50 kW on a fast charger", value: 50 },
+  },
+] satisfies readonly Slot[];
