@@ -73,7 +73,7 @@ async function runInBrowser({ libraryFile, port, opens, demo }: Wish): Promise<n
   await loopback.demo;
   console.log(`Library: ${loopback.libraryFile}`);
   console.log(`Roundwalk is at ${loopback.entryAddress()}`);
-  console.log("The address lets one browser in, once. Ctrl-C ends Roundwalk.");
+  console.log("Open it in a browser on this machine. Ctrl-C ends Roundwalk.");
   const page = opens ? await showPage(loopback.entryAddress(), console.log) : undefined;
   if (page) console.log(page.how);
   await Promise.race([interrupted(), parentGone(), page?.closed ?? new Promise<never>(() => {})]);

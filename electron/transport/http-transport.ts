@@ -21,7 +21,7 @@ export interface Loopback {
   readonly origin: string;
   /** For `Authorization: Bearer`: programs and tests that are no browser. */
   readonly token: string;
-  /** An address that lets one browser in, once. */
+  /** An address that lets a browser in for as long as this process runs. */
   readonly entryAddress: () => string;
   /** Ends running streams and requests too. */
   readonly close: () => Promise<void>;

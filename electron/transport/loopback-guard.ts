@@ -1,13 +1,16 @@
 import { randomBytes, timingSafeEqual } from "node:crypto";
 
 /**
- * Who may talk to the loopback host: pages it served itself, in a browser that came in through a one-time address, or a program that
+ * Who may talk to the loopback host: pages it served itself, in a browser that came in by the address with a ticket, or a program that
  * has the token. Another site that the browser shows, and another program on this machine, may not.
  */
 export interface LoopbackGuard {
   /** For `Authorization: Bearer`. */
   readonly token: string;
-  /** A path with a ticket that lets one browser in, once. */
+  /**
+   * A path with a ticket that lets a browser in for as long as this process runs: whoever closed the window, or opened the wrong
+   * browser first, comes back by the same address.
+   */
   readonly entryPath: () => string;
   /** The answer to a request for the entry. */
   readonly enter: (request: Request) => Response;
@@ -61,9 +64,9 @@ export function createLoopbackGuard(authority: string): LoopbackGuard {
       const ticket = new URL(request.url).searchParams.get("token") ?? "";
       const foreign = foreignPlace(request);
       if (foreign) return new Response(foreign.message, { status: foreign.status });
-      if (!hasCookie(request) && !tickets.delete(ticket)) {
+      if (!hasCookie(request) && !tickets.has(ticket)) {
         return new Response(
-          "This address was used already, or it is of an earlier start. Start Roundwalk again and open the address it prints.",
+          "This address is of an earlier start of Roundwalk. Open the address that it printed when it was started last.",
           {
             status: 403,
             headers: { "content-type": "text/plain; charset=utf-8", "cache-control": "no-store" },

@@ -1,0 +1,93 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { test as base, type Page } from "@playwright/test";
+
+const root = fileURLToPath(new URL("../../..", import.meta.url));
+
+export interface RunningHost {
+  /** Opens the page; the address lets the browser in. */
+  readonly address: string;
+  /** The folder of its library, with media/ and exports/ inside. */
+  readonly folder: string;
+  /** Ends it and starts it again over the same library. */
+  readonly restart: () => Promise<RunningHost>;
+}
+
+interface StartedHost {
+  readonly process: ChildProcess;
+  readonly address: string;
+  /** All it has printed so far. */
+  readonly said: () => string;
+}
+
+async function startHost(folder: string, args: readonly string[]): Promise<StartedHost> {
+  const child = spawn(
+    process.execPath,
+    [join(root, "electron/run.mjs"), "start", "--host", "browser", "--no-open", "--library", join(folder, "library.sqlite"), ...args],
+    // A group of its own: the guard starts the host as a child, and both must end with the test.
+    { stdio: ["ignore", "pipe", "pipe"], detached: true, env: { ...process.env, INIT_CWD: folder } },
+  );
+  let said = "";
+  const address = await new Promise<string>((found, failed) => {
+    const listen = (chunk: Buffer) => {
+      said += chunk.toString();
+      const [url] = said.match(/http:\/\/127\.0\.0\.1:\d+\/\S*/) ?? [];
+      if (url) found(url);
+    };
+    child.stdout.on("data", listen);
+    child.stderr.on("data", listen);
+    child.on("exit", (code) => failed(new Error(`The host ended with ${code} before it printed its address:\n${said}`)));
+  });
+  return { process: child, address, said: () => said };
+}
+
+async function endHost(child: ChildProcess): Promise<void> {
+  if (child.exitCode !== null) return;
+  const gone = new Promise((done) => child.once("exit", done));
+  process.kill(-child.pid!, "SIGTERM");
+  await gone;
+}
+
+interface HostOptions {
+  /** False leaves the new library empty. */
+  withDemo: boolean;
+}
+
+/** A host of its own for each test, over a library of its own, and a page that has been let in. */
+export const test = base.extend<HostOptions & { host: RunningHost; desk: Page }>({
+  withDemo: [true, { option: true }],
+  host: async ({ withDemo }, use, testInfo) => {
+    const folder = mkdtempSync(join(tmpdir(), "roundwalk-e2e-"));
+    const args = withDemo ? [] : ["--no-demo"];
+    let running = await startHost(folder, args);
+    const state = (): RunningHost => ({
+      address: running.address,
+      folder,
+      restart: async () => {
+        await endHost(running.process);
+        running = await startHost(folder, args);
+        return state();
+      },
+    });
+    await use(state());
+    await endHost(running.process);
+    await testInfo.attach("host.log", { body: running.said(), contentType: "text/plain" });
+    rmSync(folder, { recursive: true, force: true });
+  },
+  desk: async ({ host, page }, use) => {
+    const complaints: string[] = [];
+    page.on("pageerror", (error) => complaints.push(error.message));
+    page.on("console", (message) => {
+      if (message.type() === "error") complaints.push(message.text());
+    });
+    await page.goto(host.address);
+    await use(page);
+    // An error nobody sees in the page (a refused style, a failed script) is still an error.
+    base.expect(complaints).toEqual([]);
+  },
+});
+
+export { expect } from "@playwright/test";
