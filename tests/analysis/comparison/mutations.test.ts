@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { standardRules } from "../../../electron/analysis/comparison/standards/index.ts";
 import type { ClaimSketch, StandardRule } from "../../../electron/analysis/comparison/standards/rule.ts";
-import { typeFamilies } from "../../../electron/analysis/comparison/values/type-families.ts";
+import { typeFamilies } from "../../../electron/analysis/comparison/values/type-families/index.ts";
 import type { ConflictKind } from "../../../shared-types/index.ts";
 import { claimsFrom, compared, comparedSketches, named } from "./support/claims.ts";
 import { everyMutation, type Mutation } from "./support/mutations.ts";

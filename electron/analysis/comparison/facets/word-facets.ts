@@ -5,7 +5,7 @@ import { unplacedMeaning } from "../slots/positions.ts";
 import { topicOf, wordSlots } from "../slots/word-slots.ts";
 import { huesOf } from "../values/colors.ts";
 import { materialOf } from "../values/materials.ts";
-import { choicesOf, cylindersIn } from "../values/type-families.ts";
+import { choicesOf, cylindersIn } from "../values/type-families/index.ts";
 import { countFacet } from "./count-facets.ts";
 import { facet } from "./make-facet.ts";
 

@@ -2,7 +2,7 @@ import { materialsAgree } from "../values/materials.ts";
 import { figuresAgree } from "../values/quantities.ts";
 import { tireDatesAgree } from "../values/tire-dates.ts";
 import { isPartialTireSize } from "../values/tire-sizes.ts";
-import { choicesAgree } from "../values/type-families.ts";
+import { choicesAgree } from "../values/type-families/index.ts";
 import type { Facet, Reading } from "./facet.ts";
 
 /** A reading's plain text: equal for equal readings, and an order for the rest. */

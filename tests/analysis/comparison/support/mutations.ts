@@ -1,7 +1,7 @@
 import { buyerCares } from "../../../../electron/analysis/comparison/hedges.ts";
 import type { ClaimSketch } from "../../../../electron/analysis/comparison/standards/rule.ts";
 import type { quantityRules } from "../../../../electron/analysis/comparison/values/quantities.ts";
-import { typeFamilies } from "../../../../electron/analysis/comparison/values/type-families.ts";
+import { typeFamilies } from "../../../../electron/analysis/comparison/values/type-families/index.ts";
 import type { AttributeName, ClaimValue, ComponentName, ConflictKind, PositionName, UnitName } from "../../../../shared-types/index.ts";
 
 /** One claim of a quiet list, what contradicts it, and what says the same in other words. */
