@@ -8,42 +8,24 @@ export interface DriveSide {
   readonly british: boolean;
 }
 
+/**
+ * Words no American narrator uses of a vehicle, with their plurals. "Gearbox", "sill" and "tailgate" are said on both sides of the ocean; a
+ * boot is a rubber cover too.
+ */
 const britishWords: ReadonlySet<string> = new Set([
-  "bonnet",
-  "boot",
-  "nearside",
-  "offside",
-  "windscreen",
-  "tyre",
-  "tyres",
-  "saloon",
-  "motorway",
-  "mot",
-  "petrol",
-  "bodywork",
-  "sill",
-  "sills",
-  "kerb",
-  "kerbed",
-  "kerbing",
-  "colour",
-  "silencer",
-  "gearbox",
-  "number plate",
-  "tailgate",
-  "headlamps",
-  "v5",
-  "v5c",
-  "log book",
-  "logbook",
-  "quid",
-  "spanner",
-  "aluminium",
-  "metre",
-  "litres",
+  ..."bonnet windscreen tyre saloon motorway mot petrol bodywork kerb kerbed kerbing colour silencer headlamp v5 v5c logbook quid spanner".split(
+    " ",
+  ),
+  ..."aluminium metre litre carburettor dynamo bulkhead handbrake roundabout lorry indicator postcode".split(" "),
+  ..."number plate|log book|near side|off side|boot lid|boot floor|road tax|cam belt|anti clockwise|part ex|part exchange".split("|"),
 ]);
-/** Different British words that must be heard before the wheel is taken to be on the right. One may be a borrowed word. */
+/** Said of nothing but a vehicle's sides, and in Britain alone: enough by themselves. */
+const surelyBritish: ReadonlySet<string> = new Set(["nearside", "offside"]);
+const rubberBoots: ReadonlySet<string> = new Set(["shift", "shifter", "cv", "rack", "dust", "joint", "axle", "plug", "coil"]);
+/** Different British words that must be heard before the narrator is taken for one. One may be a borrowed word. */
 const fewestBritishWords = 2;
+/** After these "left-hand drive" is about other vehicles. */
+const otherVehicles: ReadonlySet<string> = new Set(["ones", "cars", "versions", "models", "markets", "trucks", "countries", "only"]);
 
 /**
  * On which side the driver sits: as the narrator says, else from his English, for cars sold where it is spoken with a bonnet have the wheel
@@ -55,10 +37,17 @@ export function driveSide(speech: Speech): DriveSide {
   let told: "left" | "right" | null = null;
   for (const [position, word] of words.entries()) {
     const next = words[position + 1] ?? "";
-    if (britishWords.has(word)) heard.add(word.replace(/s$/, ""));
-    if (britishWords.has(`${word} ${next}`)) heard.add(`${word} ${next}`);
-    if ((word === "near" || word === "off") && next === "side") heard.add("near or off side");
-    if (next === "hand" && words[position + 2] === "drive" && (word === "left" || word === "right")) told ??= word;
+    const single = word.replace(/s$/, "");
+    for (const phrase of [word, single, `${word} ${next}`]) if (britishWords.has(phrase)) heard.add(phrase);
+    if (word === "boot" && !rubberBoots.has(words[position - 1] ?? "")) heard.add(word);
+    if (surelyBritish.has(word)) heard.add("nearside").add("offside");
+    if (
+      next === "hand" &&
+      words[position + 2] === "drive" &&
+      (word === "left" || word === "right") &&
+      !otherVehicles.has(words[position + 3] ?? "")
+    )
+      told ??= word;
     if (word === "lhd") told ??= "left";
     if (word === "rhd") told ??= "right";
   }

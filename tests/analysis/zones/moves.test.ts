@@ -93,8 +93,16 @@ describe("which side is meant", () => {
   test.for(sides)("$usage: $said", ({ said, to }) => {
     expect(destinations(said)).toContain(to);
   });
-  test("one borrowed word makes no narrator British", () => {
+  test("one borrowed word makes no narrator British, and neither do words both say", () => {
     expect(driveSide(speechOf("the windscreen is good and so is the trunk")).british).toBe(false);
+    expect(driveSide(speechOf("the shift boot is torn, the sill plate and the tailgate are good and the gearbox is dry")).british).toBe(
+      false,
+    );
+    expect(driveSide(speechOf("Nearside. It is straight")).british).toBe(true);
+  });
+  test("the wheel of other vehicles says nothing about this one", () => {
+    expect(driveSide(speechOf("the left-hand drive ones are cheaper. The bonnet is good and the boot is clean")).wheel).toBe("right");
+    expect(driveSide(speechOf("it is left-hand drive. The bonnet is good and the boot is clean")).wheel).toBe("left");
   });
   test("a British hood is the top", () => {
     expect(destinations("Put the hood up for me. The bonnet and the windscreen are good")).toContain("roof");
