@@ -56,7 +56,7 @@ test("the main job on the demo: play, jump to the underside, rule on a conflict,
     await page.getByRole("radio", { name: /B stands/ }).check({ force: true });
     await page.getByLabel("Reason").fill("The tag on the cover was read on the lift.");
     await page.getByRole("button", { name: "Rule", exact: true }).click();
-    await page.getByLabel("Initials").fill("RT");
+    await page.getByRole("textbox", { name: "Initials" }).fill("RT");
     await page.getByRole("button", { name: "Use these initials" }).click();
     await expect(page.getByText(`${open - 1} left of ${open}`)).toBeVisible();
     return "axle ratio";

@@ -12,7 +12,7 @@ export async function openDemo(page: Page, desk: "Mark" | "Check"): Promise<void
 export async function giveInitials(page: Page, initials: string): Promise<void> {
   await page.getByRole("button", { name: /initials not given/ }).click();
   await page.getByRole("menuitem", { name: /initials/i }).click();
-  await page.getByLabel("Initials").fill(initials);
+  await page.getByRole("textbox", { name: "Initials" }).fill(initials);
   await page.getByRole("button", { name: "Use these initials" }).click();
 }
 
