@@ -455,7 +455,7 @@ const loud: readonly (Row & { readonly conflict: string })[] = [
     why: "never been painted, and a fender resprayed",
     conflict: "originality passenger front fender paint originality",
     claims: [
-      { component: "paint", attribute: "originality", value: "original", quote: "Never been painted" },
+      { component: "paint", attribute: "originality", value: "original", position: "rear", zone: "opening", quote: "Never been painted" },
       {
         component: "paint",
         attribute: "originality",

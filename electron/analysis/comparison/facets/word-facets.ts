@@ -72,14 +72,15 @@ export function wordFacets(claim: Claim): Facet[] {
   const slot = wordSlots[attribute];
   const row = slot.components[claim.component];
   if (attribute === "presence" && part === null && !row) return [];
+  const total = attribute === "originality" && isTotal(claim);
   return facet({
-    claim,
+    claim: total && zonesOfSummary.has(claim.zone) ? { ...claim, position: null } : claim,
     kind: attribute,
     part,
     property: attribute,
     topic: topicOf(topicPattern(claim, part), claim, part),
     weight: part !== null && row?.ofWholeOnly ? slot.weight : (row?.weight ?? slot.weight),
-    meaning: attribute === "originality" && isTotal(claim) ? "whole" : (row?.unplaced ?? unplacedMeaning[claim.component]),
+    meaning: total ? "whole" : (row?.unplaced ?? unplacedMeaning[claim.component]),
     reading,
   });
 }
@@ -92,6 +93,9 @@ function topicPattern(claim: Claim, part: string | null): string {
   if (part === null || !row.ofWholeOnly) return row.topic;
   return claim.component === "paint" ? `%part ${row.topic}` : slot.topic;
 }
+
+/** Nothing is in view here: a place found in such a claim's neighbourhood is not its own. */
+const zonesOfSummary: ReadonlySet<string> = new Set(["opening", "closing", "documents", "drive"]);
 
 /** "All original", "never been painted": such a claim is about every part, where a bare "the paint it came with" may leave some out. */
 function isTotal(claim: Claim): boolean {

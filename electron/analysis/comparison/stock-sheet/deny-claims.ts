@@ -75,7 +75,7 @@ function claimsUnlike(claims: readonly Claim[], column: StockSheetColumn, sheetV
   )
     return [];
   const facets = [asClaim, ...spoken].flatMap((claim) => facetsOf(claim, notes));
-  const denied = new Set<Claim>();
+  const denied = new Set<string>();
   for (const slot of classedSlots(facets)) {
     for (const { sides } of disputesIn(slot)) {
       const own = sides.find((side) => side.some((facet) => facet.claim.id === sheetClaimId));
@@ -86,11 +86,11 @@ function claimsUnlike(claims: readonly Claim[], column: StockSheetColumn, sheetV
         const unlike = side.map((facet) => facet.claim).filter((claim) => circumstanceOf(claim) === null);
         // A value spoken only beside the sheet's own was set against it, or misheard from it.
         const stands = agreeing.length === 0 || sidesSaidApart([unlike, agreeing], sameBreathSeconds.measure).includes(0);
-        if (stands) for (const claim of unlike) denied.add(claim);
+        if (stands) for (const claim of unlike) denied.add(claim.id);
       }
     }
   }
-  return spoken.filter((claim) => denied.has(claim));
+  return spoken.filter((claim) => denied.has(claim.id));
 }
 
 function vinsUnlike(claims: readonly Claim[], sheetValue: string): Claim[] {
