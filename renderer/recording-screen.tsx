@@ -8,6 +8,7 @@ import { counted } from "./shared/count.ts";
 import { Head } from "./shared/head.tsx";
 import { hashOfPlace, rememberRecording } from "./shared/place.ts";
 import { ProblemNote } from "./shared/problem-note.tsx";
+import { UndoBar } from "./shared/undo-bar.tsx";
 import "./recording-screen.css";
 
 export interface RecordingScreenProps {
@@ -45,14 +46,18 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey }: Recordin
           )
         }
       >
-        {summary ? (
+        {summary && detail ? (
           <>
             <span className="chip" data-kind={summary.counts.openConflicts > 0 ? "dispute" : "settled"}>
               {summary.counts.openConflicts === 0
                 ? "no open conflicts"
                 : counted(summary.counts.openConflicts, "open conflict", "open conflicts")}
             </span>
-            <span className="head-state">{recording.saving ? "saving…" : "on disk"}</span>
+            <span className="head-state" aria-hidden="true">
+              {recording.saving ? "saving…" : "on disk"}
+              {recording.lastSaved && !recording.saving ? <span className="head-saved">: {recording.lastSaved}</span> : null}
+            </span>
+            <UndoBar detail={detail} edit={recording.edit} />
             <Button onClick={() => setExporting(true)}>Export…</Button>
           </>
         ) : null}

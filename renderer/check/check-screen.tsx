@@ -3,6 +3,7 @@ import { cautions, type RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Button } from "../shared/button.tsx";
 import { useShortcuts } from "../shared/keys.ts";
+import { redo, undo } from "../shared/undo-bar.tsx";
 import "./check.css";
 import { CheckQueue } from "./check-queue.tsx";
 import { checkActionOf } from "./check-shortcuts.ts";
@@ -46,8 +47,8 @@ export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
     if (action === "before") move(-1);
     else if (action === "after") move(1);
     else if (action === "next-open") goNext();
-    else if (action === "undo" && detail.undoLabel !== null) void edit("edit.undo", {}, `Undone: ${detail.undoLabel}`);
-    else if (action === "redo" && detail.redoLabel !== null) void edit("edit.redo", {}, `Done again: ${detail.redoLabel}`);
+    else if (action === "undo") undo(detail, edit);
+    else if (action === "redo") redo(detail, edit);
     else return false;
     return true;
   });

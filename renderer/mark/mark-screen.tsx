@@ -5,10 +5,10 @@ import type { Edit } from "../client/use-recording.ts";
 import { Picture } from "../player/picture.tsx";
 import { Transport } from "../player/transport.tsx";
 import { useRecordingClock } from "../player/use-recording-clock.ts";
+import { Button } from "../shared/button.tsx";
 import { useShortcuts } from "../shared/keys.ts";
 import { recordingPlace } from "../shared/place.ts";
 import { CaptionsPane } from "./captions/captions-pane.tsx";
-import { EditBar } from "./edit-bar.tsx";
 import { FindingsPane } from "./findings/findings-pane.tsx";
 import { MarkBar } from "./mark-bar.tsx";
 import { MarkDialogs } from "./mark-dialogs.tsx";
@@ -94,7 +94,11 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
         detail={detail}
         clock={clock}
         marks={keeper.marks}
-        tools={<EditBar detail={detail} actions={desk.actions} />}
+        tools={
+          <Button weight="quiet" shortcut="?" onClick={desk.actions.sheet}>
+            Keys
+          </Button>
+        }
         onMoveBorder={desk.moveBorder}
         onPickFinding={openFinding}
         onOpenConflict={(conflict) => {

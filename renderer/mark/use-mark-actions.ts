@@ -3,6 +3,7 @@ import { type LapSpan, type RecordingDetail, timeLabel, type ZoneName, zoneLabel
 import type { Edit } from "../client/use-recording.ts";
 import type { Clock } from "../player/clock.ts";
 import { counted } from "../shared/count.ts";
+import { redo, undo } from "../shared/undo-bar.tsx";
 import { borderBeside, nearestBorder, spanAt } from "./lap.ts";
 import type { MarkAction } from "./shortcuts.ts";
 import type { MarkKeeper } from "./use-marks.ts";
@@ -95,12 +96,8 @@ export function useMarkActions({ detail, edit, clock, keeper, onNewFinding }: Ma
       if (span) setDialog({ kind: "title", span });
     },
     remove: () => remove(here()),
-    undo: () => {
-      if (detail.undoLabel !== null) void edit("edit.undo", {}, `Undone: ${detail.undoLabel}`);
-    },
-    redo: () => {
-      if (detail.redoLabel !== null) void edit("edit.redo", {}, `Done again: ${detail.redoLabel}`);
-    },
+    undo: () => undo(detail, edit),
+    redo: () => redo(detail, edit),
     sheet: () => setDialog({ kind: "sheet" }),
   } satisfies Record<MarkAction, () => void>;
 

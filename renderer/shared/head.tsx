@@ -51,8 +51,10 @@ export function Head({ desk, recordingId, subject, title, children }: HeadProps)
       <div className="head-end">
         {children}
         <Menu.Root>
-          <Menu.Trigger render={<Button weight="quiet" aria-label={`You and this window, initials ${initials || "not given"}`} />}>
-            {initials || "Initials?"}
+          <Menu.Trigger
+            render={<Button weight="quiet" aria-label={initials ? `You and this window, ${initials}` : "You and this window"} />}
+          >
+            {initials || "You"}
           </Menu.Trigger>
           <Menu.Portal>
             <Menu.Positioner className="menu-positioner" sideOffset={4} align="end">

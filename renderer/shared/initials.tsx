@@ -52,7 +52,7 @@ export function InitialsProvider({ children }: { readonly children: ReactNode })
   return (
     <InitialsContext value={keeper}>
       {children}
-      <Modal title="Your initials" open={asking} onClose={() => settle(null)}>
+      <Modal title="Who is working here?" open={asking} onClose={() => settle(null)}>
         <InitialsForm
           before={initials}
           onGiven={(given) => {
