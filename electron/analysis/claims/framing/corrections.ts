@@ -25,6 +25,10 @@ export const correctionRules: readonly CorrectionRule[] = [
       "no i 'm lying",
       "no i lie",
       "no i tell a lie",
+      "no i 'm wrong",
+      "no i was wrong",
+      "no i 'm thinking",
+      "actually it 's/is a/an/the",
       "no hang/hold on",
       "no wait",
       "no wait a minute/second/sec",
@@ -58,7 +62,7 @@ export const correctionRules: readonly CorrectionRule[] = [
       "or rather",
       "no actually",
       "no make that",
-      "make that a/an/#",
+      "make that !$ !happen/work/clear/trip/call/right/noise",
       "no it 's actually",
       "no that 's wrong",
       "no that 's not right",
@@ -99,6 +103,10 @@ export const correctionRules: readonly CorrectionRule[] = [
       "rather",
       "er",
       "apologies",
+      "hang on",
+      "hold on",
+      "wait let me look/see/check",
+      "let me look/see/check",
     ],
     example: { says: "The fronts are 215, sorry, 225 sixties.", takenBack: "215", stands: "225" },
     quiet: [
@@ -118,8 +126,13 @@ function setApart(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>):
   return Boolean(units[hit.firstUnit - 1]?.endsPhrase) && !units[hit.firstUnit - 1]!.endsSentence && units[hit.endUnit - 1]!.endsPhrase;
 }
 
+/** An apology may come some words late: "the 302 in it, I'm sorry, the 289". */
+const apology = /^(?:sorry|mean|pardon|mistake|bad|apologies)$/;
+const fillers = new Set(["oh", "uh", "um", "er", "well", "hmm", "ah", "actually"]);
+
 function betweenNumbers(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): boolean {
-  const before = units.slice(Math.max(0, hit.firstUnit - 2), hit.firstUnit);
+  const back = apology.test(units[hit.endUnit - 1]!.word) ? 5 : 2;
+  const before = units.slice(Math.max(0, hit.firstUnit - back), hit.firstUnit).filter((unit) => !fillers.has(unit.word));
   const after = units.slice(hit.endUnit, hit.endUnit + 3);
   if (!before.some((unit) => isNumberWord(unit.word)) || before.some((unit) => unit.endsSentence)) return false;
   const number = after.findIndex((unit) => isNumberWord(unit.word));
@@ -129,7 +142,9 @@ function betweenNumbers(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStren
 
 function takesBack(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): boolean {
   const before = units[hit.firstUnit - 1];
-  if (!before || units[hit.endUnit] === undefined) return false;
+  if (!before) return false;
+  if (hit.phrase.meaning === "like-for-like" && trails(units, hit)) return true;
+  if (units[hit.endUnit] === undefined) return false;
   const marker = units[hit.firstUnit]!.word;
   if (hit.phrase.meaning === "like-for-like") {
     if (betweenNumbers(units, hit)) return true;
@@ -142,6 +157,22 @@ function takesBack(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>)
     /^(?:i|scratch|strike|correction|sorry|wait)$/.test(marker) ||
     /pardon|sorry|mean|lie|lying|misspoke/.test(units[hit.endUnit - 1]!.word)
   );
+}
+
+/** Unit of the number that a trailing apology takes back ("two keys, three keys sorry"): the one before the last; -1 where there is none. */
+function numberTakenBack(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): number {
+  const last = units[hit.endUnit - 1]!;
+  if (!(last.endsPhrase || last.endsSentence) || !/^(?:sorry|rather|mean)$/.test(last.word)) return -1;
+  let repair = hit.firstUnit - 1;
+  while (repair > hit.firstUnit - 6 && repair >= 0 && !units[repair]!.endsPhrase) repair--;
+  if (repair < 0 || !units[repair]!.endsPhrase || units[repair]!.endsSentence) return -1;
+  if (!units.slice(repair + 1, hit.firstUnit).some((unit) => isNumberWord(unit.word))) return -1;
+  for (let at = repair; at > repair - 4 && at >= 0 && !units[at]!.endsSentence; at--) if (isNumberWord(units[at]!.word)) return at;
+  return -1;
+}
+
+function trails(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): boolean {
+  return numberTakenBack(units, hit) >= 0;
 }
 
 /** "a disc, sorry, a drum": a word or two on either side, of the same build. */
@@ -157,14 +188,16 @@ function shortRepair(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength
 /** Unit where the words taken back begin: where the repair's own opening was said before, else at the clause before the marker. */
 function startOfSlip(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): number {
   const lowest = Math.max(0, hit.firstUnit - mostWordsTakenBack);
-  let clause = hit.firstUnit - 1;
+  let last = hit.firstUnit - 1;
+  while (last > lowest && fillers.has(units[last]!.word)) last--;
+  let clause = last;
   while (clause > lowest && !units[clause - 1]!.endsPhrase && !units[clause - 1]!.endsSentence) clause--;
   const opening = units.slice(hit.endUnit, hit.endUnit + 2).map((unit) => unit.word);
   for (let at = hit.firstUnit - 1; at >= clause; at--) {
     if (units[at]!.word === opening[0] && units[at + 1]?.word === opening[1]) return at;
   }
-  if (isNumberWord(units[hit.endUnit]?.word ?? "") || isNumberWord(units[hit.firstUnit - 1]!.word)) {
-    let at = hit.firstUnit - 1;
+  if (isNumberWord(units[hit.endUnit]?.word ?? "") || isNumberWord(units[last]!.word)) {
+    let at = last;
     // "in 2011, no, 2009", "it's a twenty fourteen, no": the number alone, unless a word or two follow it.
     while (at > clause && !isNumberWord(units[at]!.word)) at--;
     if (isNumberWord(units[at]!.word)) {
@@ -181,6 +214,13 @@ export function findCorrections(speech: Speech, units: readonly SpokenUnit[]): r
   for (const hit of phraseBook.find(units)) {
     if (!takesBack(units, hit)) continue;
     // A longer marker that begins at the same word ("no I'm sorry") has been counted already.
+    const trailing = hit.phrase.meaning === "like-for-like" ? numberTakenBack(units, hit) : -1;
+    if (trailing >= 0) {
+      let first = trailing;
+      while (first > 0 && isNumberWord(units[first - 1]!.word) && !units[first - 1]!.endsPhrase) first--;
+      ranges.push({ first: units[first]!.token, end: units[trailing]!.token + 1 });
+      continue;
+    }
     const start = units[startOfSlip(units, hit)]!.token;
     const end = speech.tokens[hit.end - 1] ? hit.end : hit.first;
     // The words after "no there's no" state the fact: the marker ends before them.

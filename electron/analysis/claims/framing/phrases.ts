@@ -4,7 +4,7 @@ import type { SpokenUnit } from "./spoken-units.ts";
  * Phrase tables are written in a small notation, one blank between elements:
  *
  * - `steel`            that word
- * - `red/blue`         any of these words
+ * - `red/blue/#`       any of these words, or a number's
  * - `nice?`            the word may be left out
  * - `..3`              up to three words of any kind
  * - `_`                exactly one word of any kind
@@ -127,7 +127,7 @@ export const wordClasses = {
 } as const satisfies Record<string, readonly string[]>;
 
 type Element =
-  | { readonly kind: "words"; readonly words: ReadonlySet<string>; readonly optional: boolean }
+  | { readonly kind: "words"; readonly words: ReadonlySet<string>; readonly numbers: boolean; readonly optional: boolean }
   | { readonly kind: "number"; readonly optional: boolean }
   | { readonly kind: "any" }
   | { readonly kind: "gap"; readonly most: number }
@@ -158,7 +158,8 @@ function elementOf(text: string): Element {
     return { kind: "next-is-none-of", words: wordsOf(text.slice(1)), numbers: text.slice(1).split("/").includes("#") };
   if (text.startsWith("~")) return { kind: "before-is-none-of", words: wordsOf(text.slice(1)) };
   const optional = text.endsWith("?");
-  return { kind: "words", words: wordsOf(optional ? text.slice(0, -1) : text), optional };
+  const list = optional ? text.slice(0, -1) : text;
+  return { kind: "words", words: wordsOf(list), numbers: list.split("/").includes("#"), optional };
 }
 
 export function isNumberWord(word: string): boolean {
@@ -209,7 +210,12 @@ function matchFrom(
     case "words": {
       // Two words of a name are not parted by a comma ("straight, six of us"); a gap or an optional word may be.
       const parted = !commas && at > start && place > 0 && isPlain(elements[place - 1]!) && units[at - 1]!.endsPhrase;
-      const fits = unit && !parted && (element.kind === "number" ? isNumberWord(unit.word) : element.words.has(unit.word));
+      const fits =
+        unit &&
+        !parted &&
+        (element.kind === "number"
+          ? isNumberWord(unit.word)
+          : element.words.has(unit.word) || (element.numbers && isNumberWord(unit.word)));
       if (fits) {
         const found = matchFrom(units, start, at + 1, commas, elements, place + 1);
         if (found >= 0) return found;
@@ -233,7 +239,7 @@ function openingWords(elements: readonly Element[]): ReadonlySet<string> | null 
   const words = new Set<string>();
   for (const element of elements) {
     if (element.kind === "before-is-none-of" || element.kind === "next-is-none-of") continue;
-    if (element.kind !== "words") return null;
+    if (element.kind !== "words" || element.numbers) return null;
     for (const word of element.words) words.add(word);
     if (!element.optional) return words;
   }
