@@ -1,8 +1,10 @@
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { isJoint } from "../../../electron/analysis/transcript/cut-sentences.ts";
 import { hearSpeech } from "../../../electron/analysis/transcript/hear-speech.ts";
 import { joints } from "../../../electron/analysis/transcript/joints.ts";
+import { readTranscript } from "../../../electron/transcripts/read-transcript.ts";
 import type { Transcript } from "../../../shared-types/index.ts";
 
 /** Captions of so many seconds each, one after another. */
@@ -79,6 +81,25 @@ describe("rolling captions", () => {
       "and the bumper is straight as new",
     ];
     expect(words(held).join(" ")).toBe("come on up here to the nose of it and the bumper is straight as new");
+  });
+  test("with timed words and held lines, as a file has them", () => {
+    const name = "rolling.vtt";
+    const transcript = readTranscript(readFileSync(new URL(`../../../fixtures/transcripts/${name}`, import.meta.url)), name);
+    expect(transcript.captions).toHaveLength(6);
+    const speech = hearSpeech(transcript);
+    expect(speech.tokens.map((token) => `${token.caption} ${token.text}`)).toEqual([
+      "0 okay",
+      "0 so",
+      "0 starting",
+      "2 at",
+      "2 the",
+      "2 nose",
+      "4 the",
+      "4 grille",
+      "4 is",
+      "4 straight",
+    ]);
+    expect(speech.doubtful).toEqual([]);
   });
   test("that grow", () => {
     expect(words(["so the", "so the front bumper", "so the front bumper has been rechromed"]).join(" ")).toBe(
