@@ -73,7 +73,6 @@ export function createLoopbackGuard(authority: string): LoopbackGuard {
           },
         );
       }
-      tickets.delete(ticket);
       return new Response(null, {
         status: 303,
         headers: { location: "/", "set-cookie": `${cookieName}=${token}; Path=/; HttpOnly; SameSite=Strict`, "cache-control": "no-store" },
