@@ -1,6 +1,7 @@
 import type { ConflictKind, PositionName, StandardReference } from "../../../shared-types/index.ts";
 import { unitTable } from "../vocabulary/units.ts";
 import { type ConflictDraft, conflictOf, type Side } from "./conflict-of.ts";
+import { looseness } from "./slots/classes.ts";
 import { type ClassedSlot, type Dispute, disputesIn } from "./slots/disputes.ts";
 import type { Facet } from "./slots/facet.ts";
 import { sameBreathSeconds, sidesSaidApart } from "./slots/said-apart.ts";
@@ -59,9 +60,15 @@ function conflictIn(dispute: Dispute, first: Facet): ConflictDraft {
   });
 }
 
-/** The side's value as it was first said flatly, else as first said; choices and counts as such ("disc", 6). */
+/**
+ * The side's value as it was most exactly stated, else as most exactly said; choices and counts as such ("disc", 6).
+ * The most exact, because a further mention in rounder words must not change the name that a ruling hangs on.
+ */
 function sideOf(facets: readonly Facet[]): Side {
-  const spokesman = facets.find((facet) => facet.claim.stance === "stated") ?? facets[0]!;
+  const flat = facets.filter((facet) => facet.claim.stance === "stated");
+  const spokesman = (flat.length > 0 ? flat : facets).reduce((best, facet) =>
+    looseness(facet.reading) < looseness(best.reading) ? facet : best,
+  );
   const { reading, claim } = spokesman;
   const claims = facets.map((facet) => facet.claim);
   if (reading.by === "choice") return { value: reading.choice, unit: null, claims };

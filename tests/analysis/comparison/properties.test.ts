@@ -125,6 +125,20 @@ describe("properties", () => {
     );
   });
 
+  test("a further mention in rounder words keeps the key", () => {
+    const mileage = (value: number, start: number): ClaimSketch => ({
+      component: "odometer",
+      attribute: "mileage",
+      value,
+      unit: "mi",
+      start,
+    });
+    const keys = (...sketches: ClaimSketch[]): string[] => compared(claimsFrom(sketches)).conflicts.map((conflict) => conflict.key);
+    const plain = keys(mileage(58_412, 100), mileage(71_308, 400));
+    expect(plain).toHaveLength(1);
+    expect(keys(mileage(58_400, 20), mileage(58_412, 100), mileage(71_308, 400), mileage(71_000, 700))).toEqual(plain);
+  });
+
   test("the same words at later times keep every key: rulings hang on them", () => {
     fc.assert(
       fc.property(fc.array(meaningfulSketch, { minLength: 2, maxLength: 30 }), fc.integer({ min: 1, max: 500 }), (sketches, later) => {

@@ -28,7 +28,7 @@ function readingKey(reading: Reading): string {
 }
 
 /** How exact a reading is; exact ones found classes, loose ones join them. Smaller comes first. */
-function looseness(reading: Reading): number {
+export function looseness(reading: Reading): number {
   switch (reading.by) {
     case "figure":
       return reading.figure.step + (reading.figure.loose ? 1e9 : 0);
