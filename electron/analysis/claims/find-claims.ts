@@ -2,6 +2,7 @@ import type { Claim, Repair, ZoneProposal } from "../../../shared-types/index.ts
 import type { Speech, SpokenNumber } from "../model.ts";
 import { frameSpeech } from "./framing/index.ts";
 import { findMentions } from "./lexicon/find-mentions.ts";
+import { recutAtParts } from "./lexicon/recut-sentences.ts";
 import { findMeasures } from "./measures/find-measures.ts";
 import { mapSpeech } from "./measures/surroundings.ts";
 import { findQualityClaims } from "./qualities/index.ts";
@@ -16,8 +17,9 @@ export interface ClaimsInput {
  * Everything checkable that is said about this vehicle as it is or was: numbers from the slots, kinds and states from the quality rules;
  * and the repairs its numbers needed. Ids are unique within the result; the caller numbers them in spoken order.
  */
-export function findClaims({ speech, numbers, zones }: ClaimsInput): { claims: Claim[]; repairs: Repair[] } {
-  const mentions = findMentions(speech);
+export function findClaims({ speech: heard, numbers, zones }: ClaimsInput): { claims: Claim[]; repairs: Repair[] } {
+  const mentions = findMentions(heard);
+  const speech = recutAtParts(heard, mentions);
   const frames = frameSpeech(speech);
   const measures = findMeasures(mapSpeech(speech, mentions, zones, numbers), numbers, frames);
   const qualities = findQualityClaims({ speech, frames, mentions, zones });
