@@ -89,7 +89,9 @@ function smallCardinal(raw: readonly RawPiece[], at: number): Part | undefined {
 function opensNextHundred(raw: readonly RawPiece[], at: number): boolean {
   const [before, ones, after] = [raw[at - 1], raw[at + 1], raw[at + 2]];
   const further = raw[at - 2];
-  if (further?.role !== undefined || further?.text === "oh") return false;
+  // "two oh five fifty five sixteen" is a tire; a row of figures of one hundred and some goes on and on.
+  const insideRow = before?.value === 1 && further?.role !== "tens" && further?.text !== "oh";
+  if ((further?.role !== undefined || further?.text === "oh") && !insideRow) return false;
   return (
     before?.role === "ones" &&
     ones?.plural !== true &&

@@ -95,7 +95,7 @@ export const topicCues: readonly TopicCue[] = [
   { topic: "year", words: phrases("model year|model|car|plate|titled as"), before: 0.1, after: 0.25 },
   {
     topic: "date-code",
-    words: phrases("date code|date codes|dot|dots|d o t|week|code|codes|date stamp|dated|born on|date on|tin|made the"),
+    words: phrases("date code|date codes|dot|dots|d o t|week|week code|date stamp|dated|born on|date on|tin|made the"),
     before: 0.85,
     after: 0.4,
   },
@@ -147,4 +147,6 @@ export const topicCues: readonly TopicCue[] = [
     after: 0.4,
   },
   { topic: "ratio", words: ["rear"], before: 0, after: 0.5 },
+  { topic: "date-code", words: ["code", "codes"], before: 0.35, after: 0.2 },
+  { topic: "displacement", words: ["bored", "stroked", "punched out"], before: 0.7, after: 0.6 },
 ];

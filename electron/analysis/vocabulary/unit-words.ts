@@ -34,7 +34,9 @@ export const spokenUnits: readonly SpokenUnit[] = [
   },
   { unit: "psi", said: "pounds?|lbs?", least: 1, most: 3000, typical: [4, 110], share: 0.6 },
   { unit: "GBP", said: "pounds? sterling|quid|gbp", least: 0.01, most: 5e6, typical: [20, 200000], share: 1 },
-  { unit: "GBP", said: "pounds?", least: 0.01, most: 5e6, typical: [200, 200000], share: 0.5 },
+  { unit: "GBP", said: "pounds", least: 0.01, most: 5e6, typical: [200, 200000], share: 0.5 },
+  // "thirty five pound a year": the singular for money is British; weights and pressures are rarely said so.
+  { unit: "GBP", said: "pound(?! -? ?(?:feet|foot|per))", least: 0.01, most: 5e6, typical: [5, 200000], share: 0.7 },
   { unit: "lb", said: "pounds?|lbs?", least: 1, most: 40000, typical: [110, 12000], share: 0.4 },
   { unit: "bar", said: "bars? of (?:boost|pressure)|bar", least: 0.1, most: 400, typical: [0.3, 6], share: 0.9 },
   { unit: "USD", said: "dollars?|bucks?|usd", least: 0.01, most: 5e6, typical: [20, 300000], share: 1 },
@@ -104,7 +106,7 @@ export const asideUnits = [
   { kind: "angle", said: "degrees?|°" },
   { kind: "engine-speed", said: "rpms?|r p m(?: s)?|revs?|revolutions" },
   { kind: "road-speed", said: "mph|m p h|miles? (?:an|per) hour|mile an hour|km / h|kph|k p h|kilomet(?:er|re)s? (?:an|per) hour" },
-  { kind: "fuel-economy", said: "mpg|m p g|miles? (?:to|per) (?:the |a )?gallon" },
+  { kind: "fuel-economy", said: "mpg|m p g|miles? (?:to|per) (?:the |a )?gallon|to the gallon" },
   { kind: "duration", said: "minutes?|mins?|hours?|hrs?|seconds|2ths|secs?|days?|weeks?|months?|years?(?: old)?" },
 ] as const satisfies readonly { kind: string; said: string }[];
 export type AsideKind = (typeof asideUnits)[number]["kind"];
