@@ -420,6 +420,17 @@ const loud: readonly (Row & { readonly conflict: string })[] = [
     ],
   },
   {
+    why: "liters against cubic inches, with another model's engine named in between",
+    conflict: "standard engine displacement",
+    claims: [
+      { component: "engine", attribute: "displacement", value: 2.6, unit: "L", start: 268 },
+      { component: "engine", attribute: "displacement", value: 2597, unit: "cc", start: 270 },
+      { component: "engine", attribute: "displacement", value: 2, unit: "L", start: 275 },
+      { component: "engine", attribute: "displacement", value: 178, unit: "cu in", quote: "178 cubic inches", start: 539 },
+      { component: "engine", attribute: "displacement", value: 2.6, unit: "L", start: 842 },
+    ],
+  },
+  {
     why: "four wheel disc against a rear drum",
     conflict: "type rear brakes",
     claims: [

@@ -39,7 +39,13 @@ export function sidesSaidApart(sides: readonly (readonly Claim[])[], seconds: nu
       apart.add(second);
     }
   }
-  return [...apart].sort((a, b) => a - b);
+  const contradicting = [...apart].sort((a, b) => a - b);
+  // A third value spoken only beside one of the two ("the two litre was another model") is left out, if two still stand without it.
+  const standing = sidesStanding(
+    contradicting.map((side) => sides[side]!),
+    seconds,
+  ).map((position) => contradicting[position]!);
+  return standing.length >= 2 ? standing : contradicting;
 }
 
 /** Whether two or more sides contradict each other. */
