@@ -231,7 +231,7 @@ describe("any bytes", () => {
 
   test("give a transcript or a TranscriptError", () => {
     fc.assert(fc.property(fc.uint8Array({ maxLength: 400 }), holds), { numRuns: 1000 });
-  });
+  }, 60_000);
 
   test("also where they are nearly a transcript", () => {
     const pieces = fc.constantFrom(
@@ -265,7 +265,7 @@ describe("any bytes", () => {
       fc.property(fc.array(pieces, { maxLength: 40 }), (parts) => holds(encode(parts.join("")))),
       { numRuns: 2000 },
     );
-  });
+  }, 60_000);
 
   test("also where a good file was cut or a byte changed", () => {
     const good = forms.map((form) => encode(form.text));
@@ -277,7 +277,7 @@ describe("any bytes", () => {
       }),
       { numRuns: 1000 },
     );
-  });
+  }, 60_000);
 
   test("and large ones in time that grows with them", () => {
     const large = (line: string) => encode(line.repeat(Math.ceil(2_000_000 / line.length)));

