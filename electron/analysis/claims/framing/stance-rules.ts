@@ -103,7 +103,7 @@ export const stanceRules: readonly FrameRule[] = [
       "could well be",
       "must be",
       "must have been",
-      "should be !a/able/said/noted/proud/easy/illegal",
+      "should be !able/said/noted/proud/easy/illegal",
       "ought to be",
       "as likely as not",
       "more than likely",

@@ -68,7 +68,7 @@ export const supposedRules: readonly FrameRule[] = [
       "you could put/go/run/fit/swap/change/throw/have/add/install/drop/bolt/step/get/always/convert/paint",
       "you can always put/go/run/fit/swap/change/add/get",
       "you can put/fit/run/swap/bolt/get a/an/#/some/any",
-      "you 'd want/need/put/see/have/run/fit/go/get !a/one phone",
+      "you 'd want/need/put/see/have/run/fit/go/get",
       "you would want/need/put/see/have/run/fit",
       "you might want/put/see/need",
       "you may want/put/need",

@@ -147,7 +147,7 @@ export const timeRules: readonly FrameRule[] = [
     meaning: former,
     reach: "next-words",
     phrases: [
-      "changed/converted/swapped/switched/upgraded/went/gone/turned over? from !the/there/here a/an?",
+      "changed/converted/swapped/switched/upgraded/went/gone/turned over? ..2 from !the/there/here/new a/an?",
       "instead of",
       "in place of",
       "replaced/replaces/replacing the old",
