@@ -100,8 +100,12 @@ export const amountRules: readonly NumberRule[] = [
     { kind: "integer", value: 2, weight: 0.6 },
   ]),
   phraseRule(
-    { name: "dozen", example: { heard: "half a dozen keys", meant: 6 }, pattern: "(?<half>half )?(?:(?:a|1) )?dozen" },
-    ({ half }) => [{ kind: "integer", value: half ? 6 : 12, weight: half ? 0.75 : 0.6 }],
+    {
+      name: "dozen",
+      example: { heard: "half a dozen keys", meant: 6 },
+      pattern: "(?:(?<half>half )?(?:(?:a|1) )?|(?<count>[2-9]|1\\d) )dozen",
+    },
+    ({ half, count }) => [{ kind: "integer", value: half ? 6 : 12 * Number(count || 1), weight: half || count ? 0.75 : 0.6 }],
   ),
   phraseRule(
     {
