@@ -1,8 +1,9 @@
-import { type ZoneName, zoneNames } from "../../../shared-types/vocabulary.ts";
+import type { ZoneName } from "../../../shared-types/index.ts";
 import type { Speech } from "../model.ts";
 import type { Move } from "./find-moves.ts";
-import { usualNext, walkCosts, zoneCount, zoneIndex } from "./walk-model.ts";
+import { usualNext, walkCosts } from "./walk-model.ts";
 import type { WeighedClause } from "./weigh-clauses.ts";
+import { zoneCount, zoneIndex, zoneNames } from "./zone-order.ts";
 
 /**
  * A walk so far. What a further step costs depends on where it has been, so the state is the zone and the set of zones seen; of each state

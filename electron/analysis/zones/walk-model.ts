@@ -1,5 +1,4 @@
 import type { ZoneName } from "../../../shared-types/index.ts";
-import { zoneNames } from "../../../shared-types/vocabulary.ts";
 
 /**
  * How walks go, as costs. A walk is a path through the zones; the cheapest path that fits the words is taken. Figures were set by hand so
@@ -49,6 +48,3 @@ export const usualNext: Partial<Record<ZoneName, Partial<Record<ZoneName, number
   underside: { closing: 0.4, documents: 0.3, drive: 0.2 },
   documents: { closing: 0.4, drive: 0.3, "engine-bay": 0.1 },
 };
-
-export const zoneCount = zoneNames.length;
-export const zoneIndex = Object.fromEntries(zoneNames.map((zone, index) => [zone, index])) as Record<ZoneName, number>;

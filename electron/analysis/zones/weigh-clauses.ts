@@ -1,10 +1,10 @@
-import { zoneNames } from "../../../shared-types/vocabulary.ts";
 import type { Speech } from "../model.ts";
 import type { Clause } from "./cut-clauses.ts";
 import type { NamedPart } from "./find-parts.ts";
 import { elsewhereBefore } from "./moves/elsewhere.ts";
 import { plainWord } from "./spoken-line.ts";
-import { walkCosts, zoneIndex } from "./walk-model.ts";
+import { walkCosts } from "./walk-model.ts";
+import { zoneIndex, zoneNames } from "./zone-order.ts";
 
 /** A clause with what its words say for each zone. */
 export interface WeighedClause extends Clause {

@@ -1,9 +1,8 @@
-import type { ZoneProposal } from "../../../shared-types/index.ts";
-import { type ZoneName, zoneNames } from "../../../shared-types/vocabulary.ts";
+import type { ZoneName, ZoneProposal } from "../../../shared-types/index.ts";
 import { type Speech, spansOfTokens } from "../model.ts";
 import type { Move } from "./find-moves.ts";
-import { zoneIndex } from "./walk-model.ts";
 import type { WeighedClause } from "./weigh-clauses.ts";
+import { zoneIndex, zoneNames } from "./zone-order.ts";
 
 type Evidence = ZoneProposal["evidence"][number];
 
