@@ -103,9 +103,9 @@ export const amountRules: readonly NumberRule[] = [
     {
       name: "dozen",
       example: { heard: "half a dozen keys", meant: 6 },
-      pattern: "(?:(?<half>half )?(?:(?:a|1) )?|(?<count>[2-9]|1\\d) )dozen",
+      pattern: "(?:(?<half>half )(?:a )?|(?:a|1) |(?<count>[2-9]|1\\d) )dozen",
     },
-    ({ half, count }) => [{ kind: "integer", value: half ? 6 : 12 * Number(count || 1), weight: half || count ? 0.75 : 0.6 }],
+    ({ half, count }) => [{ kind: "integer", value: half ? 6 : 12 * Number(count || 1), weight: half || count ? 0.8 : 0.6 }],
   ),
   phraseRule(
     {
