@@ -18,6 +18,7 @@ export interface ReadMeasure extends EarlierMeasure {
   readonly position: PositionName | null;
   readonly component: ComponentName;
   readonly part: string | null;
+  readonly circumstance: string | null;
 }
 
 export interface BuildContext {
@@ -127,17 +128,22 @@ export function buildClaims(context: BuildContext, candidate: Candidate, made: n
   return [claim, claimOf(context, asWheel, made + 1, Number(rim), "in", "diameter")];
 }
 
+/** The unit of a mileage said a word or two later: "148,312. And that is kilometers." */
+const kilometersAfter =
+  /^(?:on the (?:clock|odometer|dash|dial) )?(?:\. )?(?:and |but )?(?:that is |that's |those are |they're |it's |now )?(?:in )?(?:kilometers|kilometres|klicks|km\b|k m\b)/;
+
 /** The unit as said; money without one is in the narrator's currency, and a number that continues another takes over its unit. */
 function unitSaid(context: BuildContext, candidate: Candidate): UnitName | null {
   const { reading, slot } = candidate;
   if (reading.unit) return reading.unit;
+  if (slot.attribute === "mileage" && kilometersAfter.test(context.around.after)) return "km";
   const last =
     sameSlotBefore(context, candidate) ??
     context.earlier.findLast(
       ({ candidate: before }) =>
         before.slot === slot || (before.slot.attribute === slot.attribute && before.slot.component === slot.component),
     );
-  if (last) return last.unit;
+  if (last && slot.attribute !== "mileage") return last.unit;
   const { british } = context.around;
   if (slot.attribute === "mileage") return "mi";
   if (slot.attribute === "price") return british ? "GBP" : "USD";
@@ -184,11 +190,21 @@ function claimOf(
     number.end + (attribute === "price" ? 2 : 10),
   );
   const near = phraseOf(speech.tokens, nearFirst, nearEnd);
+  const counted = around.topics.find(({ mention: named }) => named.component === component && named.first >= number.end)?.mention;
   const adjective =
-    attribute === "count" && mention && mention.first >= number.end && mention.first - number.end <= 2 && setsApart.has(slot.name)
-      ? countAdjective(speech, number.end, mention.first)
+    attribute === "count" && counted && counted.first - number.end <= 2 && setsApart.has(slot.name)
+      ? countAdjective(speech, number.end, counted.first)
       : null;
   let circumstance = slot.circumstance ?? circumstanceOf(attribute, component, near) ?? adjective;
+  // "… at 131,000 on the clock, call it 81 4": the same moment in other units.
+  if (
+    attribute === "mileage" &&
+    circumstance === null &&
+    last &&
+    number.first - last.end <= 10 &&
+    /\b(?:call it|so that's|that's|which is|or|in)(?: about)?$/.test(around.before)
+  )
+    circumstance = last.circumstance;
   // Every cylinder has its own figure, and nobody says which is which the same way twice.
   if (slot.name === "compression") circumstance = `cylinder, reading ${made + 1}`;
   return {

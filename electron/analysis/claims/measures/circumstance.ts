@@ -28,7 +28,7 @@ export const circumstanceRules = [
   {
     attributes: ["mileage"],
     words:
-      /\b(?:when (?:he|she|we|i|they|it|the) (?:\w+ )?(?:bought|got|came|sold|had|took|went|was)|at the time|back then|last (?:mot|service|sold|year))\b/,
+      /\b(?:when (?:he|she|we|i|they|it|the) (?:\w+ )?(?:bought|got|came|sold|had|took|went|was)|at the time|back then|that was at|it was at|was at|were at|by then|at that point|used to (?:say|show|read)|last (?:mot|service|sold|year))\b/,
     label: "at an earlier date",
     example: "it said 61,000 when he bought it",
   },

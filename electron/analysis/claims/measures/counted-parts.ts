@@ -34,6 +34,7 @@ export function countedPart(speech: Speech, around: NumberSurroundings): Candida
       speech.tokens[mention.end - 1]!.word === lastWord,
   )?.mention;
   const counted = longer ?? next;
+  if (counted.component === "vehicle" && counted.part === null) return null;
   const most = countedParts[counted.component];
   const between = phraseOf(speech.tokens, number.end, next.first);
   if (/^[a-z]\d/.test(around.said) || number.readings[0]!.unit !== null) return null;

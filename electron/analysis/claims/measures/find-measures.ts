@@ -60,7 +60,10 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       notBefore: endOfMeasureBefore(map, numbers, order, (earlierNumber) => used.has(earlierNumber.index), isSlip),
       notAfter: numbers[order + 1]?.first ?? speech.tokens.length,
     };
-    for (const claim of buildClaims(context, best, claims.length)) claims.push(claim);
+    for (const claim of buildClaims(context, best, claims.length)) {
+      explainBefore(claims, claim);
+      claims.push(claim);
+    }
     used.add(number.index);
     for (const [index, part] of partsOfCount(speech, numbers, order, best)) parts.set(index, part);
     const made = claims.at(-1)!;
@@ -73,11 +76,24 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       position: made.position,
       component: made.component,
       part: made.part,
+      circumstance: made.circumstance,
     };
     earlier.push(read);
     byValue.set(read.value, [...(byValue.get(read.value) ?? []).slice(-repeatsKept), read]);
   });
   return { claims, repairs, used };
+}
+
+/** Seconds within which a count said again with an adjective explains the one before it. */
+const explainsWithinSeconds = 6;
+
+/** "It says two owner, that's two American owners": the first of the two counts the same owners. */
+function explainBefore(claims: Claim[], claim: Claim): void {
+  const before = claims.at(-1);
+  if (!before || claim.circumstance === null || before.circumstance !== null || claim.attribute !== "count") return;
+  if (before.rule !== claim.rule || before.value !== claim.value || before.part !== claim.part) return;
+  if (claim.start - before.end > explainsWithinSeconds) return;
+  claims[claims.length - 1] = { ...before, circumstance: claim.circumstance };
 }
 
 /** Measures and tokens back to a rim that completes a tire's width and aspect ("on eighteens with 275 35s"). */

@@ -87,7 +87,7 @@ export const countSlots = [
     attribute: "count",
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 1, max: 30 },
-    cues: [{ after: /^(?:coats|layers|kinds of (?:paint|primer)|stages?)\b/, unless: /\btwo stage\b/, score: 1.1 }],
+    cues: [{ after: /^(?:coats|layers|kinds of (?:paint|primer))\b/, unless: /\btwo stage\b/, score: 1.1 }],
     example: { heard: "it got four coats of clear", value: 4 },
   },
   {
@@ -192,7 +192,7 @@ export const countedByOne: ReadonlySet<string> = new Set([
 
 /** Between a number and the counted part: any adjectives, but no word that begins another phrase. */
 export const notBetween =
-  /\b(?:the|a|an|on|in|of|to|at|and|or|is|are|was|with|for|from|this|that|it|it's|inch|inches|foot|mile|miles|year|hundred|thousand|by|side|wheel|percent|degrees|speed|barrel|cylinder|door|owner|row|ply|wire|pin|way|piece|stage|point|point|volt|bolt|lug|spoke|quarter|half|dollar|dollars|pound|pounds|up|out|over)\b/;
+  /\b(?:the|a|an|on|in|of|to|at|and|or|is|are|was|with|for|from|this|that|it|it's|inch|inches|foot|mile|miles|year|hundred|thousand|by|side|wheel|percent|degrees|speed|barrel|cylinder|door|owner|row|ply|wire|pin|way|piece|stage|point|point|volt|bolt|lug|spoke|quarter|half|dollar|dollars|pound|pounds|up|out|over|there|here|so|then|now|they|he|she|we|you|i|that's|there's|come|comes|pumps)\b/;
 
 /** Adjectives that do not set one count apart from another; any other one does ("two American owners"). */
 export const plainAdjective =

@@ -136,7 +136,7 @@ export const odometerSlots = [
     component: "odometer",
     part: null,
     attribute: "mileage",
-    unit: "mi",
+    unit: "said",
     need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
     unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #/,
     cues: [

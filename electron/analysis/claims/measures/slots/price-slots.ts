@@ -33,7 +33,7 @@ export const priceSlots = [
           /\b(?:he had it at|had it (?:up )?at|was asking|were asking|first put it out it was|started (?:out )?at|it was (?:up )?(?:at|for)|used to be|down from|came down from)(?: a)?$/,
         score: 1.4,
       },
-      { before: /\bwas(?: up)?(?: at| for)?$/, after: /^[^.#]{0,70}\b(?:came down|dropped|reduced|now)\b/, score: 1.3 },
+      { before: /\bwas(?: up)?(?: at| for)?$/, after: /^[^.#]{0,45}\b(?:came down|dropped|reduced)\b/, score: 1.3 },
     ],
     circumstance: "asked before",
     example: { heard: "he had it at $21,000 when he brought it to me", value: 21000 },
