@@ -106,6 +106,29 @@ const quiet: readonly Row[] = [
     ],
   },
   {
+    why: "the mileage at which the head was off",
+    claims: [
+      { component: "odometer", attribute: "mileage", value: 148312, unit: "km", zone: "cabin" },
+      {
+        component: "odometer",
+        attribute: "mileage",
+        value: 131000,
+        unit: "km",
+        zone: "engine-bay",
+        quote: "that was at a hundred thirty one thousand on the clock",
+      },
+      {
+        component: "odometer",
+        attribute: "mileage",
+        value: 81400,
+        unit: "mi",
+        zone: "engine-bay",
+        stance: "hedged",
+        quote: "call it eighty one four",
+      },
+    ],
+  },
+  {
     why: "the price said again, taken for a mileage",
     claims: [
       { component: "odometer", attribute: "mileage", value: 41200, unit: "mi", quote: "forty one thousand two hundred miles" },

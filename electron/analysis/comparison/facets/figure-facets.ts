@@ -6,7 +6,7 @@ import { slotPart } from "../slots/parts.ts";
 import { unplacedMeaning } from "../slots/positions.ts";
 import { isVehicleYear } from "../slots/vehicle-year.ts";
 import { topicOf } from "../slots/word-slots.ts";
-import { isLoose } from "../values/approximation.ts";
+import { isLoose, spokenStep } from "../values/approximation.ts";
 import { figureOf, type QuantityRule, quantityRuleFor } from "../values/quantities.ts";
 import { type ClaimNotes, isSurelyMileage } from "./claim-notes.ts";
 import { facet } from "./make-facet.ts";
@@ -79,8 +79,10 @@ const recurring: ReadonlySet<string> = new Set([
 
 /** Whether a mileage is what the odometer shows today. */
 function isReading(claim: Claim, notes: ClaimNotes): boolean {
-  return isSurelyMileage(claim, notes) && !(isLoose(claim) && zonesOfWork.has(claim.zone));
+  if (!isSurelyMileage(claim, notes)) return false;
+  if (!zonesOfWork.has(claim.zone)) return true;
+  return !isLoose(claim) && spokenStep(Number(claim.value)) < 1000 && !/\b(was|were|had)\b/i.test(claim.quote);
 }
 
-/** Here a mileage given with "about" is that of some work in the papers, not the reading in the dash. */
+/** Here a mileage in round words or the past is that of some work in the papers, not the reading in the dash. */
 const zonesOfWork: ReadonlySet<string> = new Set(["engine-bay", "underside"]);

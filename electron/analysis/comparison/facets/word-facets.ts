@@ -73,6 +73,7 @@ export function wordFacets(claim: Claim): Facet[] {
   const row = slot.components[claim.component];
   if (attribute === "presence" && part === null && !row) return [];
   const total = attribute === "originality" && isTotal(claim);
+  if (part === null && claim.position === null && !total && attribute !== "presence" && ofManyParts.has(claim.component)) return [];
   return facet({
     claim: total && zonesOfSummary.has(claim.zone) ? { ...claim, position: null } : claim,
     kind: attribute,
@@ -93,6 +94,19 @@ function topicPattern(claim: Claim, part: string | null): string {
   if (part === null || !row.ofWholeOnly) return row.topic;
   return claim.component === "paint" ? `%part ${row.topic}` : slot.topic;
 }
+
+/** Components that are many small parts: a word about one of them without its part or place may be about any. */
+const ofManyParts: ReadonlySet<ComponentName> = new Set([
+  "body",
+  "glass",
+  "trim",
+  "lights",
+  "electrical",
+  "suspension",
+  "brakes",
+  "cooling",
+  "fuel-system",
+]);
 
 /** Nothing is in view here: a place found in such a claim's neighbourhood is not its own. */
 const zonesOfSummary: ReadonlySet<string> = new Set(["opening", "closing", "documents", "drive"]);
