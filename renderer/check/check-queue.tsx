@@ -1,6 +1,7 @@
 import { Toggle } from "@base-ui/react/toggle";
 import { ToggleGroup } from "@base-ui/react/toggle-group";
 import { type Conflict, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { Button } from "../shared/button.tsx";
 import { asHeading, sideLetter, sideValue } from "../shared/claim-words.ts";
 import { ZoneSwatch } from "../shared/zone-patterns.tsx";
 import { type CheckItem, type ConflictFilter, conflictFilters, conflictQueue, sameItem, weightWord, zonesNeverShown } from "./queue.ts";
@@ -13,10 +14,12 @@ export interface CheckQueueProps {
   readonly onFilter: (filter: ConflictFilter) => void;
   readonly shown: CheckItem | null;
   readonly onChoose: (item: CheckItem) => void;
+  /** Opens the sheet of keys. */
+  readonly onKeys: () => void;
 }
 
 /** What waits for the reviewer: conflicts by weight, then what is milder, each under its own heading. */
-export function CheckQueue({ detail, filter, onFilter, shown, onChoose }: CheckQueueProps) {
+export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }: CheckQueueProps) {
   const { analysis, openConflictKeys, captions } = detail;
   const queue = conflictQueue(analysis.conflicts, openConflictKeys, filter);
   const left = analysis.conflicts.filter((conflict) => openConflictKeys.includes(conflict.key)).length;
@@ -89,6 +92,11 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose }: CheckQ
           ),
         )}
       </QueuePart>
+      <div className="queue-foot">
+        <Button weight="quiet" shortcut="?" onClick={onKeys}>
+          Keys
+        </Button>
+      </div>
     </nav>
   );
 }

@@ -3,10 +3,11 @@ import { cautions, type RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Button } from "../shared/button.tsx";
 import { useShortcuts } from "../shared/keys.ts";
+import { ShortcutSheet } from "../shared/shortcut-sheet.tsx";
 import { redo, undo } from "../shared/undo-bar.tsx";
 import "./check.css";
 import { CheckQueue } from "./check-queue.tsx";
-import { checkActionOf } from "./check-shortcuts.ts";
+import { checkActionOf, checkSheet } from "./check-shortcuts.ts";
 import { ConflictView } from "./conflict-view.tsx";
 import { MomentsView } from "./moments-view.tsx";
 import { type CheckItem, type ConflictFilter, checkItems, nextOpen, rulingsWithoutConflict, sameItem } from "./queue.ts";
@@ -25,6 +26,7 @@ export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
   const [filter, setFilter] = useState<ConflictFilter>(() =>
     openConflictKeys.length > 0 && (conflictKey === null || openConflictKeys.includes(conflictKey)) ? "open" : "all",
   );
+  const [sheet, setSheet] = useState(false);
   const items = checkItems(detail, filter);
   // Kept from the start: what was just ruled on stays before the reviewer although the filter no longer lists it.
   const [chosen, setChosen] = useState<CheckItem | null>(() =>
@@ -49,13 +51,14 @@ export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
     else if (action === "next-open") goNext();
     else if (action === "undo") undo(detail, edit);
     else if (action === "redo") redo(detail, edit);
+    else if (action === "sheet") setSheet(true);
     else return false;
     return true;
   });
 
   return (
     <main className="check">
-      <CheckQueue detail={detail} filter={filter} onFilter={setFilter} shown={shown} onChoose={setChosen} />
+      <CheckQueue detail={detail} filter={filter} onFilter={setFilter} shown={shown} onChoose={setChosen} onKeys={() => setSheet(true)} />
       <div className="check-view">
         {conflict ? (
           <ConflictView
@@ -82,6 +85,7 @@ export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
           <p className="caution">{cautions.underside}</p>
         </footer>
       </div>
+      <ShortcutSheet open={sheet} onClose={() => setSheet(false)} groups={checkSheet} />
     </main>
   );
 }

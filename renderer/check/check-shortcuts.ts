@@ -1,19 +1,36 @@
-/** What a key does at the Check desk; 1 to 9 choose a ruling. */
-export const checkShortcuts = {
-  ArrowUp: "before",
-  ArrowDown: "after",
-  A: "hear-first",
-  B: "hear-second",
-  H: "hear-both",
-  N: "next-open",
-  "Ctrl+Z": "undo",
-  "Ctrl+Shift+Z": "redo",
-} as const;
-export type CheckAction = (typeof checkShortcuts)[keyof typeof checkShortcuts];
+import type { SheetGroup } from "../shared/shortcut-sheet.tsx";
+
+export type CheckAction = "before" | "after" | "next-open" | "hear-first" | "hear-second" | "hear-both" | "undo" | "redo" | "sheet";
+
+/** What a key does at the Check desk; besides these, 1 to 9 choose a ruling. */
+export const checkShortcuts = [
+  { key: "ArrowUp", action: "before", words: "the one before in the list" },
+  { key: "ArrowDown", action: "after", words: "the one after in the list" },
+  { key: "N", action: "next-open", words: "the next open conflict" },
+  { key: "A", action: "hear-first", words: "hear the left moment" },
+  { key: "B", action: "hear-second", words: "hear the right moment" },
+  { key: "H", action: "hear-both", words: "hear both, one after the other" },
+  { key: "Ctrl+Z", action: "undo", words: "undo" },
+  { key: "Ctrl+Shift+Z", action: "redo", words: "redo" },
+  { key: "?", action: "sheet", words: "this sheet" },
+] as const satisfies readonly { key: string; action: CheckAction; words: string }[];
+
+const actionOfKey = new Map<string, CheckAction>(checkShortcuts.map(({ key, action }) => [key, action]));
 
 export function checkActionOf(key: string): CheckAction | undefined {
-  return Object.hasOwn(checkShortcuts, key) ? checkShortcuts[key as keyof typeof checkShortcuts] : undefined;
+  return actionOfKey.get(key);
 }
+
+export const checkSheet: readonly SheetGroup[] = [
+  { name: "Check", shortcuts: checkShortcuts },
+  {
+    name: "Ruling",
+    shortcuts: [
+      { key: "1", words: "side A stands; the next digits choose the other rulings in their order" },
+      { key: "Ctrl+Enter", words: "rule, from the reason's field" },
+    ],
+  },
+];
 
 /** Which of the offered rulings a digit chooses, from 0; null for any other key. */
 export function choiceOfKey(key: string): number | null {

@@ -3,10 +3,12 @@ import { type LapSpan, zoneLabels, zoneNames } from "../../shared-types/index.ts
 import { Button } from "../shared/button.tsx";
 import { Choice } from "../shared/choice.tsx";
 import { Modal } from "../shared/dialog.tsx";
+import { ShortcutSheet } from "../shared/shortcut-sheet.tsx";
 import { TextField } from "../shared/text-field.tsx";
 import { tenthsLabel } from "../shared/time.ts";
 import { ZoneSwatch } from "../shared/zone-patterns.tsx";
-import { ShortcutSheet } from "./shortcut-sheet.tsx";
+import { MarkSigns } from "./mark-signs.tsx";
+import { markShortcuts, stripShortcuts } from "./shortcuts.ts";
 import type { MarkActions, ZoneQuestion } from "./use-mark-actions.ts";
 
 export const zoneOptions = zoneNames.map((value) => ({ value, label: zoneLabels[value], mark: <ZoneSwatch zone={value} /> }));
@@ -26,7 +28,7 @@ export function MarkDialogs({ desk }: { readonly desk: MarkActions }) {
       <Modal title="Chapter title" open={dialog?.kind === "title"} onClose={close}>
         {dialog?.kind === "title" ? <TitleForm span={dialog.span} onTitle={(title) => void desk.retitle(dialog.span, title)} /> : null}
       </Modal>
-      <ShortcutSheet open={dialog?.kind === "sheet"} onClose={close} />
+      <ShortcutSheet open={dialog?.kind === "sheet"} onClose={close} groups={[...markShortcuts, stripShortcuts]} signs={<MarkSigns />} />
     </>
   );
 }

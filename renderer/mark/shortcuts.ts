@@ -93,3 +93,14 @@ const actionOfKey = new Map<string, MarkAction>(
 export function markActionOf(key: string): MarkAction | undefined {
   return actionOfKey.get(key);
 }
+
+/** The lap strip's own keys; it acts on them itself. */
+export const stripShortcuts = {
+  name: "Lap strip",
+  shortcuts: [
+    { key: "=", words: "strip closer" },
+    { key: "-", words: "strip wider" },
+    { key: "0", words: "whole recording" },
+    { key: "B", words: "take the border at the playhead; then ← → nudges it, Shift for a second" },
+  ],
+} as const;

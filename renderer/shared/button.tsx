@@ -1,4 +1,5 @@
 import type { ButtonHTMLAttributes, Ref } from "react";
+import { keepFocus } from "./keep-focus.ts";
 import { ariaShortcut, keyCaps } from "./keys.ts";
 import { Tip } from "./tip.tsx";
 
@@ -15,6 +16,7 @@ export function Button({ weight = "plain", shortcut, tip, children, ...rest }: B
   const button = (
     <button
       type="button"
+      {...(shortcut ? keepFocus : {})}
       {...rest}
       className={rest.className ? `button ${rest.className}` : "button"}
       data-weight={weight}

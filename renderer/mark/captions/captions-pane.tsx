@@ -7,6 +7,7 @@ import { useClockValue } from "../../player/use-clock.ts";
 import { Button } from "../../shared/button.tsx";
 import { captionNotes, disputedClaims } from "../../shared/caption-segments.ts";
 import { counted } from "../../shared/count.ts";
+import { keepFocus } from "../../shared/keep-focus.ts";
 import { MarkedCaption } from "../../shared/marked-caption.tsx";
 import { ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { spanAt } from "../lap.ts";
@@ -80,6 +81,7 @@ export function CaptionsPane({ detail, clock }: CaptionsPaneProps) {
                 <button
                   type="button"
                   className="caption-time"
+                  {...keepFocus}
                   onClick={() => clock.seek(caption.start)}
                   aria-label={`Go to ${timeLabel(caption.start)}`}
                 >

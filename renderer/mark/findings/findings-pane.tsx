@@ -11,6 +11,7 @@ import {
 import type { Edit } from "../../client/use-recording.ts";
 import type { Clock } from "../../player/clock.ts";
 import { Button } from "../../shared/button.tsx";
+import { keepFocus } from "../../shared/keep-focus.ts";
 import { spanAt } from "../lap.ts";
 import { gradeShapes } from "../strip/finding-marks.tsx";
 import type { MarkActions } from "../use-mark-actions.ts";
@@ -134,6 +135,7 @@ function FindingRow({ finding, onGo, children }: FindingRowProps) {
         <button
           type="button"
           className="finding-go"
+          {...keepFocus}
           onClick={() => onGo(finding.start)}
           aria-label={`Go to ${timeLabel(finding.start)}: ${finding.seen}`}
         >

@@ -2,6 +2,7 @@ import { memo, useId, useMemo } from "react";
 import { type RecordingDetail, timeLabel, type ZoneName, zoneLabels } from "../../../shared-types/index.ts";
 import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
+import { keepFocus } from "../../shared/keep-focus.ts";
 import { patternId, ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { nextSpanOfZone, spanAt } from "../lap.ts";
 import { BodyLines, BodyUnder } from "./body-drawing.tsx";
@@ -114,6 +115,7 @@ function Area({ zone, tally, here, onPick, children }: AreaProps) {
     // biome-ignore lint/a11y/useSemanticElements: SVG has no button element
     <g
       className="plan-pick"
+      {...keepFocus}
       role="button"
       tabIndex={0}
       aria-label={`${zoneLabels[zone]} ${tallySentence(tally)}`}
@@ -200,6 +202,7 @@ function Aside({ zone, tally, here, onPick, wide, children }: AsideProps) {
     <button
       type="button"
       className="plan-aside"
+      {...keepFocus}
       data-wide={wide || undefined}
       data-zone-name={zone}
       data-here={here || undefined}

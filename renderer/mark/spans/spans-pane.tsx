@@ -2,6 +2,7 @@ import { type RecordingDetail, timeLabel, zoneLabels } from "../../../shared-typ
 import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
 import { Button } from "../../shared/button.tsx";
+import { keepFocus } from "../../shared/keep-focus.ts";
 import { lengthLabel } from "../../shared/time.ts";
 import { ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { spanAt } from "../lap.ts";
@@ -42,7 +43,7 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
             aria-current={span === here ? "true" : undefined}
           >
             <ZoneSwatch zone={span.zone} />
-            <button type="button" className="span-go" onClick={() => clock.seek(span.start)}>
+            <button type="button" className="span-go" {...keepFocus} onClick={() => clock.seek(span.start)}>
               <span className="visually-hidden">Go to </span>
               <span className="time">{timeLabel(span.start)}</span> {span.title}
               <span className="span-more">

@@ -1,0 +1,45 @@
+import { gradeLabels, grades } from "../../shared-types/index.ts";
+import "../shared/marked-caption.css";
+import { SheetSign } from "../shared/shortcut-sheet.tsx";
+import "./findings/findings.css";
+import { gradeShapes } from "./strip/finding-marks.tsx";
+
+/** What the captions' and the strip's signs mean. */
+export function MarkSigns() {
+  return (
+    <>
+      <SheetSign words="a claim">
+        <mark className="claim">words</mark>
+      </SheetSign>
+      <SheetSign words="a claim that was hedged or reported">
+        <mark className="claim" data-kind="hedged">
+          words
+        </mark>
+      </SheetSign>
+      <SheetSign words="a claim in an open conflict">
+        <mark className="claim" data-kind="disputed">
+          words
+        </mark>
+      </SheetSign>
+      <SheetSign words="heard, and the repair's reading; with ? it must be listened to">
+        <span className="heard">heard</span>
+        <span className="meant">meant</span>
+      </SheetSign>
+      <SheetSign words="on the strip: joins the sides of a conflict; dotted once settled">
+        <svg width="40" height="16" viewBox="0 0 40 16" aria-hidden="true" className="sign-arc">
+          <path d="M4 14C8 -2 32 -2 36 14" />
+        </svg>
+      </SheetSign>
+      <SheetSign words="findings and open conflicts of a zone">
+        ◆ <span className="sign-conflict">▼</span>
+      </SheetSign>
+      {grades.map((grade) => (
+        <SheetSign key={grade} words={`a finding graded ${gradeLabels[grade].toLowerCase()}; hollow while only proposed`}>
+          <svg width="14" height="14" viewBox="-7 -7 14 14" aria-hidden="true">
+            <path d={gradeShapes[grade]} className="grade-shape" />
+          </svg>
+        </SheetSign>
+      ))}
+    </>
+  );
+}
