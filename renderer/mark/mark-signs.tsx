@@ -33,8 +33,13 @@ export function MarkSigns() {
       <SheetSign words="findings and open conflicts of a zone">
         ◆ <span className="sign-conflict">▼</span>
       </SheetSign>
+      <SheetSign words="a finding that is only proposed, in the shape of its grade">
+        <svg width="14" height="14" viewBox="-7 -7 14 14" aria-hidden="true">
+          <path d={gradeShapes.worn} className="grade-shape" data-proposed="" />
+        </svg>
+      </SheetSign>
       {grades.map((grade) => (
-        <SheetSign key={grade} words={`a finding graded ${gradeLabels[grade].toLowerCase()}; hollow while only proposed`}>
+        <SheetSign key={grade} words={`a finding graded ${gradeLabels[grade].toLowerCase()}`}>
           <svg width="14" height="14" viewBox="-7 -7 14 14" aria-hidden="true">
             <path d={gradeShapes[grade]} className="grade-shape" />
           </svg>

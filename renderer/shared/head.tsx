@@ -51,9 +51,7 @@ export function Head({ desk, recordingId, subject, title, children }: HeadProps)
       <div className="head-end">
         {children}
         <Menu.Root>
-          <Menu.Trigger
-            render={<Button weight="quiet" aria-label={initials ? `You and this window, ${initials}` : "You and this window"} />}
-          >
+          <Menu.Trigger render={<Button weight="quiet" aria-label={`You and this window, initials ${initials || "not given"}`} />}>
             {initials || "You"}
           </Menu.Trigger>
           <Menu.Portal>
