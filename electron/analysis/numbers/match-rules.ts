@@ -68,7 +68,9 @@ function addFind(line: Line, rule: NumberRule, found: Find, candidates: Candidat
     // "… at twenty four | six mil of tread": the unit belongs to the figure that opens the caption, not to both run together.
     const lastOpensCaption = found.end - found.first > 1 && opensCaption(line, found.end - 1);
     const drafts = found.drafts.flatMap((draft) =>
-      lastOpensCaption && draft.kind === "decimal" && draft.repaired ? [] : (measure(draft, spoken, line) ?? []),
+      lastOpensCaption && draft.kind === "decimal" && draft.repaired
+        ? []
+        : (measure(draft, spoken, line, rulesOfLostPoints.has(rule.name)) ?? []),
     );
     if (drafts.length > 0) measured.set(end, [...(measured.get(end) ?? []), ...drafts]);
   }
@@ -167,7 +169,11 @@ const leastOwnWeight = 0.1;
 
 const money: ReadonlySet<string> = new Set(["USD", "GBP", "EUR"]);
 
-function measure(draft: Draft, spoken: UnitMatcher, line: Line): Draft | undefined {
+/** Rules whose decimals were said without a point. */
+const rulesOfLostPoints: ReadonlySet<string> = new Set(["two-single-digits", "thousands-shorthand", "two-pairs", "hundreds-shorthand"]);
+const unitsOfDecimals: ReadonlySet<string> = new Set(["L", "V", "mm", "mil", "kWh", "bar", "lb-ft", "USD", "GBP", "EUR"]);
+
+function measure(draft: Draft, spoken: UnitMatcher, line: Line, pointLost: boolean): Draft | undefined {
   if (draft.kind === "range" && draft.parts) {
     const usual = draft.parts.every((part) => part >= spoken.typical[0] && part <= spoken.typical[1]);
     return { ...draft, unit: spoken.unit, weight: draft.weight + (usual ? 0.15 : -0.1) * spoken.share, topic: unitTopic(spoken.unit) };
@@ -175,6 +181,10 @@ function measure(draft: Draft, spoken: UnitMatcher, line: Line): Draft | undefin
   if (typeof draft.value !== "number" || draft.kind === "year" || draft.kind === "ratio" || draft.kind === "date-code") return undefined;
   if (draft.unit !== undefined && draft.unit !== spoken.unit) return undefined;
   if (draft.value < spoken.least || draft.value > spoken.most) return undefined;
+  // "two six inch speakers", "twelve four inch bolts" count things of a size; a lost point is likely only with these units.
+  if (pointLost && draft.kind === "decimal" && !unitsOfDecimals.has(spoken.unit)) return undefined;
+  // "one twelve volt outlet": batteries come in twelve and twenty-four.
+  if (spoken.unit === "V" && draft.value > 100 && [12, 24].includes(draft.value % 100)) return undefined;
   const typical = draft.value >= spoken.typical[0] && draft.value <= spoken.typical[1];
   // A reading that needed a topic ("58" for 58,000) does not gain one from a unit that says otherwise.
   if (draft.needsTopic && draft.weight <= 0.12) return undefined;
