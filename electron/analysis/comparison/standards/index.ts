@@ -5,7 +5,7 @@ import type { StandardRule } from "./rule.ts";
 import { frontAndRearMakeAll, ownersAgainstSales } from "./sums.ts";
 import { tireAge, tireDateAfterRecording, tireDateBeforeModel, tireDateWeek } from "./tire-date-rules.ts";
 import { treadBelowLimit } from "./tread-depth.ts";
-import { vinCheckDigit, vinYear } from "./vin-rules.ts";
+import { vinCheckDigit, vinReadTwice, vinYear } from "./vin-rules.ts";
 
 /** Every rule that holds claims of different slots against each other, or one claim against a standard. */
 export const standardRules = [
@@ -17,6 +17,7 @@ export const standardRules = [
   treadBelowLimit,
   vinCheckDigit,
   vinYear,
+  vinReadTwice,
   ratioAgainstTeeth,
   engineYearAgainstOriginal,
   mileageAgainstTitle,
