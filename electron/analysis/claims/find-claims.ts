@@ -19,7 +19,7 @@ export interface ClaimsInput {
  */
 export function findClaims({ speech: heard, numbers, zones }: ClaimsInput): { claims: Claim[]; repairs: Repair[] } {
   const mentions = findMentions(heard);
-  const speech = recutAtParts(heard, mentions);
+  const speech = recutAtParts(heard, mentions, numbers);
   const frames = frameSpeech(speech);
   const measures = findMeasures(mapSpeech(speech, mentions, zones, numbers), numbers, frames);
   const qualities = findQualityClaims({ speech, frames, mentions, zones });

@@ -47,7 +47,7 @@ export const drivetrainWords = [
     say: ["cylinder head", "head", "heads", "combustion chamber", "chamber", "head gasket", "valve job"],
   },
   { component: "engine", part: "valve cover", say: ["valve cover", "rocker cover", "tappet cover", "cam cover", "engine cover"] },
-  { component: "engine", part: "valve", say: ["valve", "valves a cylinder", "lifter", "tappet", "push rods"] },
+  { component: "engine", part: "valve", say: ["valve", "valves a cylinder", "lifter", "tappet"] },
   { component: "engine", part: "crank", say: ["crank", "crankshaft", "main bearing", "mains", "bearing crank", "bolt main"] },
   { component: "engine", part: "camshaft", say: ["cam", "camshaft", "cam shaft"] },
   { component: "engine", part: "piston", say: ["piston", "rings", "piston ring"] },

@@ -1,4 +1,4 @@
-import type { Sentence, Speech } from "../../model.ts";
+import type { Sentence, Speech, SpokenNumber } from "../../model.ts";
 import type { PartMention } from "./find-mentions.ts";
 
 /** Words that open the name of a part: a sentence that starts with a part starts with these. */
@@ -16,7 +16,7 @@ const leastWords = 4;
  * The speech with sentences cut again where a recogniser wrote no punctuation and a new part takes the floor ("… nobody checked that box |
  * odometer says …"): what was said of the last thing must not colour the next. Punctuated speech is left as it is.
  */
-export function recutAtParts(speech: Speech, mentions: readonly PartMention[]): Speech {
+export function recutAtParts(speech: Speech, mentions: readonly PartMention[], numbers: readonly SpokenNumber[]): Speech {
   if (speech.punctuated) return speech;
   const { tokens } = speech;
   const starts = new Set<number>();
@@ -27,6 +27,18 @@ export function recutAtParts(speech: Speech, mentions: readonly PartMention[]): 
     let first = mention.first;
     while (first > 0 && mention.first - first < 3 && opensName.test(tokens[first - 1]!.word)) first--;
     if (first > 0 && !leadsToName.test(tokens[first - 1]!.word)) starts.add(first);
+  }
+  const partStarts = new Set(mentions.map((mention) => mention.first));
+  for (const number of numbers) {
+    // "… she never bought the card | six speakers": a counted part opens a sentence of its own.
+    const countsPart = partStarts.has(number.first) || partStarts.has(number.end) || partStarts.has(number.end + 1);
+    if (
+      countsPart &&
+      number.first > 0 &&
+      !leadsToName.test(tokens[number.first - 1]!.word) &&
+      !opensName.test(tokens[number.first - 1]!.word)
+    )
+      starts.add(number.first);
   }
   if (starts.size === 0) return speech;
   const sentences: Sentence[] = [];
