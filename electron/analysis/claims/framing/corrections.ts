@@ -149,7 +149,7 @@ function takesBack(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>)
   if (hit.phrase.meaning === "like-for-like") {
     if (betweenNumbers(units, hit)) return true;
     if (marker === "no" || marker === "wait" || marker === "actually" || marker === "rather" || marker === "i") return false;
-    return setApart(units, hit) && shortRepair(units, hit);
+    return setApart(units, hit) && (shortRepair(units, hit) || toldAgain(units, hit));
   }
   // "no it's not", "no there's no": an answer to a sentence that is over takes nothing back.
   return (
@@ -157,6 +157,16 @@ function takesBack(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>)
     /^(?:i|scratch|strike|correction|sorry|wait)$/.test(marker) ||
     /pardon|sorry|mean|lie|lying|misspoke/.test(units[hit.endUnit - 1]!.word)
   );
+}
+
+/** "it's an automatic, sorry, I drove one yesterday, this is the manual": told again after an excuse. */
+function toldAgain(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): boolean {
+  for (let at = hit.endUnit; at < Math.min(units.length - 2, hit.endUnit + 14) && !units[at - 1]!.endsSentence; at++) {
+    const [first, second, third] = [units[at]!.word, units[at + 1]!.word, units[at + 2]!.word];
+    if (units[at - 1]!.endsPhrase && /^(?:this|it|that)$/.test(first) && /^(?:is|'s|one)$/.test(second) && /^(?:a|an|the|'s)$/.test(third))
+      return true;
+  }
+  return false;
 }
 
 /** Unit of the number that a trailing apology takes back ("two keys, three keys sorry"): the one before the last; -1 where there is none. */

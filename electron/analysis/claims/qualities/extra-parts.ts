@@ -13,6 +13,7 @@ export interface ExtraPart {
 }
 
 export const extraParts = [
+  { component: "body", part: "cab corner", phrases: ["cab corner", "cab corners"] },
   { component: "steering", part: "rack boots", phrases: ["rack boot", "rack boots", "rack gaiter", "rack gaiters"] },
   { component: "suspension", part: "boots", phrases: ["boots", "dust boots", "gaiters"], zones: ["underside"] },
   { component: "trim", part: "mirror", phrases: ["mirror glass"] },

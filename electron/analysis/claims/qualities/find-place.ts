@@ -42,6 +42,17 @@ const notBehind = /^(?:the|that|those|it|this|a|my|me|us|you|here|there)$/;
 const backVerbs =
   /^(?:go|come|came|went|put|get|got|way|be|been|bring|comes|goes|hold|going|coming|turning|cut|send|peel|step|call|right|years|fold|sit|stand)$/;
 
+/** "all four", "all round", "all the way round"; but not "all the way back". */
+function saysAllRound(words: readonly string[], at: number): boolean {
+  if (words[at] !== "all") return false;
+  const after = words[at + 1] ?? "";
+  if (/^(?:four|round|around)$/.test(after)) return true;
+  return (
+    after === "the" &&
+    (words[at + 2] === "way" ? /^(?:round|around)$/.test(words[at + 3] ?? "") : /^(?:round|around)$/.test(words[at + 2] ?? ""))
+  );
+}
+
 function lengthwiseAt(words: readonly string[], at: number): Lengthwise | null {
   const word = words[at]!;
   const before = words[at - 1] ?? "";
@@ -68,10 +79,7 @@ function lengthwiseAt(words: readonly string[], at: number): Lengthwise | null {
   }
   if (word === "behind") return notBehind.test(after) ? null : "rear";
   if (
-    (word === "all" &&
-      /^(?:four|round|around|the)$/.test(after) &&
-      (after !== "the" || /^(?:way|around|round)$/.test(words[at + 2] ?? "")) &&
-      !/^back$/.test(words[at + 3] ?? "")) ||
+    saysAllRound(words, at) ||
     (word === "every" && after === "corner") ||
     (word === "four" && (after === "corners" || (after === "wheel" && /^(?:disc|discs|disk|drum|drums)$/.test(words[at + 2] ?? ""))))
   )
@@ -230,12 +238,16 @@ function saidPlace(scene: SpokenScene, spot: Spot): SaidPlace {
     const before = scene.parts[scene.partIndexFrom(first) - 1];
     if (before && before.component !== "vehicle" && before.end > from) from = before.end;
   }
+  // The words of the quality's own clause come before its neighbours'.
+  const own = [Math.max(from, scene.frames.at(first).first), Math.min(to, scene.frames.at(end - 1).end)] as const;
+  const clauseFirst = <Place>(find: (start: number, stop: number) => Nearest<Place> | null): Place | null =>
+    (find(...own) ?? find(from, to))?.place ?? null;
   const offset = Math.max(0, from - 1);
   const words = tokens.slice(offset, to + 4).map((token) => token.word);
   return {
     first,
-    lengthwise: nearest(first, end, from, to, (token) => lengthwiseAt(words, token - offset))?.place ?? null,
-    side: nearest(first, end, from, to, (token) => sideAt(words, token - offset, scene, zone))?.place ?? null,
+    lengthwise: clauseFirst((start, stop) => nearest(first, end, start, stop, (token) => lengthwiseAt(words, token - offset))),
+    side: clauseFirst((start, stop) => nearest(first, end, start, stop, (token) => sideAt(words, token - offset, scene, zone))),
     upHere: saysUpHere(words),
     one: words.some((word) => /^(?:one|one's)$/.test(word)),
   };

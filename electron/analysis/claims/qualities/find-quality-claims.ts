@@ -160,7 +160,8 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     punctuated: scene.speech.punctuated,
     presence: rule.attribute === "presence",
   });
-  const deniedLater = rule.attribute === "presence" && rule.denial === "turns" && deniedAfter(scene.units, hit.endUnit);
+  const deniedLater =
+    rule.attribute === "presence" && rule.denial === "turns" && (deniedAfter(scene.units, hit.endUnit) || answeredNo(scene, hit.end));
   const turned = denied >= 0 || deniedLater;
   if (turned && rule.denial === "drops") return [];
   if (denied >= 0 && rule.attribute === "condition" && deniesInPart(scene.units, denied, hit.firstUnit)) return [];
@@ -198,6 +199,8 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     if (rule.attribute === "condition" && !turned && rule.value === "flawed")
       memory.flaw = { rule, sentence: scene.frames.at(hit.first).sentence };
     if (part.first >= (memory.last?.first ?? 0)) memory.last = part;
+    // "the factory stereo's gone"
+    if (rule.name === "the maker's own, named after" && deniedAfter(scene.units, scene.unitOf(part.end - 1) + 1)) return [];
     const spare = part.component === "wheel" || part.component === "tire" ? spareNear(scene, hit.first) : null;
     const target = onPaint(rule, spare ? { ...part, component: "spare", part: null } : asWhole(part, rule.attribute));
     return [
@@ -231,6 +234,12 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       named: null,
     },
   ];
+}
+
+/** "Backup camera? No, not on this one." */
+function answeredNo(scene: SpokenScene, end: number): boolean {
+  const { tokens } = scene.speech;
+  return tokens[end - 1]!.after.includes("?") && /^(?:no|nope|nah|none|not|sadly|afraid|didn't|doesn't)$/.test(tokens[end]?.word ?? "");
 }
 
 const verbs: ReadonlySet<string> = new Set(["is", "are", "was", "were", "'s", "'re"]);

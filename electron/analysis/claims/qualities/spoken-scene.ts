@@ -109,7 +109,14 @@ function chosenParts(
   const lexical = mentions
     .filter((mention) => mention.part === null || !notAPlace.has(mention.part))
     // "made in alloy": a material, where "the alloys" are wheels.
-    .filter((mention) => mention.end - mention.first > 1 || speech.tokens[mention.first]!.word !== "alloy")
+    .filter(
+      (mention) =>
+        mention.end - mention.first > 1 ||
+        speech.tokens[mention.first]!.word !== "alloy" ||
+        /^(?:the|this|that|front|rear|back|each|other)$/.test(speech.tokens[mention.first - 1]?.word ?? ""),
+    )
+    // A crank in the cabin winds a window or a roof.
+    .filter((mention) => !(mention.part === "crank" && /^(?:cabin|roof|drive)$/.test(zoneAt(mention.first))))
     .filter(
       (mention) =>
         !(
