@@ -67,9 +67,14 @@ function hedgeAmong(claimsOfOneValue: readonly Claim[], care: BuyerCare): Confli
   ];
 }
 
+/** Words of doubt about the figure itself, however round it is. */
+const doubtWords =
+  /\b(whether|who knows|can'?t (say|tell|swear|vouch|put my hand)|could(n'?t| not) (say|tell|swear)|don'?t know|no idea|believe|supposed(ly)?|guess|vouch|swear|if (that's|it's|you believe)|hasn't gone (a)?round|rolled over|your guess|judge)\b/i;
+
 /** Spoken as a round one, by its words or by its noughts: "eighty four thousand" with a hedge rounds, "fifty eight four" with one doubts. */
 function isRoundFigure(claim: Claim): boolean {
-  return typeof claim.value === "number" && (isRounded(claim) || (claim.attribute === "mileage" && spokenStep(claim.value) >= 1000));
+  if (typeof claim.value !== "number" || doubtWords.test(claim.quote)) return false;
+  return isRounded(claim) || (claim.attribute === "mileage" && spokenStep(claim.value) >= 1000);
 }
 
 function shortened(claim: Claim): string {

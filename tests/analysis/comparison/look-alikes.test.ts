@@ -129,6 +129,16 @@ const quiet: readonly Row[] = [
     ],
   },
   {
+    why: "the wheel in the cabin is the steering wheel",
+    claims: [
+      { component: "wheel", attribute: "diameter", value: 14, unit: "in", position: "all" },
+      { component: "wheel", attribute: "material", value: "steel", position: "all" },
+      { component: "wheel", attribute: "diameter", value: 15, unit: "in", zone: "cabin", quote: "the wheel's a fifteen inch wood" },
+      { component: "wheel", attribute: "material", value: "wood", zone: "cabin", quote: "the wheel's a fifteen inch wood" },
+      { component: "tire", attribute: "size", value: "G70-14", position: "all" },
+    ],
+  },
+  {
     why: "the price said again, taken for a mileage",
     claims: [
       { component: "odometer", attribute: "mileage", value: 41200, unit: "mi", quote: "forty one thousand two hundred miles" },
@@ -451,6 +461,39 @@ const loud: readonly (Row & { readonly conflict: string })[] = [
       { component: "engine", attribute: "displacement", value: 2, unit: "L", start: 275 },
       { component: "engine", attribute: "displacement", value: 178, unit: "cu in", quote: "178 cubic inches", start: 539 },
       { component: "engine", attribute: "displacement", value: 2.6, unit: "L", start: 842 },
+    ],
+  },
+  {
+    why: "a 15-inch rear tire on fourteens that the front tires fit",
+    conflict: "standard wheel diameter against tire rim size",
+    claims: [
+      { component: "wheel", attribute: "diameter", value: 14, unit: "in", position: "all" },
+      { component: "tire", attribute: "size", value: "225/70R14", position: "front" },
+      { component: "tire", attribute: "size", value: "255/60R15", position: "rear" },
+    ],
+  },
+  {
+    why: "one rear tire size that fits its wheel and one that does not",
+    conflict: "measure rear tire size",
+    claims: [
+      { component: "wheel", attribute: "diameter", value: 14, unit: "in", position: "all" },
+      { component: "tire", attribute: "size", value: "225/70R14", position: "rear" },
+      { component: "tire", attribute: "size", value: "255/60R15", position: "rear" },
+    ],
+  },
+  {
+    why: "a round mileage doubted in so many words",
+    conflict: "hedge mileage being actual",
+    claims: [
+      { component: "odometer", attribute: "mileage", value: 68214, unit: "mi" },
+      {
+        component: "odometer",
+        attribute: "mileage",
+        value: 68000,
+        unit: "mi",
+        stance: "hedged",
+        quote: "it says sixty eight thousand whether that's right",
+      },
     ],
   },
   {

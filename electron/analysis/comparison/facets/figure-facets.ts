@@ -19,6 +19,8 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
   if (rule.parts === "named" && part === null) return [];
   const circumstance = circumstanceOf(claim);
   if (claim.component === "odometer" && !isReading(claim, notes)) return [];
+  // One wheel in the cabin is the steering wheel.
+  if (claim.component === "wheel" && claim.zone === "cabin" && !/\b(wheels|rims|alloys)\b/i.test(claim.quote)) return [];
   if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim)) return [];
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
   if (circumstance !== null && recurring.has(circumstance)) return [];

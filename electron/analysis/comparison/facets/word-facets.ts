@@ -12,13 +12,19 @@ import { facet } from "./make-facet.ts";
 /** Components that are not in view from below or under the hood: there a loose "tempered" or "black" is about something else. */
 const outOfView: Partial<Record<ZoneName, ReadonlySet<ComponentName>>> = {
   underside: new Set(["glass", "seats", "dash", "headliner", "carpet", "top", "audio", "belts", "lights", "paint", "bumper", "trim"]),
+  front: new Set(["seats", "carpet", "headliner", "belts", "dash"]),
+  rear: new Set(["carpet", "headliner", "belts", "dash"]),
+  cabin: new Set(["wheel", "tire"]),
   "engine-bay": new Set(["seats", "dash", "headliner", "carpet", "top", "audio", "belts", "glass"]),
 };
 
 /** Words that name such a component, so that a remark about it made from elsewhere still counts. */
 const namingWords: Partial<Record<ComponentName, RegExp>> = {
   glass: /\b(glass|window|windshield|windscreen|screen)s?\b/i,
-  seats: /\b(seat|hide|leather|interior|bench|bucket|upholstery)s?\b/i,
+  seats: /\b((seat|interior|bench|bucket)s?|leather|upholstery|hides)\b/i,
+  // One wheel in the cabin is the steering wheel.
+  wheel: /\b(wheels|rims|alloys)\b/i,
+  tire: /\b(tires?|tyres?|rubber)\b/i,
   dash: /\b(dash|dashboard|fascia)\b/i,
   headliner: /\b(head ?lin(er|ing)|headcloth)\b/i,
   carpet: /\b(carpet|mat)s?\b/i,

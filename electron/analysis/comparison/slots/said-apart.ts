@@ -5,12 +5,12 @@ import type { Claim, ConflictKind } from "../../../../shared-types/index.ts";
  * ("it had a two barrel, it's a four barrel now"), not a contradiction. Seconds between the beginnings; common practice of speech.
  */
 export const sameBreathSeconds = {
-  measure: 12,
-  count: 12,
+  measure: 15,
+  count: 15,
   type: 15,
   material: 15,
   color: 20,
-  presence: 12,
+  presence: 15,
   condition: 12,
   originality: 15,
   standard: 0,

@@ -20,6 +20,8 @@ function wheelDiameters(claims: ClaimIndex): Measured[] {
   return [...claims.of("wheel", "diameter"), ...claims.of("wheel", "size")].flatMap((claim) => {
     // What it was first supplied with says nothing of what is on it now.
     if (slotPart(claim) !== null || claim.circumstance !== null) return [];
+    // One wheel in the cabin is the steering wheel.
+    if (claim.zone === "cabin" && !/\b(wheels|rims|alloys)\b/i.test(claim.quote)) return [];
     const spoken =
       typeof claim.value === "number" ? claim.value : Number(/(?:TR|x)?\s*(\d{2,3}(?:\.\d+)?)$/i.exec(claim.value)?.[1] ?? Number.NaN);
     const first = typeof claim.value === "string" && /^(\d{2}(?:\.5)?)\s*(?:x|by)\s*\d/i.exec(claim.value);
@@ -60,16 +62,13 @@ function mismatch(tires: readonly Measured[], wheels: readonly Measured[], topic
     const near = wheelDistinct.filter((wheel) => meet(tire.claim, wheel.claim));
     return near.length > 0 && !near.some((wheel) => sameRim(tire, wheel));
   });
-  // A wheel that some tire of its place fits is not the one at fault.
-  const lonelyWheels = wheelDistinct.filter(
-    (wheel) =>
-      lonelyTires.some((tire) => clashes(tire, wheel)) &&
-      !tireDistinct.some((tire) => meet(tire.claim, wheel.claim) && sameRim(tire, wheel)),
+  // Where another tire named for the same place fits, the quarrel is between the two tire sizes.
+  const alone = lonelyTires.filter(
+    (tire) => !tireDistinct.some((other) => other !== tire && meet(other.claim, tire.claim) && fitsSome(other, wheelDistinct)),
   );
-  const wheel = lonelyWheels[0];
-  if (!wheel) return [];
-  const tire = lonelyTires.find((candidate) => clashes(candidate, wheel));
-  if (!tire) return [];
+  const tire = alone.find((candidate) => wheelDistinct.some((wheel) => clashes(candidate, wheel)));
+  const wheel = tire && wheelDistinct.find((candidate) => clashes(tire, candidate));
+  if (!tire || !wheel) return [];
   const tireClaims = tires.filter((one) => sameRim(one, tire) && clashes(one, wheel));
   const wheelClaims = wheels.filter((one) => sameRim(one, wheel));
   const sizes = [...new Set(tireClaims.map(({ claim }) => String(claim.value)))];
@@ -95,6 +94,10 @@ function mismatch(tires: readonly Measured[], wheels: readonly Measured[], topic
       ],
     }),
   ];
+}
+
+function fitsSome(tire: Measured, wheels: readonly Measured[]): boolean {
+  return wheels.some((wheel) => meet(tire.claim, wheel.claim) && sameRim(tire, wheel));
 }
 
 /** One of each rim and place: enough to compare, however often it was said. */
