@@ -216,7 +216,8 @@ function claimOf(
     spans,
     component,
     part,
-    position: position ?? null,
+    // A pipe runs the length of the vehicle; where it is pointed at says nothing of another one.
+    position: component === "exhaust" && part === "pipe" ? null : position,
     attribute,
     value,
     unit,

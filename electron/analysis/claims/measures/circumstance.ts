@@ -94,8 +94,8 @@ export const circumstanceRules = [
   },
   {
     attributes: ["power", "torque"],
-    words: /\b(?:crank|flywheel|factory|rated|brochure|papers|from new)\b/,
-    label: "rated",
+    words: /\b(?:at the crank|at the flywheel|crank horse)\b/,
+    label: "at the crank",
     example: "three seventy five at the crank",
   },
   {
