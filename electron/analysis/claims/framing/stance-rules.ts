@@ -224,6 +224,25 @@ export const stanceRules: readonly FrameRule[] = [
     quiet: ["I will put my hand up to that all day.", "Quote me on it."],
   },
   {
+    name: "somebody's word, after the words",
+    meaning: reported,
+    reach: "back",
+    phrases: [
+      "that 's what the ad/owner/seller/listing/paper/sheet/man/guy says/said",
+      "that 's what he/she/they said/says/told/say/claim",
+      "or so he/she/they said/says/say/told/claims",
+      "so says the ad/owner/seller/listing",
+      "so he/she/they said/says/say/claims",
+      "or so i 'm/was told",
+    ],
+    example: {
+      says: "So it's the automatic, that's what the ad said. The trim is steel.",
+      framed: "it's the automatic",
+      free: "trim is steel",
+    },
+    quiet: ["That's what I said.", "That's what you want to see."],
+  },
+  {
     name: "somebody's word",
     meaning: reported,
     reach: "clause",

@@ -614,6 +614,8 @@ export const conditionRules: readonly QualityRule[] = [
     phrases: [
       "no rust ..3 anywhere",
       "no rust none",
+      "no rust in/on it ..1 at all/anywhere",
+      "no rust at all on this/the car/truck/van",
       "zero rust",
       "no rust on this/the car/truck/van",
       "not a speck/spot/bit of rust ..2 anywhere/on",

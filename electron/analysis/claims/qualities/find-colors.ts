@@ -1,4 +1,5 @@
 import type { ComponentName } from "../../../../shared-types/index.ts";
+import { isNumberWord } from "../framing/phrases.ts";
 import { hasPartAsSubject } from "./find-part.ts";
 import { findPlace } from "./find-place.ts";
 import { type Quality, speaksOfThisVehicle } from "./find-quality-claims.ts";
@@ -246,7 +247,17 @@ function partName(scene: SpokenScene, part: Colored, component: ComponentName, f
 }
 
 function coloredPart(scene: SpokenScene, run: ColorRun, first: number, end: number): Colored | null {
-  return attributive(scene, run, end) ?? predicative(scene, run, first);
+  const next = attributive(scene, run, end);
+  // "the hood is black vinyl": the part that was named, before the seats that leather alone would mean.
+  if (next !== "seats") return next ?? predicative(scene, run, first);
+  return partBeforeVerb(scene, run) ?? next;
+}
+
+function partBeforeVerb(scene: SpokenScene, run: ColorRun): ScenePart | null {
+  const joint = scene.units[run.firstUnit - 1];
+  if (!joint || !isVerb(joint.word)) return null;
+  const part = scene.parts[scene.partIndexFrom(joint.token + 1) - 1];
+  return part && part.end >= joint.token && hasColor(part) ? part : null;
 }
 
 function attributive(scene: SpokenScene, run: ColorRun, end: number): Colored | null {
@@ -268,6 +279,9 @@ function attributive(scene: SpokenScene, run: ColorRun, end: number): Colored | 
   const part = scene.parts[scene.partIndexFrom(token)];
   if (part && part.first === token && hasColor(part) && !units[at - 1]!.endsPhrase) return !dropsAfter(scene, run, at) ? part : null;
   if (material) return "seats";
+  // "white with red trim": said of the whole, the trim is the inside.
+  if (units[at]?.word === "trim" && at === run.endUnit && /^(?:opening|closing|cabin|documents)$/.test(scene.zoneAt(end - 1)))
+    return "seats";
   return null;
 }
 
@@ -302,6 +316,7 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
   // "in copper" is a color only where something was done in it.
   if (
     joint?.word === "in" &&
+    !isNumberWord(units[at - 1]?.word ?? "") &&
     !/^(?:painted|done|finished|sprayed|car|it|one|redone|trimmed|up|interior|seats|carpet|wilton)$/.test(units[at - 1]?.word ?? "")
   )
     return null;

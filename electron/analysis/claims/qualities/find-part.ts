@@ -58,11 +58,13 @@ export function findPart(scene: SpokenScene, first: number, end: number, about: 
     }
     case "subject":
       return (
+        (isActive(scene, first) ? doneTo(scene, end, fits) : null) ??
         named(scene, first, fits) ??
         another(scene, first, fits, asked.last) ??
         doneTo(scene, end, fits) ??
         meant(scene, first, end, fits) ??
-        placedAfter(scene, end, fits)
+        placedAfter(scene, end, fits) ??
+        justSpokenOf(scene, first, fits, asked.last)
       );
     case "quality":
       return (
@@ -101,6 +103,13 @@ function another(scene: SpokenScene, first: number, fits: Fits, last: ScenePart 
     return recent ? { ...last, position: null, plural: false } : null;
   }
   return null;
+}
+
+/** "red leather, never been touched": what the words just before were about, though they did not name it. */
+function justSpokenOf(scene: SpokenScene, first: number, fits: Fits, last: ScenePart | null): ScenePart | null {
+  if (!last || !fits(last) || first - last.end > 6 || scene.zoneAt(last.first) !== scene.zoneAt(first)) return null;
+  const between = scene.parts[scene.partIndexFrom(first) - 1];
+  return between && between.first > last.first ? null : last;
 }
 
 function partsBetween(scene: SpokenScene, first: number, end: number): readonly ScenePart[] {
@@ -201,6 +210,14 @@ function headOf(scene: SpokenScene, index: number): ScenePart {
   const between = tokens.slice(head.end, part.first);
   const joins = between.length > 0 && between.length <= 2 && /^(?:in|on|of|for|inside|from)$/.test(between[0]!.word);
   return joins && (between.length === 1 || pointing.has(between[1]!.word)) && tokens[head.end - 1]!.after === "" ? head : part;
+}
+
+const passive = /^(?:is|are|was|were|been|be|being|has|have|had|got|getting|'s|'re|'ve|n't|never|not)$/;
+
+/** "retrimming the seats", "they repainted the hood": something done to what follows, where "has been repainted" looks back. */
+function isActive(scene: SpokenScene, first: number): boolean {
+  const unit = scene.unitOf(first);
+  return !passive.test(scene.units[unit]?.word ?? "") && !passive.test(scene.units[unit - 1]?.word ?? "");
 }
 
 /** "they repainted the fender": the part right after what was done to it. */
