@@ -50,6 +50,7 @@ export const otherVehicleRules: readonly FrameRule[] = [
     phrases: [
       "my/his/her/our <kin> 's <vehicle>/old/other/<color>/#",
       "off of? my/his/her <kin> 's",
+      "my/his/her <kin> 's got a/an/one/the",
       "out of my/his/her <kin> 's",
       "my/his/her <kin> had/has/drove/drives/owned/bought/got a/an/one/the",
       "i/we had one of/just/like/exactly/once/back/in/with/that",

@@ -43,6 +43,10 @@ export const timeRules: readonly FrameRule[] = [
       "used to wear",
       "used to sit/live/go/hang",
       "previously",
+      "at one point",
+      "at one time",
+      "took it/them/that off",
+      "was/were taken off",
       "formerly",
       "once had/was/were/wore",
       "no longer",
@@ -102,6 +106,7 @@ export const timeRules: readonly FrameRule[] = [
     meaning: former,
     reach: "clause",
     phrases: [
+      "guy/man/fella/fellow/owner/chap had a/an/the !new/respray/look/idea/receipt/receipts/folder/title/shop/man/guy",
       "~has/have/'s/'ve/'d it/they/car/truck had a/an/the/#/them/self/drum/drums/disc/discs/points/no/power/manual/mechanical !new/little/patch",
       "~never/'s/has/have/'ve/'d/we/i had a/an _ ..3 in it $",
       "~never/'s/has/have/'ve/'d/we/i had a/an _ ..3 in it and",

@@ -32,6 +32,7 @@ export const extraParts = [
     phrases: ["nose panel", "front panel", "header panel", "valance", "valence"],
   },
   { component: "body", part: "cowl", phrases: ["cowl", "scuttle"] },
+  { component: "trim", part: "inner door handle", phrases: ["door handle", "door handles", "handles"], zones: ["cabin", "drive"] },
   { component: "body", part: "door handle", phrases: ["door handle", "door handles", "handles"] },
   { component: "body", part: "hinge", phrases: ["hinge", "hinges"] },
   { component: "body", part: "pinch weld", phrases: ["pinch weld", "pinch welds"] },

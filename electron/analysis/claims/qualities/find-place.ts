@@ -127,11 +127,20 @@ interface Nearest<Place> {
 }
 
 /** Nearest place word to the words in question; words before count as a little nearer than words after. */
-function nearest<Place>(first: number, end: number, from: number, to: number, at: (token: number) => Place | null): Nearest<Place> | null {
+function nearest<Place>(
+  first: number,
+  end: number,
+  from: number,
+  to: number,
+  isAnother: (token: number) => boolean,
+  at: (token: number) => Place | null,
+): Nearest<Place> | null {
   let best: Nearest<Place> | null = null;
   for (let token = from; token < to; token++) {
     const place = at(token);
     if (place === null) continue;
+    // "it's a replacement, the passenger one's original": the next one's place.
+    if (token >= end && isAnother(token + 1)) continue;
     const distance = token < first ? first - token : token >= end ? token - end + 1.5 : 0;
     if (!best || distance < best.distance) best = { place, distance };
   }
@@ -219,7 +228,7 @@ interface SaidPlace {
   readonly lengthwise: Lengthwise | null;
   readonly side: Side | null;
   readonly upHere: boolean;
-  /** "this one's got": one of several is meant. */
+  /** "this one's got", "on this side": some of several are meant. */
   readonly one: boolean;
 }
 
@@ -242,14 +251,15 @@ function saidPlace(scene: SpokenScene, spot: Spot): SaidPlace {
   const own = [Math.max(from, scene.frames.at(first).first), Math.min(to, scene.frames.at(end - 1).end)] as const;
   const clauseFirst = <Place>(find: (start: number, stop: number) => Nearest<Place> | null): Place | null =>
     (find(...own) ?? find(from, to))?.place ?? null;
+  const isAnother = (token: number) => /^(?:one|one's|ones)$/.test(tokens[token]?.word ?? "");
   const offset = Math.max(0, from - 1);
   const words = tokens.slice(offset, to + 4).map((token) => token.word);
   return {
     first,
-    lengthwise: clauseFirst((start, stop) => nearest(first, end, start, stop, (token) => lengthwiseAt(words, token - offset))),
-    side: clauseFirst((start, stop) => nearest(first, end, start, stop, (token) => sideAt(words, token - offset, scene, zone))),
+    lengthwise: clauseFirst((start, stop) => nearest(first, end, start, stop, isAnother, (token) => lengthwiseAt(words, token - offset))),
+    side: clauseFirst((start, stop) => nearest(first, end, start, stop, isAnother, (token) => sideAt(words, token - offset, scene, zone))),
     upHere: saysUpHere(words),
-    one: words.some((word) => /^(?:one|one's)$/.test(word)),
+    one: words.some((word) => /^(?:one|one's|side)$/.test(word)),
   };
 }
 
@@ -278,6 +288,8 @@ function placesAnother(scene: SpokenScene, token: number): boolean {
 
 /** Running gear is told end by end: the last end named holds until another is. */
 function carried(scene: SpokenScene, first: number, zone: ZoneName): Lengthwise | null {
+  // Inside, and on the road, "the fronts" are seats and not axles.
+  if (!/^(?:underside|front|rear|driver-side|passenger-side)$/.test(zone)) return null;
   const { tokens } = scene.speech;
   const from = Math.max(0, first - carriedWords);
   const words = tokens.slice(from, first + 3).map((token) => token.word);
