@@ -36,7 +36,7 @@ const cast = [
 const materials: readonly Material[] = [
   {
     value: "leather",
-    phrases: ["leather", "~gonna/to/n't/not/can/will/could/would/ever/ca/trying/me hide", "hides", "connolly"],
+    phrases: ["leather", "~gonna/to/n't/not/can/will/could/would/ever/ca/trying/me hide", "hides"],
     unless: [
       "hide anything/nothing/it/the/from",
       "n't hide",
@@ -53,7 +53,7 @@ const materials: readonly Material[] = [
   },
   {
     value: "vinyl",
-    phrases: ["vinyl", "leatherette", "naugahyde", "vinide", "rexine", "faux leather", "mb tex"],
+    phrases: ["vinyl", "leatherette", "naugahyde", "rexine", "faux leather"],
     unless: ["vinyl top/roof", "vinyl wrap", "vinyl sticker/stickers/decal/decals/graphics"],
     among: [...soft, "top", "headliner", "carpet"],
     otherwise: { component: "seats", part: null },
@@ -326,7 +326,6 @@ export const materialRules: readonly QualityRule[] = [
       "steel body",
       "steel bodied",
       "original steel",
-      "henry steel",
       "no fiberglass",
       "no glass on it anywhere",
       "not a glass car",

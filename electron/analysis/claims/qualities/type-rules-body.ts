@@ -434,7 +434,7 @@ const bodyKinds = [
   ...kinds("title", [
     {
       value: "clean",
-      phrases: ["clean title", "clear title", "title 's/is clean/clear", "clean carfax", "hpi clear", "never been written off"],
+      phrases: ["clean title", "clear title", "title 's/is clean/clear", "hpi clear", "never been written off"],
       says: "One owner, clean title.",
       quiet: ["The car is clean."],
     },

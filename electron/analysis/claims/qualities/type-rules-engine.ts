@@ -189,7 +189,6 @@ const ignitionKinds = kinds("ignition", [
       "electronic distributor",
       "electronic conversion",
       "pointless ignition",
-      "hei",
       "points conversion",
       "coil on plug",
       "coil packs",

@@ -152,7 +152,6 @@ const transmissionKinds = kinds("transmission", [
       "torque converter",
       "puts itself in gear",
       "two pedals",
-      "powerglide type",
       "only two pedals",
       "put/stick/drop it in drive",
       "stick/put/drop/pull it into drive",
@@ -239,7 +238,7 @@ const transmissionKinds = kinds("transmission", [
   },
   {
     value: "dual clutch",
-    phrases: ["dual clutch", "twin clutch", "dsg"],
+    phrases: ["dual clutch", "twin clutch"],
     says: "It's the dual clutch box.",
     quiet: ["The clutch is light."],
   },
