@@ -74,7 +74,7 @@ function aboutWhat(context: BuildContext, candidate: Candidate): Described {
   if ((component === "tire" || component === "wheel") && isSpare(around)) {
     component = "spare";
     part = slot.component === "wheel" ? "wheel" : null;
-  } else if (carries && last.component === "spare") component = "spare";
+  } else if (carries && last.component === "spare" && around.zone === "cargo") component = "spare";
   if (component === "paint" && slot.attribute === "thickness") {
     const panel =
       around.topics.find(({ mention: named, reach, cost }) => named.component === "body" && (reach !== "recent" || cost < 0.5))?.mention ??
@@ -103,7 +103,7 @@ function isSpare(around: NumberSurroundings): boolean {
   return !road || spare.cost < road.cost + 0.15;
 }
 
-const whereSparesLie: ReadonlySet<string> = new Set(["cargo", "rear", "underside", "front", "engine-bay", "opening"]);
+const whereSparesLie: ReadonlySet<string> = new Set(["cargo", "rear", "underside"]);
 
 export function buildClaims(context: BuildContext, candidate: Candidate, made: number): Claim[] {
   const { slot, reading } = candidate;

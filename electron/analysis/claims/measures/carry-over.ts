@@ -1,4 +1,4 @@
-import type { ClaimValue, ComponentName, UnitName } from "../../../../shared-types/index.ts";
+import type { ClaimValue, ComponentName, UnitName, ZoneName } from "../../../../shared-types/index.ts";
 import { placedComponents } from "../positions/position-words.ts";
 import { type Candidate, fits, startsAnotherPhrase, unitSpoken } from "./candidate.ts";
 import type { NumberSurroundings } from "./surroundings.ts";
@@ -10,11 +10,15 @@ export interface EarlierMeasure {
   readonly end: number;
   readonly value: ClaimValue;
   readonly unit: UnitName | null;
+  readonly zone: ZoneName;
 }
 
 /** Places that part a count. */
 const countPlace =
   /^(?:\w+ )?(?:(?:up )?(?:on|in|at) (?:the )?(?:back|front|rear|deck|dash|doors?|top|bottom)|up (?:here|front)|back (?:here|there)|out back)\b/;
+
+/** A reading this much less likely than the first is no ground to go on from. */
+const mostDoubt = 0.35;
 
 /** Tokens over which a second number may still continue the slot of the first. */
 const carriesOverTokens = 45;
@@ -29,12 +33,15 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
   const { slot } = last.candidate;
   if (
     !slot.carries ||
+    last.zone !== around.zone ||
     around.number.first - last.end > (placedComponents.has(slot.component as ComponentName) ? carriesOverTokens : carriesOnTokens) ||
     startsAnotherPhrase(around.number.readings[0]!.value, around) ||
     slot.unless?.test(around.near)
   )
     return null;
+  const [likeliest] = around.number.readings;
   for (const reading of around.number.readings) {
+    if (reading.likelihood < likeliest!.likelihood - mostDoubt) continue;
     if (typeof reading.value !== "number" || typeof last.value !== "number") continue;
     if (reading.unit !== null || !["integer", "decimal", "fraction", "measure", "ratio", "money"].includes(reading.kind)) continue;
     const ratio = reading.value / last.value;

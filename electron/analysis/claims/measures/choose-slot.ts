@@ -72,7 +72,13 @@ function topicFor(slot: Slot, around: NumberSurroundings, looksAhead: boolean): 
       ? topics.find(({ mention }) => mention.first >= around.number.end && !isVague(mention))
       : undefined;
   if (ahead) return ahead;
-  if (slot.component === "topic") return topics.find(({ mention }) => !isVague(mention)) ?? null;
+  if (slot.component === "topic") {
+    // Work told before its number is about what was named before it ("injectors were done at 210,000 water pump at …").
+    const told = looksAhead
+      ? undefined
+      : topics.find(({ mention, cost }) => mention.end <= around.number.first && cost < 0.35 && !isVague(mention));
+    return told ?? topics.find(({ mention }) => !isVague(mention)) ?? null;
+  }
   // "Look at this front tire. It's got nine on it": a pronoun reaches over the sentence's end.
   const reachesBack = pronounBefore.test(around.before);
   return (

@@ -13,6 +13,13 @@ export interface CircumstanceRule {
 /** In order; the first that matches counts. A missing label would make a false conflict, a needless one only hides a true one. */
 export const circumstanceRules = [
   {
+    attributes: ["size"],
+    components: ["fuel-tank"],
+    words: /\b(?:transfer|auxiliary|aux|slip|second|saddle|feeds|reserve|in the bed)\b/,
+    label: "second tank",
+    example: "a hundred gallon transfer tank",
+  },
+  {
     attributes: ["price"],
     words: /\b(?:i'd|he'd|we'd|they'd|would|might|could) (?:take|come|go|let|accept) \S/,
     label: "would take",

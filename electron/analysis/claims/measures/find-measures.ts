@@ -77,6 +77,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       component: made.component,
       part: made.part,
       circumstance: made.circumstance,
+      zone: around.zone,
     };
     earlier.push(read);
     byValue.set(read.value, [...(byValue.get(read.value) ?? []).slice(-repeatsKept), read]);

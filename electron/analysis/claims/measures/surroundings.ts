@@ -146,6 +146,13 @@ function firstMentionAfter(mentions: readonly PartMention[], token: number): num
 const linkWords =
   /^(?:(?:on|in|of|for|to|at|from|with|the|a|an|this|that|these|those|its|his|her|all|both|your|my|each|every|inch|wide|big|new|front|rear|back) )*$/;
 
+/** True where only link words lie between, and no punctuation: a pause cut them, not the speaker ("eleven on | this fender"). */
+function hangsTogether(tokens: readonly Token[], first: number, end: number): boolean {
+  if (!linkWords.test(`${phraseOf(tokens, first, end)} `)) return false;
+  for (let at = first - 1; at < end; at++) if (tokens[at]!.after !== "") return false;
+  return true;
+}
+
 function topicsAround(map: SpeechMap, number: Range, clause: Range, sentence: Range): Topic[] {
   const { mentions, speech, sentenceOf } = map;
   const topics: Topic[] = [];
@@ -153,13 +160,15 @@ function topicsAround(map: SpeechMap, number: Range, clause: Range, sentence: Ra
   const start = firstMentionAfter(mentions, number.first);
   for (let at = start; at < mentions.length; at++) {
     const mention = mentions[at]!;
-    if (mention.first >= sentence.end) break;
+    if (mention.first >= sentence.end + 4) break;
     const gap = mention.first - number.end;
     if (gap < 0) topics.push({ mention, cost: 0, reach: "clause" });
     else if (mention.first < clause.end) {
       const between = `${phraseOf(speech.tokens, number.end, mention.first)} `;
       topics.push({ mention, cost: gap === 0 || linkWords.test(between) ? 0.02 * gap : 0.15 + 0.04 * gap, reach: "clause" });
-    } else topics.push({ mention, cost: 0.5 + 0.02 * gap, reach: "sentence" });
+    } else if (gap <= 4 && hangsTogether(speech.tokens, number.end, mention.first))
+      topics.push({ mention, cost: 0.02 * gap, reach: "clause" });
+    else if (mention.first < sentence.end) topics.push({ mention, cost: 0.5 + 0.02 * gap, reach: "sentence" });
   }
   for (let at = start - 1; at >= 0; at--) {
     const mention = mentions[at]!;

@@ -29,6 +29,17 @@ export const chassisSlots = [
     example: { heard: "rotors 282 millimeters on the front", value: 282, position: "front" },
   },
   {
+    name: "brake rotor diameter, unit said short",
+    component: "brakes",
+    part: "rotor",
+    attribute: "diameter",
+    unit: "mm",
+    need: { kinds: ["integer"], units: [null], min: 200, max: 420 },
+    cues: [{ about: ["brakes"], after: /^(?:mil|mill|mils|mm|millimeters?)\b/, score: 1.1 }],
+    carries: true,
+    example: { heard: "front discs are 288 mil", value: 288, position: "front" },
+  },
+  {
     name: "brake pad thickness",
     component: "brakes",
     part: "pads",

@@ -28,7 +28,7 @@ export const countSlots = [
     need: { kinds: ["integer"], units: [null], min: 1, max: 20 },
     cues: [
       { after: /^(?:\w+ )?(?:owners?|keepers?)\b/, unless: /\bowners? club|\bowners? manual/, score: 1.2 },
-      { before: /\b(?:owners|keepers)\b[^.#]{0,25}\b(?:been|had|has had|there's)$/, score: 1.2 },
+      { before: /\b(?:owners|keepers)\b[^.#]{0,14}\b(?:been|had|has had|there's)$/, score: 1.2 },
     ],
     example: { heard: "it's a two owner car", value: 2 },
   },

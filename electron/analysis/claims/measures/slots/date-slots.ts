@@ -10,6 +10,10 @@ const work =
 const withYear = (reading: { readonly value: number | string }): number | string | undefined =>
   /\d/.test(String(reading.value)) ? reading.value : undefined;
 
+/** What a year may follow where nothing else says it is the vehicle's: not a name ("a Kestrel 2000"). */
+const opensYear =
+  /(?:^|[.]|\b(?:a|an|the|is|it's|this|that|from|so|of|car|truck|year|our|my|your|and|it|here|now|today|two|three|saloon|sedan|coupe|roadster|estate|wagon|pickup|hatchback|convertible|hardtop|van|one))$/;
+
 /** Years and dates: of the vehicle, of parts, of papers, of work. A month beside the year is added by the reader. */
 export const dateSlots = [
   {
@@ -105,11 +109,13 @@ export const dateSlots = [
       },
       {
         zones: ["opening"],
+        before: opensYear,
         unless: new RegExp(`${notYear.source}|\\bsince\\b|\\b(?:${work})\\b|\\bowned\\b|\\bbought\\b|\\bhad it\\b`),
         score: 0.7,
       },
       {
         zones: ["closing"],
+        before: opensYear,
         unless: new RegExp(`${notYear.source}|\\bsince\\b|\\b(?:${work})\\b|\\bbought\\b|\\bcall\\b|\\bphone\\b`),
         score: 0.5,
       },
@@ -230,7 +236,7 @@ export const dateSlots = [
       },
       { after: new RegExp(`^[^.]{0,24}\\b(?:${work})\\b`), unless: /\bdollars|\bbucks|\bout of a\b|\boff of? an?\b/, score: 0.95 },
       {
-        before: /\b(?:new in|from|that was|dated|receipt from|stainless from here back|invoice|since)(?: about| around)?$/,
+        before: /\b(?:new in|from|that was|that was in|dated|receipt from|stainless from here back|invoice|since)(?: about| around)?$/,
         unless: notYear,
         about: [
           "engine",

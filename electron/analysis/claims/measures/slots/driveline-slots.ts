@@ -50,7 +50,7 @@ export const drivelineSlots = [
     part: null,
     attribute: "ratio",
     unit: null,
-    need: { units: [null], min: 2, max: 760 },
+    need: { kinds: ["ratio", "decimal", "fraction", "integer"], units: [null], min: 2, max: 760 },
     cues: [
       {
         zones: ["underside"],

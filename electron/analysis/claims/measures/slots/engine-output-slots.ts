@@ -140,7 +140,7 @@ export const engineOutputSlots = [
     attribute: "pressure",
     unit: "psi",
     need: { kinds: ["integer", "measure"], units: [null, "psi", "lb"], min: 4, max: 80 },
-    cues: [{ before: /\bboost\b[^.#]{0,25}$/, score: 1.1 }],
+    cues: [{ before: /\bboost\b(?:(?!\boil\b|\bpressure\b)[^.#]){0,25}$/, score: 1.1 }],
     circumstance: "boost",
     example: { heard: "boost comes up to twenty two", value: 22 },
   },

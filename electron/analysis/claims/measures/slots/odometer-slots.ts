@@ -51,6 +51,14 @@ export const odometerSlots = [
     need: { kinds: ["integer", "measure", "decimal"], units: ["mi", "km", null], min: 500, max: 900000 },
     cues: [
       {
+        before: /\bat(?: about| around)?$/,
+        said: /thousand|,\d{3}|\d{5}|\dk$/,
+        about: ["engine", "cooling", "transmission", "brakes", "suspension", "exhaust"],
+        reach: "clause",
+        unless: /\bgauge|\bpressure|\bidl|\bturning|\brpm|\brevs|\bshift/,
+        score: 1.0,
+      },
+      {
         before:
           /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.]{0,34}\b(?<!up )(?:at|about)(?: about| around)?$/,
         unless: new RegExp(`${notMiles.source}|hour meter|\\bup at #`),
@@ -141,6 +149,12 @@ export const odometerSlots = [
     unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #/,
     cues: [
       {
+        about: ["odometer"],
+        before: /\b(?:call it|that's|which is|comes to|works out at)(?: about| around)?$/,
+        unless: /\bdollars|\basking|\bprice/,
+        score: 1.05,
+      },
+      {
         before: /\b(?:it says|says|reads|showing|shows)$/,
         zones: ["cabin"],
         unless: /\bdollars|\brpm|\btach|\bgauge|\bpsi|\brange\b/,
@@ -153,7 +167,8 @@ export const odometerSlots = [
         score: 1.1,
       },
       {
-        before: /\b(?:odometer|odo|mileometer|milometer|mileage|clock|miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
+        before:
+          /\b(?:odometer|odo|mileometer|milometer|mileage|(?<!on the )clock|(?<!# )miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
         unless: /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach|\bprice|\basking|\bglass/,
         score: 1.15,
       },
@@ -177,7 +192,7 @@ export const odometerSlots = [
       },
       {
         about: ["odometer"],
-        reach: "sentence",
+        reach: "clause",
         unless: /rev counter|\btach|\bturning\b|\bprice|\basking|\bglass|\bdollars|\bmight come off/,
         score: 1.05,
       },

@@ -3,7 +3,7 @@ import { rolling, whenPlural } from "./rolling.ts";
 
 /** What a new tire has or the law asks for, and not what this one has. */
 const notThisTread =
-  /\b(?:new|brand new) (?:ones|tires|one) (?:come|comes|have|has|start|are)\b|\blegal\b|\blaw\b|\bminimum\b|\bwear bars?\b/;
+  /\b(?:new|brand new) (?:ones|tires|one)(?: of (?:these|them|those))? (?:come|comes|have|has|start|are|is|be)\b|\blegal\b|\blaw\b|\bminimum\b|\bwear bars?\b/;
 
 /** Tires: sizes, dates, tread and pressures. The spare takes them too, where the talk is about it. */
 export const tireSlots = [

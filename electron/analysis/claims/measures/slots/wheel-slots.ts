@@ -135,7 +135,7 @@ export const wheelSlots = [
     attribute: "width",
     unit: "in",
     need: { kinds: ["integer", "measure"], units: [null, "in"], min: 4, max: 11 },
-    cues: [{ about: ["wheel"], unless: notRoad, score: 1.15 }],
+    cues: [{ about: ["wheel"], unless: /\btires?\b|steering|banjo|rotor|drum|fan\b/, score: 1.15 }],
     value: (reading, said) => whenPlural(reading.value, said),
     carries: true,
     example: { heard: "the wheels are sevens in front", value: 7, position: "front" },
