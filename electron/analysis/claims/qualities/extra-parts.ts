@@ -13,6 +13,9 @@ export interface ExtraPart {
 }
 
 export const extraParts = [
+  { component: "body", part: "wheel arch", position: "rear", phrases: ["rear/back wheel arch/well/opening/lip/house", "rear/back arch"] },
+  { component: "body", part: "wheel arch", position: "front", phrases: ["front wheel arch/well/opening/lip/house", "front arch"] },
+  { component: "body", part: "quarter panel", position: "rear", phrases: ["rear/back quarter panel/skin"] },
   { component: "body", part: "cab corner", phrases: ["cab corner", "cab corners"] },
   { component: "steering", part: "rack boots", phrases: ["rack boot", "rack boots", "rack gaiter", "rack gaiters"] },
   { component: "suspension", part: "boots", phrases: ["boots", "dust boots", "gaiters"], zones: ["underside"] },

@@ -27,7 +27,7 @@ const leatherWords = new Set(["leather", "hide", "hides", "vinyl", "cloth", "vel
 
 /** Words after a color that make it something else: "red light", "black box", "the green stuff". */
 const notAColorBefore = new Set(
-  "light lights stuff tooth book flag letter letters box tape line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle dot dots plate hammer face faces numbers tips cap caps".split(
+  "light lights stuff tooth book flag letter letters box tape line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle dot dots plate hammer blanket soap bag bags tank tanks panel screen face faces numbers tips cap caps".split(
     " ",
   ),
 );
@@ -286,7 +286,8 @@ function attributive(scene: SpokenScene, run: ColorRun, end: number): Colored | 
 }
 
 function hasColor(part: ScenePart): boolean {
-  if (part.part === "plate bracket") return false;
+  // "this blue panel" may be any panel, or one of a screen.
+  if (part.part === "plate bracket" || (part.component === "body" && part.part === null)) return false;
   if (part.component === "transmission") return part.part === "shift knob" || part.part === "shifter";
   return colorable.includes(part.component);
 }

@@ -180,10 +180,12 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
         ...shared,
         component,
         part: fixed.part,
-        position: spare
-          ? null
-          : (fixed.position ??
-            findPlace(scene, { first: hit.first, end: hit.end, part, component, partName: fixed.part, attribute: rule.attribute, zone })),
+        // Equipment is there or not, wherever it was spoken of.
+        position:
+          spare || rule.attribute === "presence"
+            ? null
+            : (fixed.position ??
+              findPlace(scene, { first: hit.first, end: hit.end, part, component, partName: fixed.part, attribute: rule.attribute, zone })),
         value: turned ? value : (fixed.value ?? value),
         named: null,
       };
