@@ -86,6 +86,8 @@ const contraction = /^(.+?)('s|'re|'ve|'d|'ll|'m|n't)$/;
 function unitsOfWord(word: string): readonly string[] {
   const form = spokenForms[word];
   if (form) return form;
+  // An oil grade is one word however it is written: "0W-20", "0w20".
+  if (/^\d{1,2}w-\d{2}$/.test(word)) return [word.replace("-", "")];
   if (word.includes("-") && /[a-z]-[a-z]/.test(word)) return word.split("-").filter(Boolean).flatMap(unitsOfWord);
   const split = contraction.exec(word);
   if (!split) return [word];

@@ -425,10 +425,24 @@ const bodyKinds = [
     { part: "market", value: "gray market", phrases: ["gray market"], says: "It's a gray market car.", quiet: ["It's gray."] },
     {
       part: "body style",
-      value: "coupe",
-      phrases: ["window coupe", "business coupe", "two door coupe"],
+      value: "three-window coupe",
+      phrases: ["three/3 window coupe"],
       says: "It's a three window coupe.",
-      quiet: ["A four door."],
+      quiet: ["Three windows."],
+    },
+    {
+      part: "body style",
+      value: "five-window coupe",
+      phrases: ["five/5 window coupe"],
+      says: "It's a five window coupe.",
+      quiet: ["Five windows."],
+    },
+    {
+      part: "body style",
+      value: "business coupe",
+      phrases: ["business coupe"],
+      says: "It's a business coupe.",
+      quiet: ["The coupe business."],
     },
   ]),
   ...kinds("title", [
