@@ -31,6 +31,15 @@ export function listedForm(word: string): string {
   return bare.endsWith("s") ? bare.slice(0, -1) : bare;
 }
 
+/** A phrase as it stands and with a hyphen at each of its gaps: some recognisers write "coil-over", "anti-roll bar". */
+function hyphenated(phrase: string): string[] {
+  const words = phrase.split(" ");
+  return [
+    phrase,
+    ...words.slice(1).map((_, gap) => words.map((word, at) => (at === 0 ? word : `${at === gap + 1 ? "-" : " "}${word}`)).join("")),
+  ];
+}
+
 interface IndexedRow {
   readonly words: readonly string[];
   readonly row: PartWord;
@@ -40,7 +49,7 @@ interface IndexedRow {
 const rowsByFirstWord: ReadonlyMap<string, readonly IndexedRow[]> = (() => {
   const index = new Map<string, IndexedRow[]>();
   for (const row of partWords) {
-    for (const phrase of row.say) {
+    for (const phrase of row.say.flatMap(hyphenated)) {
       const words = phrase.split(" ");
       const list = index.get(words[0]!) ?? [];
       list.push({ words, row });

@@ -168,6 +168,7 @@ function claimOf(
   const position = resolvePosition(speech, {
     component,
     mention,
+    part,
     pairedBySide:
       (component === "tire" || component === "wheel") && (attribute === "size" || attribute === "width" || attribute === "diameter"),
     fixed: slot.position ?? null,

@@ -9,6 +9,7 @@ import {
   handPhrases,
   hereSide,
   joinPlace,
+  middleParts,
   otherSide,
   panelsBySide,
   placedComponents,
@@ -58,6 +59,7 @@ function nearest<Meaning>(
 export interface PlaceOfClaim {
   readonly component: ComponentName;
   readonly mention: PartMention | null;
+  readonly part: string | null;
   /** True for what is the same on both sides of an axle (a tire's size). */
   readonly pairedBySide: boolean;
   /** Position the slot itself fixes. */
@@ -155,7 +157,8 @@ function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVeh
   if (hand) return sideOfHand(hand, claim.wheel);
   if (camera && otherSide.test(around)) return camera === "driver" ? "passenger" : "driver";
   if (camera && hereSide.test(around)) return camera;
-  if (camera && panelsBySide.has(claim.component) && end !== "both") return camera;
+  if (camera && panelsBySide.has(claim.component) && end !== "both" && !middleParts.has(claim.part ?? claim.mention?.part ?? ""))
+    return camera;
   return sideOfPosition(claim.carried);
 }
 

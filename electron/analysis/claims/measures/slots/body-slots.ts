@@ -181,15 +181,18 @@ export const bodySlots = [
     cues: [
       {
         before:
-          /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|ding|dent|rub|bubble)\b[^.#]{0,45}\b(?:about|maybe|is|around|like|probably|roughly)$/,
+          /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|scrape|gouge|bend|ding|dent|rub|bubble)\b[^.#]{0,45}\b(?:about|maybe|is|around|like|probably|roughly)$/,
         score: 1.2,
       },
       {
-        before: /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|ding|dent|rub|bubble)\b[^.#]{0,50}$/,
+        before: /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|scrape|gouge|bend|ding|dent|rub|bubble)\b[^.#]{0,50}$/,
         after: /^(?:inch |inches )?(?:long|across|wide|round|or so|maybe)\b/,
         score: 1.25,
       },
-      { after: /^(?:inch |inches )?(?:long )?(?:mark|scratch|tear|crack|chip|stain|split|rip|scuff|dent|ding)\b/, score: 1.15 },
+      {
+        after: /^(?:inch |inches )?(?:long )?(?:mark|scratch|tear|crack|chip|stain|split|rip|scuff|scrape|gouge|dent|ding)\b/,
+        score: 1.15,
+      },
     ],
     example: { heard: "on the headliner there's one pen mark that's half an inch long", value: 0.5 },
   },
@@ -211,6 +214,7 @@ export const bodySlots = [
     attribute: "size",
     unit: "in",
     need: { kinds: ["measure", "fraction", "integer"], units: ["in", "mm", null], min: 1.5, max: 60 },
+    unless: /# [^#]+ # (?:long|wide|across)\b/,
     cues: [
       { after: /^(?:inch |inches )?(?:ball|receiver|hitch|coupler|pintle)\b/, score: 1.2 },
       { about: ["bumper/hitch"], reach: "clause", score: 0.8 },

@@ -51,7 +51,8 @@ export const countSlots = [
     need: { kinds: ["integer"], units: [null], min: 1, max: 8 },
     cues: [
       {
-        after: /^(?:\w+ ){0,2}?(?:keys|fobs|key fobs|key|fob)\b(?! (?:ring|cover|chain|hole|pocket))/,
+        after:
+          /^(?:(?!stamps\b|and\b|owners?\b|keepers?\b|one\b|two\b|three\b|four\b|in\b|\d)\w+ ){0,2}?(?:keys|fobs|key fobs|key|fob)\b(?! (?:ring|cover|chain|hole|pocket))/,
         unless: /\bkey off\b|\bthird\b/,
         score: 1.2,
       },

@@ -22,6 +22,11 @@ export const electricalSlots = [
     need: { kinds: ["decimal", "measure", "integer"], units: [null], min: 5, max: 56 },
     cues: [
       {
+        before: /\b(?:holding|charging|charges|putting out)(?: at| about| around)*$/,
+        unless: /\bdollars|\bmiles|\bpressure|\boil\b|\bkilowatt/,
+        score: 1.0,
+      },
+      {
         about: ["electrical/battery", "electrical/alternator", "electrical/generator"],
         unless: /\bgroup\b|\bmiles?\b|\bmonths?\b|\byears?\b|\bdollars?\b/,
         score: 1.0,
@@ -49,7 +54,15 @@ export const electricalSlots = [
     attribute: "voltage",
     unit: "V",
     need: { units: [null], min: 10, max: 1600 },
-    cues: [{ before: /\b(?:voltage|volts|voltmeter)\b[^.#]{0,40}$/, score: 1.15 }],
+    cues: [
+      {
+        before: /\b(?:holding|charging|charges|putting out)(?: at| about| around)*$/,
+        after: /^(?:when|with|running|at idle|now)\b/,
+        unless: /\bpressure|\boil\b/,
+        score: 1.05,
+      },
+      { before: /\b(?:voltage|volts|voltmeter)\b[^.#]{0,40}$/, score: 1.15 },
+    ],
     value: (reading, said) => {
       const words = said.split(" ");
       const whole = { eleven: 11, twelve: 12, thirteen: 13, fourteen: 14 }[words[0] ?? ""];
@@ -96,6 +109,7 @@ export const electricalSlots = [
     unit: "kW",
     need: { kinds: ["integer", "decimal"], units: [null], min: 1, max: 400 },
     cues: [
+      { before: /\b(?:type (?:two|2)|on ac|wall box|slow charge)(?:'s| is| does)?(?: about| around)?$/, score: 1.1 },
       {
         after: /^(?:on|from|off) (?:a |the |your )?(?:wall box|wallbox|home charger|granny|three pin|rapid|fast charger|dc)\b/,
         score: 1.1,
@@ -111,6 +125,7 @@ export const electricalSlots = [
     unit: "kW",
     need: { units: ["kW"], min: 1, max: 400 },
     cues: [
+      { before: /\b(?:rapid|socket|type (?:two|2)|wall box|ac)\b[^.#]{0,40}$/, score: 1.35 },
       { before: /\bcharg(?:e|er|es|ing|ed)\b[^.#]{0,60}$|\bwall box\b[^.#]{0,40}$/, score: 1.35 },
       { after: /^[^.#]{0,40}\bcharg(?:e|er|es|ing)\b/, score: 1.35 },
     ],

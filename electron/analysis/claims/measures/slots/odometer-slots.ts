@@ -81,6 +81,7 @@ export const odometerSlots = [
     attribute: "mileage",
     unit: "said",
     need: { units: ["mi", "km"], min: 1, max: 100000 },
+    unless: /\bodometer\b|\bodo\b|\bclock\b|\bspeedo|\bmileometer/,
     cues: [
       {
         after:
@@ -186,7 +187,7 @@ export const odometerSlots = [
       {
         about: ["odometer"],
         reach: "recent",
-        before: /\b(?:says|showing|shows|reads|it's|at|is|was|had|to|there you are|there)(?: a| about| around| just)?$/,
+        before: /\b(?:says|showing|shows|reads|it's|at|is|was|had|there you are|there)(?: a| about| around| just)?$/,
         unless: /\bdollars|\basking|\bprice|\brpm/,
         score: 1.15,
       },
