@@ -15,10 +15,12 @@ interface CaptionStyle {
   readonly wordsPerCaption: number;
   readonly write: (words: string) => string;
 }
+const bare = (words: string) => words.toLowerCase().replace(/[.,?!;:]+(?=\s|$)/g, "");
 const captionStyles: readonly CaptionStyle[] = [
   { name: "paragraphs", wordsPerCaption: 400, write: (words) => words },
   { name: "three-second pieces", wordsPerCaption: 8, write: (words) => words },
-  { name: "no punctuation", wordsPerCaption: 40, write: (words) => words.toLowerCase().replace(/[.,?!;:]+(?=\s|$)/g, "") },
+  { name: "no punctuation", wordsPerCaption: 40, write: bare },
+  { name: "three-second pieces without punctuation", wordsPerCaption: 8, write: bare },
 ];
 
 function conflictsOf(walk: ToldWalk, style: CaptionStyle): string[] {
