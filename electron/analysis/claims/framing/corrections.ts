@@ -26,6 +26,9 @@ export const correctionRules: readonly CorrectionRule[] = [
       "no i lie",
       "no i tell a lie",
       "no i 'm wrong",
+      "nah/no/nope i 'm kidding/joking",
+      "just/only kidding/joking",
+      "i 'm kidding/joking",
       "no i was wrong",
       "no i 'm thinking",
       "actually it 's/is a/an/the",
@@ -155,7 +158,7 @@ function takesBack(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>)
   return (
     !before.endsSentence ||
     /^(?:i|scratch|strike|correction|sorry|wait)$/.test(marker) ||
-    /pardon|sorry|mean|lie|lying|misspoke/.test(units[hit.endUnit - 1]!.word)
+    /pardon|sorry|mean|lie|lying|misspoke|kidding|joking/.test(units[hit.endUnit - 1]!.word)
   );
 }
 

@@ -102,6 +102,7 @@ export const equipment: readonly Equipment[] = [
     unless: [
       "air compressor",
       "its compressor",
+      "ac compressor",
       "tire compressor",
       "about/bout the compressor",
       "the compressor folks",

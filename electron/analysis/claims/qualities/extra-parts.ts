@@ -13,6 +13,7 @@ export interface ExtraPart {
 }
 
 export const extraParts = [
+  { component: "glass", part: "windshield", position: "front", phrases: ["the screen", "a new screen", "front screen"], zones: ["front"] },
   { component: "body", part: "wheel arch", position: "rear", phrases: ["rear/back wheel arch/well/opening/lip/house", "rear/back arch"] },
   { component: "body", part: "wheel arch", position: "front", phrases: ["front wheel arch/well/opening/lip/house", "front arch"] },
   { component: "body", part: "quarter panel", position: "rear", phrases: ["rear/back quarter panel/skin"] },

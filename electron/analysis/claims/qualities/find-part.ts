@@ -41,6 +41,7 @@ export interface Asked {
 function leftOut(part: ScenePart, { attribute, circumstance }: Asked): boolean {
   if (attribute !== "condition") return within.has(part.part ?? "");
   if (circumstance === "praise") return false;
+  if (circumstance === "leaks" && /^(?:timing chain|drive belt|spark plug)$/.test(part.part ?? "")) return true;
   return part.part === "oil" || part.part === "gap" || part.part === "body line";
 }
 

@@ -1,4 +1,5 @@
 import type { AttributeName, ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
+import { isNumberWord } from "../framing/phrases.ts";
 import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 
 /**
@@ -93,7 +94,8 @@ function sideAt(words: readonly string[], at: number, scene: SpokenScene, zone: 
   const after = words[at + 1] ?? "";
   const seen: Side | null = zone === "driver-side" ? "driver" : zone === "passenger-side" ? "passenger" : null;
   if (/^drivers?(?:'s?)?$/.test(word)) return "driver";
-  if (/^passengers?(?:'s?)?$/.test(word)) return "passenger";
+  // "seven passenger": how many, and not where.
+  if (/^passengers?(?:'s?)?$/.test(word)) return isNumberWord(before) || /^(?:car|van|vehicle|miles)$/.test(after) ? null : "passenger";
   const onHand = (hand: "left" | "right"): Side => (hand === scene.wheelSide ? "driver" : "passenger");
   if (word === "offside" || (word === "off" && after === "side")) return onHand(scene.kerbSide === "left" ? "right" : "left");
   if (word === "nearside" || (word === "near" && after === "side")) return onHand(scene.kerbSide);

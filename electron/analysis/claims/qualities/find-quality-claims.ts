@@ -1,4 +1,4 @@
-import type { Claim, ComponentName, PositionName } from "../../../../shared-types/index.ts";
+import type { Claim, ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
 import type { Speech } from "../../model.ts";
 import { spansOfTokens } from "../../model.ts";
 import type { Frames } from "../framing/frame-speech.ts";
@@ -160,8 +160,12 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     punctuated: scene.speech.punctuated,
     presence: rule.attribute === "presence",
   });
+  const answered = answeredNo(scene, hit.end);
+  if (answered && rule.denial === "drops") return [];
   const deniedLater =
-    rule.attribute === "presence" && rule.denial === "turns" && (deniedAfter(scene.units, hit.endUnit) || answeredNo(scene, hit.end));
+    rule.attribute === "presence" &&
+    rule.denial === "turns" &&
+    (answered || deniedAfter(scene.units, hit.endUnit) || everythingBut(scene, hit.first));
   const turned = denied >= 0 || deniedLater;
   if (turned && rule.denial === "drops") return [];
   if (denied >= 0 && rule.attribute === "condition" && deniesInPart(scene.units, denied, hit.firstUnit)) return [];
@@ -218,10 +222,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       },
     ];
   }
-  const shell =
-    rule.attribute === "condition" && rule.circumstance !== undefined && rule.circumstance !== "praise" && rule.about.among.includes("body")
-      ? shellOfZone[zone as keyof typeof shellOfZone]
-      : undefined;
+  const shell = looksOnlyHere(scene, hit.end) ? undefined : shellSeen(rule, zone);
   const otherwise: FixedPart | null = rule.about.otherwise ?? (shell ? { component: shell, part: null } : null);
   if (otherwise?.component === "wheel" && spareNear(scene, hit.first))
     return [{ ...shared, component: "spare", part: null, position: null, value, named: null }];
@@ -245,10 +246,32 @@ function answeredNo(scene: SpokenScene, end: number): boolean {
   return tokens[end - 1]!.after.includes("?") && /^(?:no|nope|nah|none|not|sadly|afraid|didn't|doesn't)$/.test(tokens[end]?.word ?? "");
 }
 
+/** "everything but the sunroof" */
+function everythingBut(scene: SpokenScene, first: number): boolean {
+  const before = scene.speech.tokens.slice(Math.max(0, first - 5), first).map((token) => token.word);
+  return /\b(?:everything|all|every option|loaded) (?:but|except|bar|minus|apart from|except for)(?: the| a| an)?$/.test(before.join(" "));
+}
+
 const verbs: ReadonlySet<string> = new Set(["is", "are", "was", "were", "'s", "'re"]);
 
 function isVerb(scene: SpokenScene, unit: number): boolean {
   return verbs.has(scene.units[unit]!.word);
+}
+
+/** "No leaks up here": said of what is in view, not of the whole. */
+function looksOnlyHere(scene: SpokenScene, end: number): boolean {
+  const { tokens } = scene.speech;
+  for (let token = end; token < Math.min(tokens.length - 1, end + 4); token++) {
+    if (/^(?:up|on)$/.test(tokens[token]!.word) && /^(?:here|top)$/.test(tokens[token + 1]!.word)) return true;
+  }
+  return false;
+}
+
+/** What damage is said of where no part is named: the shell in view, or for a leak the engine in its bay. */
+function shellSeen(rule: QualityRule, zone: ZoneName): ComponentName | undefined {
+  if (rule.attribute !== "condition" || rule.circumstance === undefined || rule.circumstance === "praise") return undefined;
+  if (rule.circumstance === "leaks") return zone === "engine-bay" ? "engine" : undefined;
+  return isNamedPart(rule.about) && rule.about.among.includes("body") ? shellOfZone[zone as keyof typeof shellOfZone] : undefined;
 }
 
 const noWords: ReadonlySet<string> = new Set(["or"]);

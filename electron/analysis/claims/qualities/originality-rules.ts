@@ -257,6 +257,8 @@ export const originalityRules: readonly QualityRule[] = [
       "been replaced",
       "was/were replaced",
       "got replaced",
+      "replaced and/in/last/due/after/under/with",
+      "replaced $",
       "we/they/he/she/i/somebody/someone/guy/owner/shop replaced/changed/swapped/renewed the/this/that/both/all/these",
       "we/they/he/she/i/somebody/someone/guy/owner put a/an new/different/later/another",
       "been changed !over/from",
