@@ -10,6 +10,7 @@ import type { EarlierMeasure } from "./carry-over.ts";
 import { circumstanceOf } from "./circumstance.ts";
 import { countAdjective } from "./counted-parts.ts";
 import { writtenMeaning } from "./spoken-form.ts";
+import { stanceOf } from "./stance.ts";
 import { type NumberSurroundings, phraseOf, type SpeechMap } from "./surroundings.ts";
 
 /** A measure with what its claim came to. */
@@ -29,6 +30,8 @@ export interface BuildContext {
   readonly repair: Repair | null;
   /** Most recent last. */
   readonly earlier: readonly ReadMeasure[];
+  readonly numberBefore: SpokenNumber | undefined;
+  readonly numberAfter: SpokenNumber | undefined;
   readonly notBefore: number;
   readonly notAfter: number;
 }
@@ -222,7 +225,7 @@ function claimOf(
     attribute,
     value,
     unit,
-    stance: frame.stance,
+    stance: stanceOf(speech, frame, number, context.numberBefore, context.numberAfter),
     // "One owner from new" counts the owners of today.
     time: part === "owner" ? "today" : frame.time,
     circumstance,

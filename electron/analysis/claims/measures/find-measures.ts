@@ -57,6 +57,8 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       wheel,
       repair,
       earlier: recent,
+      numberBefore: numbers[order - 1],
+      numberAfter: numbers[order + 1],
       notBefore: endOfMeasureBefore(map, numbers, order, (earlierNumber) => used.has(earlierNumber.index), isSlip),
       notAfter: numbers[order + 1]?.first ?? speech.tokens.length,
     };

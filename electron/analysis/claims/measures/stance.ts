@@ -1,0 +1,50 @@
+import type { Stance } from "../../../../shared-types/index.ts";
+import type { Speech, SpokenNumber } from "../../model.ts";
+import type { Clause } from "../framing/index.ts";
+import { phraseOf } from "./surroundings.ts";
+
+/** Words right before a number that leave it open by a little ("about", "call it"). */
+const roundsBefore =
+  /\b(?:about|around|roughly|approximately|maybe|nearly|almost|close to|call it|just under|just over|little under|little over|somewhere near|something like|(?:for|with|had|got|at|maybe|was|is|it's|of) like)(?: a| an| the| maybe)?$/;
+/** The same right after it ("thirty or so", "nineteen thousand near enough"). */
+const roundsAfter =
+  /^(?:or so|or thereabouts|ish\b|give or take|near enough|as near as|i (?:think|guess|believe|reckon|suppose|want to say)|more or less|if i remember)\b/;
+
+/** Doubt that governs all that follows it in its clause. */
+const leadsIn =
+  /\b(?:i (?:believe|think|guess|reckon|suppose|want to say|wanna say|would say|would guess)|i'd (?:say|guess)|looks like|look like|appears|seems|should be|supposed to|probably|possibly|perhaps|might|could be|must be|as far as|from what i|if i (?:remember|recall)|not sure|don't know|i'm told)\b/;
+/** Doubt about the one number beside it. */
+const rounds =
+  /\b(?:about|around|roughly|approximately|maybe|nearly|almost|call it|or so|or thereabouts|give or take|near enough|like|ish|i (?:think|guess|believe|reckon|suppose))\b/;
+
+/**
+ * How firmly a number is said. A clause may hold several, and a word of doubt beside one says nothing of the others: "it's a 1964, two point six,
+ * and it's nineteen thousand near enough" doubts the price alone.
+ */
+export function stanceOf(
+  speech: Speech,
+  frame: Clause,
+  number: SpokenNumber,
+  before: SpokenNumber | undefined,
+  after: SpokenNumber | undefined,
+): Stance {
+  if (frame.stance === "reported") return "reported";
+  const { tokens } = speech;
+  const said = (first: number, end: number): string => phraseOf(tokens, Math.max(first, 0), Math.min(end, tokens.length));
+  const closed = /[.?!,;]/.test(tokens[number.end - 1]!.after) && !/^near enough|^or /.test(said(number.end, number.end + 2));
+  if (roundsBefore.test(said(number.first - 4, number.first)) || (!closed && roundsAfter.test(said(number.end, number.end + 4))))
+    return "hedged";
+  if (frame.stance !== "hedged") return frame.stance;
+  const sharedBefore = before !== undefined && before.first >= frame.first ? before : undefined;
+  const sharedAfter = after !== undefined && after.first < frame.end ? after : undefined;
+  if (!sharedBefore && !sharedAfter) return "hedged";
+  const ownBefore = said(sharedBefore ? sharedBefore.end : frame.first, number.first);
+  const ownAfter = said(number.end, sharedAfter ? sharedAfter.first : frame.end);
+  const leading = leadsIn.test(said(frame.first, number.first));
+  if (leading || rounds.test(ownBefore) || (!sharedAfter && (rounds.test(ownAfter) || leadsIn.test(ownAfter)))) return "hedged";
+  // "31,600 miles on it, two owners | I believe": handed back to the last number of the clause alone.
+  if (sharedAfter && roundsAfter.test(said(frame.end, frame.end + 3)) && !leadsIn.test(said(frame.first - 6, frame.first))) return "stated";
+  // Doubt that this table does not know was heard by the framing of the clause.
+  const elsewhere = said(frame.first, frame.end);
+  return rounds.test(elsewhere) || leadsIn.test(elsewhere) ? "stated" : "hedged";
+}
