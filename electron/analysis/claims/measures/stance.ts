@@ -37,6 +37,9 @@ export function stanceOf(
   if (frame.stance !== "hedged") return frame.stance;
   const sharedBefore = before !== undefined && before.first >= frame.first ? before : undefined;
   const sharedAfter = after !== undefined && after.first < frame.end ? after : undefined;
+  const own = said(frame.first, frame.end);
+  const doubtedHere = rounds.test(own) || leadsIn.test(own) || leadsIn.test(said(frame.first - 6, frame.first));
+  if (!doubtedHere && after && roundsAfter.test(said(after.end, after.end + 4))) return "stated";
   if (!sharedBefore && !sharedAfter) return "hedged";
   const ownBefore = said(sharedBefore ? sharedBefore.end : frame.first, number.first);
   const ownAfter = said(number.end, sharedAfter ? sharedAfter.first : frame.end);
@@ -45,6 +48,5 @@ export function stanceOf(
   // "31,600 miles on it, two owners | I believe": handed back to the last number of the clause alone.
   if (sharedAfter && roundsAfter.test(said(frame.end, frame.end + 3)) && !leadsIn.test(said(frame.first - 6, frame.first))) return "stated";
   // Doubt that this table does not know was heard by the framing of the clause.
-  const elsewhere = said(frame.first, frame.end);
-  return rounds.test(elsewhere) || leadsIn.test(elsewhere) ? "stated" : "hedged";
+  return rounds.test(own) || leadsIn.test(own) ? "stated" : "hedged";
 }
