@@ -2,7 +2,7 @@ import type { ComponentName } from "../../../../shared-types/index.ts";
 import { isNumberWord } from "../framing/phrases.ts";
 import { hasPartAsSubject } from "./find-part.ts";
 import { findPlace } from "./find-place.ts";
-import { type Quality, speaksOfThisVehicle } from "./find-quality-claims.ts";
+import { type Quality, speaksOfThisVehicle } from "./quality.ts";
 import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 
 /** Words for colors, as a seller says them. The value of a claim is the color's own word: "dark red metallic" is red. */

@@ -1,1 +1,2 @@
-export { findQualityClaims, type QualityInput, qualityRules } from "./find-quality-claims.ts";
+export { findQualityClaims, type QualityInput } from "./find-quality-claims.ts";
+export { qualityRules } from "./quality-rules.ts";

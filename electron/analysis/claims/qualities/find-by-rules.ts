@@ -1,0 +1,213 @@
+import type { ComponentName, ZoneName } from "../../../../shared-types/index.ts";
+import type { PhraseHit } from "../framing/phrases.ts";
+import { conditionRules } from "./condition-rules.ts";
+import { denialBefore, deniedAfter, deniesInPart } from "./denial.ts";
+import { findPart, hasPartAsSubject } from "./find-part.ts";
+import { findPlace } from "./find-place.ts";
+import { matchRules, type RulePhrase } from "./match-rules.ts";
+import { type Quality, speaksOfThisVehicle } from "./quality.ts";
+import { type FixedPart, isNamedPart, type QualityAttribute, type QualityRule } from "./quality-rule.ts";
+import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
+
+/** Words of damage: a denial passes through a list of them ("no dings, no chips or scratches"). */
+const damageWords: ReadonlySet<string> = new Set([
+  ...conditionRules
+    .filter((rule) => rule.value === "flawed")
+    .flatMap((rule) => rule.phrases.flatMap((phrase) => phrase.split(" ").filter((word) => /^[a-z]+$/.test(word)))),
+  "or",
+]);
+
+const opposite: Readonly<Record<string, string>> = { present: "absent", original: "replaced", replaced: "original", flawed: "good" };
+
+/** Zones in which damage without a named part belongs to the shell that is being looked at. */
+const shellOfZone = {
+  underside: "frame",
+  "driver-side": "body",
+  "passenger-side": "body",
+  front: "body",
+  rear: "body",
+  cargo: "cargo-floor",
+} as const satisfies Record<string, ComponentName>;
+
+/** Every quality that the rule tables find, in order of place. */
+export function findByRules(scene: SpokenScene): Quality[] {
+  const found: Quality[] = [];
+  const coveredTo = new Map<QualityRule, number>();
+  const memory: Memory = { last: null, flaw: null };
+  for (const hit of matchRules(scene.units)) {
+    const { rule } = hit.phrase.meaning;
+    if ((coveredTo.get(rule) ?? -1) > hit.firstUnit) continue;
+    const made = qualitiesOf(scene, rule, hit, memory);
+    if (made.length > 0) coveredTo.set(rule, hit.endUnit);
+    found.push(...made);
+  }
+  return found;
+}
+
+/** The part last spoken of with a quality: "and the back one is clean" goes on about it. */
+interface Memory {
+  last: ScenePart | null;
+  /** The flaw last found: "a weep, not a leak" makes it milder and does not deny it. */
+  flaw: { readonly rule: QualityRule; readonly sentence: number } | null;
+}
+
+function contradictsItself(memory: Memory, rule: QualityRule, scene: SpokenScene, hit: PhraseHit<RulePhrase>): boolean {
+  return memory.flaw !== null && memory.flaw.rule === rule && memory.flaw.sentence === scene.frames.at(hit.first).sentence;
+}
+
+function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RulePhrase>, memory: Memory): Quality[] {
+  const zone = scene.zoneAt(hit.first);
+  if (rule.zones && !rule.zones.includes(zone)) return [];
+  if (!speaksOfThisVehicle(scene, hit.first, hit.end)) return [];
+  if (isVerb(scene, hit.firstUnit) && isNamedPart(rule.about) && !hasPartAsSubject(scene, hit.firstUnit)) return [];
+  const denied = denialBefore(scene.units, hit.firstUnit, {
+    listed: rule.attribute === "condition" ? damageWords : noWords,
+    punctuated: scene.speech.punctuated,
+    presence: rule.attribute === "presence",
+  });
+  const answered = answeredNo(scene, hit.end);
+  if (answered && rule.denial === "drops") return [];
+  const deniedLater =
+    rule.attribute === "presence" &&
+    rule.denial === "turns" &&
+    (answered || deniedAfter(scene.units, hit.endUnit) || everythingBut(scene, hit.first));
+  const turned = denied >= 0 || deniedLater;
+  if (turned && rule.denial === "drops") return [];
+  if (denied >= 0 && rule.attribute === "condition" && deniesInPart(scene.units, denied, hit.firstUnit)) return [];
+  const first = denied >= 0 ? scene.units[denied]!.token : hit.first;
+  const value = turned ? (opposite[rule.value] ?? rule.value) : rule.value;
+  const shared = { first, end: hit.end, attribute: rule.attribute, circumstance: rule.circumstance ?? null, rule: rule.name };
+  if (!isNamedPart(rule.about)) {
+    return rule.about.map((fixed) => {
+      const part = mentionAt(scene, hit.first, hit.end, fixed.component);
+      const spare =
+        rule.name.startsWith("tire type") || rule.name.startsWith("wheel type") || rule.name === "wheels of steel"
+          ? spareNear(scene, hit.first)
+          : null;
+      const component = spare ? "spare" : fixed.component;
+      return {
+        ...shared,
+        component,
+        part: fixed.part,
+        // Equipment is there or not, wherever it was spoken of.
+        position:
+          spare || rule.attribute === "presence"
+            ? null
+            : (fixed.position ??
+              findPlace(scene, { first: hit.first, end: hit.end, part, component, partName: fixed.part, attribute: rule.attribute, zone })),
+        value: turned ? value : (fixed.value ?? value),
+        named: null,
+      };
+    });
+  }
+  const part = findPart(scene, hit.first, hit.end, rule.about, {
+    attribute: rule.attribute,
+    circumstance: rule.circumstance ?? null,
+    last: memory.last,
+  });
+  if (part) {
+    if (rule.attribute === "condition" && turned && contradictsItself(memory, rule, scene, hit)) return [];
+    if (rule.attribute === "condition" && !turned && rule.value === "flawed")
+      memory.flaw = { rule, sentence: scene.frames.at(hit.first).sentence };
+    if (part.first >= (memory.last?.first ?? 0)) memory.last = part;
+    // "the factory stereo's gone"
+    if (rule.name === "the maker's own, named after" && deniedAfter(scene.units, scene.unitOf(part.end - 1) + 1)) return [];
+    const spare = part.component === "wheel" || part.component === "tire" ? spareNear(scene, hit.first) : null;
+    const target = onPaint(rule, spare ? { ...part, component: "spare", part: null } : asWhole(part, rule.attribute));
+    return [
+      {
+        ...shared,
+        component: target.component,
+        part: target.part,
+        position: spare
+          ? null
+          : findPlace(scene, { first, end: hit.end, part, component: part.component, attribute: rule.attribute, zone }),
+        value: rule.valueOn?.[part.component] ?? value,
+        named: part,
+      },
+    ];
+  }
+  const shell = looksOnlyHere(scene, hit.end) ? undefined : shellSeen(rule, zone);
+  const otherwise: FixedPart | null = rule.about.otherwise ?? (shell ? { component: shell, part: null } : null);
+  if (otherwise?.component === "wheel" && spareNear(scene, hit.first))
+    return [{ ...shared, component: "spare", part: null, position: null, value, named: null }];
+  if (!otherwise || (rule.attribute === "condition" && !rule.about.among.includes(otherwise.component))) return [];
+  memory.last = { first: hit.first, end: hit.end, component: otherwise.component, part: otherwise.part, position: null, plural: false };
+  return [
+    {
+      ...shared,
+      component: otherwise.component,
+      part: otherwise.part,
+      position: findPlace(scene, { first, end: hit.end, part: null, component: otherwise.component, attribute: rule.attribute, zone }),
+      value: turned ? value : (otherwise.value ?? value),
+      named: null,
+    },
+  ];
+}
+
+/** "Backup camera? No, not on this one." */
+function answeredNo(scene: SpokenScene, end: number): boolean {
+  const { tokens } = scene.speech;
+  return tokens[end - 1]!.after.includes("?") && /^(?:no|nope|nah|none|not|sadly|afraid|didn't|doesn't)$/.test(tokens[end]?.word ?? "");
+}
+
+/** "everything but the sunroof" */
+function everythingBut(scene: SpokenScene, first: number): boolean {
+  const before = scene.speech.tokens.slice(Math.max(0, first - 5), first).map((token) => token.word);
+  return /\b(?:everything|all|every option|loaded) (?:but|except|bar|minus|apart from|except for)(?: the| a| an)?$/.test(before.join(" "));
+}
+
+const verbs: ReadonlySet<string> = new Set(["is", "are", "was", "were", "'s", "'re"]);
+
+function isVerb(scene: SpokenScene, unit: number): boolean {
+  return verbs.has(scene.units[unit]!.word);
+}
+
+/** "No leaks up here": said of what is in view, not of the whole. */
+function looksOnlyHere(scene: SpokenScene, end: number): boolean {
+  const { tokens } = scene.speech;
+  for (let token = end; token < Math.min(tokens.length - 1, end + 4); token++) {
+    if (/^(?:up|on)$/.test(tokens[token]!.word) && /^(?:here|top)$/.test(tokens[token + 1]!.word)) return true;
+  }
+  return false;
+}
+
+/** What damage is said of where no part is named: the shell in view, or for a leak the engine in its bay. */
+function shellSeen(rule: QualityRule, zone: ZoneName): ComponentName | undefined {
+  if (rule.attribute !== "condition" || rule.circumstance === undefined || rule.circumstance === "praise") return undefined;
+  if (rule.circumstance === "leaks") return zone === "engine-bay" ? "engine" : undefined;
+  return isNamedPart(rule.about) && rule.about.among.includes("body") ? shellOfZone[zone as keyof typeof shellOfZone] : undefined;
+}
+
+const noWords: ReadonlySet<string> = new Set(["or"]);
+
+/** A bench is made of what the seats are made of. */
+function asWhole(part: ScenePart, attribute: QualityAttribute): ScenePart {
+  return part.component === "seats" && part.part === "bench" && attribute !== "condition" ? { ...part, part: null } : part;
+}
+
+/** Paint work on a panel is about that panel's paint, not about the panel. */
+function onPaint(rule: QualityRule, part: ScenePart): { readonly component: ComponentName; readonly part: string | null } {
+  if (!/paint/.test(rule.name) || rule.attribute !== "originality") return part;
+  if (part.component === "vehicle") return { component: "paint", part: null };
+  return part.component === "body" ? { component: "paint", part: part.part } : part;
+}
+
+function mentionAt(scene: SpokenScene, first: number, end: number, component: ComponentName): ScenePart | null {
+  for (let at = scene.partIndexFrom(Math.max(0, first - 3)); at < scene.parts.length && scene.parts[at]!.first < end; at++) {
+    const part = scene.parts[at]!;
+    if (part.end > first && part.component === component) return part;
+  }
+  return null;
+}
+
+/** Words about a tire belong to the spare where the spare was named last, in the sentence or just before it. */
+function spareNear(scene: SpokenScene, first: number): ScenePart | null {
+  for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
+    const part = scene.parts[at]!;
+    if (first - part.first > 16) return null;
+    if (part.component === "spare") return part;
+    if (part.component === "tire" && part.first < first - 1) return null;
+  }
+  return null;
+}

@@ -1,0 +1,20 @@
+import { conditionRules } from "./condition-rules.ts";
+import { materialRules } from "./material-rules.ts";
+import { originalityRules } from "./originality-rules.ts";
+import { presenceRules } from "./presence-rules.ts";
+import type { QualityRule } from "./quality-rule.ts";
+import { bodyTypeRules } from "./type-rules-body.ts";
+import { engineTypeRules } from "./type-rules-engine.ts";
+import { runningGearTypeRules } from "./type-rules-running-gear.ts";
+import { suspensionTypeRules } from "./type-rules-suspension.ts";
+
+export const qualityRules: readonly QualityRule[] = [
+  ...runningGearTypeRules,
+  ...engineTypeRules,
+  ...suspensionTypeRules,
+  ...bodyTypeRules,
+  ...materialRules,
+  ...presenceRules,
+  ...originalityRules,
+  ...conditionRules,
+];
