@@ -4,6 +4,7 @@ import { problemOf } from "../client/client.ts";
 import { useClient, useHostEvent } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
 import { Modal } from "../shared/dialog.tsx";
+import { recordingPlace } from "../shared/place.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { DescriptionFields } from "./description-fields.tsx";
 import { FileSlot } from "./file-slot.tsx";
@@ -27,7 +28,7 @@ function sortFiles(files: readonly File[]): Parts {
 export interface ImportDialogProps {
   readonly dropped: readonly File[];
   readonly onClose: () => void;
-  readonly onImported: (recordingId: string) => void;
+  readonly onImported: () => void;
 }
 
 export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps) {
@@ -80,8 +81,9 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
         stockSheet: ids.stockSheet,
         ...descriptionOfDraft(draft),
       });
-      onImported(summary.id);
+      onImported();
       onClose();
+      window.location.hash = recordingPlace(summary.id, "mark");
     } catch (thrown) {
       const met = problemOf(thrown);
       setProblem({ part: partAtFault(met, parts), problem: met });

@@ -18,8 +18,6 @@ export function LibraryScreen() {
   const { recordings, problem, reload } = useLibrary();
   const [importing, setImporting] = useState(false);
   const [dropped, setDropped] = useState<readonly File[]>([]);
-  /** The recording that was just imported: its row takes the focus, so that Enter opens it. */
-  const [imported, setImported] = useState<string | null>(null);
   const [describing, setDescribing] = useState<RecordingSummary | null>(null);
   const [removing, setRemoving] = useState<RecordingSummary | null>(null);
   const [problemMet, setProblemMet] = useState<Problem | null>(null);
@@ -67,7 +65,6 @@ export function LibraryScreen() {
               <RecordingRow
                 key={recording.id}
                 recording={recording}
-                justImported={recording.id === imported}
                 onDescribe={() => setDescribing(recording)}
                 onAnalyse={() => analyse(recording)}
                 onRemove={() => setRemoving(recording)}
@@ -80,16 +77,7 @@ export function LibraryScreen() {
           <p className="caution">{cautions.underside}</p>
         </footer>
       </main>
-      {importing ? (
-        <ImportDialog
-          dropped={dropped}
-          onClose={() => setImporting(false)}
-          onImported={(id) => {
-            setImported(id);
-            reload();
-          }}
-        />
-      ) : null}
+      {importing ? <ImportDialog dropped={dropped} onClose={() => setImporting(false)} onImported={reload} /> : null}
       {describing ? <DescribeDialog recording={describing} onClose={() => setDescribing(null)} onSaved={reload} /> : null}
       <Ask
         title={`Remove “${removing?.title ?? ""}” from the library?`}

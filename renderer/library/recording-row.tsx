@@ -1,5 +1,4 @@
 import { Menu } from "@base-ui/react/menu";
-import { useEffect, useRef } from "react";
 import type { RecordingSummary } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { counted } from "../shared/count.ts";
@@ -10,32 +9,21 @@ import { bodyStyleLabels } from "./body-styles.ts";
 
 export interface RecordingRowProps {
   readonly recording: RecordingSummary;
-  readonly justImported: boolean;
   readonly onDescribe: () => void;
   readonly onAnalyse: () => void;
   readonly onRemove: () => void;
 }
 
 /** One recording with what waits at each desk. */
-export function RecordingRow({ recording, justImported, onDescribe, onAnalyse, onRemove }: RecordingRowProps) {
+export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove }: RecordingRowProps) {
   const { counts, vehicle } = recording;
-  const title = useRef<HTMLAnchorElement>(null);
-  useEffect(() => {
-    if (!justImported) return;
-    // After the import window has handed the focus back to where it was opened.
-    const soon = setTimeout(() => title.current?.focus());
-    return () => clearTimeout(soon);
-  }, [justImported]);
   const settled = counts.conflicts - counts.openConflicts;
   const film = recording.hasVideo ? (recording.videoFound ? "with video" : "its video is gone from where it was") : "transcript only";
   return (
     <li className="recording">
       <div className="recording-what">
         <h2>
-          <a href={recordingPlace(recording.id, "mark")} ref={title}>
-            {recording.title}
-          </a>
-          {justImported ? <span className="chip recording-new">just imported</span> : null}
+          <a href={recordingPlace(recording.id, "mark")}>{recording.title}</a>
         </h2>
         <p className="soft">
           {[vehicle.year, vehicle.name, bodyStyleLabels[vehicle.bodyStyle], `${vehicle.drive} drive`].filter(Boolean).join(", ")}
