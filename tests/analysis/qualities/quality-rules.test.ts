@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { frameSpeech } from "../../../electron/analysis/claims/framing/index.ts";
 import { findMentions } from "../../../electron/analysis/claims/lexicon/find-mentions.ts";
-import { colorExamples, colorQuiet } from "../../../electron/analysis/claims/qualities/find-colors.ts";
+import { colorExamples, colorQuiet } from "../../../electron/analysis/claims/qualities/color-words.ts";
 import { findQualityClaims, qualityRules } from "../../../electron/analysis/claims/qualities/index.ts";
 import type { QualityExample } from "../../../electron/analysis/claims/qualities/quality-rule.ts";
 import type { Claim, ZoneName } from "../../../shared-types/index.ts";

@@ -11,9 +11,7 @@ import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 
 /** Words of damage: a denial passes through a list of them ("no dings, no chips or scratches"). */
 const damageWords: ReadonlySet<string> = new Set([
-  ...conditionRules
-    .filter((rule) => rule.value === "flawed")
-    .flatMap((rule) => rule.phrases.flatMap((phrase) => phrase.split(" ").filter((word) => /^[a-z]+$/.test(word)))),
+  ...conditionRules.filter((rule) => rule.value === "flawed").flatMap((rule) => rule.phrases.filter((phrase) => /^[a-z]+$/.test(phrase))),
   "or",
 ]);
 

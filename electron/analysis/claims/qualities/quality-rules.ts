@@ -5,6 +5,7 @@ import { presenceRules } from "./presence-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
 import { bodyTypeRules } from "./type-rules-body.ts";
 import { engineTypeRules } from "./type-rules-engine.ts";
+import { outsideTypeRules } from "./type-rules-outside.ts";
 import { runningGearTypeRules } from "./type-rules-running-gear.ts";
 import { suspensionTypeRules } from "./type-rules-suspension.ts";
 
@@ -12,6 +13,7 @@ export const qualityRules: readonly QualityRule[] = [
   ...runningGearTypeRules,
   ...engineTypeRules,
   ...suspensionTypeRules,
+  ...outsideTypeRules,
   ...bodyTypeRules,
   ...materialRules,
   ...presenceRules,
