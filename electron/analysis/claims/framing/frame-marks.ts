@@ -95,6 +95,8 @@ export class FrameMarks {
     switch (reach) {
       case "from-here":
         return [first, stop];
+      case "until-here":
+        return [start, end];
       case "next-words":
         return [first, Math.min(end + 4, stop)];
       case "clause": {

@@ -98,6 +98,23 @@ export const supposedRules: readonly FrameRule[] = [
     quiet: ["You can see the fifteens.", "You could hear the compressor."],
   },
   {
+    name: "option nobody took",
+    meaning: optionAbsent,
+    reach: "until-here",
+    phrases: [
+      "nobody checked/ticked that/the box",
+      "no one checked/ticked that/the box",
+      "never ticked that/the box",
+      "did n't tick/check that/the box",
+    ],
+    example: {
+      says: "It was a four hundred dollar extra but nobody checked that box the carpet is new.",
+      framed: "nobody checked",
+      free: "carpet is new",
+    },
+    quiet: ["Somebody checked the box in the trunk.", "They ticked every box."],
+  },
+  {
     name: "option the vehicle has not",
     meaning: optionAbsent,
     reach: "clause",
@@ -114,8 +131,6 @@ export const supposedRules: readonly FrameRule[] = [
       "was optional !and",
       "an option on",
       "optional extra",
-      "nobody checked that box",
-      "nobody ticked",
       "not optioned",
       "did n't order",
       "did n't tick",
