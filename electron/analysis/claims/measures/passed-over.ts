@@ -54,10 +54,13 @@ const othersVehicles: readonly RegExp[] = [
 ];
 
 /** Units and things no claim carries. */
-const unclaimed = /^(?:amps?|watts?|lumens?|cranking|cold cranking|channels?|megabytes?|songs|people|bucks off|pages?)\b/;
+const unclaimed =
+  /^(?:some (?:thousand|odd|hundred)|amps?|watts?|lumens?|cranking|cold cranking|channels?|megabytes?|songs|people|bucks off|pages?)\b/;
 
 /** True where a number points, belongs to something no claim carries, or to another vehicle. */
 export function claimsNothing(number: SpokenNumber, around: NumberSurroundings): boolean {
   if (unclaimed.test(around.after) || othersVehicles.some((others) => others.test(`${around.before} # ${around.after}`))) return true;
+  // "Sixty some thousand" is neither 1960 nor a thousand.
+  if (/^(?:thousand|hundred)$/.test(around.said)) return true;
   return otherOnes.test(around.before) && number.readings[0]!.kind === "integer" && number.end - number.first === 1;
 }

@@ -179,6 +179,7 @@ export const chassisSlots = [
     unit: "in",
     need: { units: ["in"], min: 10, max: 22 },
     cues: [
+      { zones: ["cabin"], after: /^(?:inch )?(?:[\w-]+ ){0,2}?wheel\b/, score: 1.35 },
       { after: /^(?:inch )?(?:\w+ ){0,2}?(?:steering wheel|banjo|wood rim)\b/, score: 1.3 },
       { about: ["steering/steering wheel"], reach: "sentence", score: 1.1 },
     ],

@@ -27,6 +27,7 @@ export const countSlots = [
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 1, max: 20 },
     cues: [
+      { before: /\b(?:v5|v5c|log ?book|report|history)\b[^.#]{0,15}\b(?:says|shows|has)$/, about: ["vehicle/owner"], score: 1.0 },
       { after: /^(?:\w+ )?(?:owners?|keepers?)\b/, unless: /\bowners? club|\bowners? manual/, score: 1.2 },
       { before: /\b(?:owners|keepers)\b[^.#]{0,14}\b(?:been|had|has had|there's)$/, score: 1.2 },
     ],

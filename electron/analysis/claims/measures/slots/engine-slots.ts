@@ -34,21 +34,21 @@ export const engineSlots = [
       {
         zones: ["engine-bay"],
         before: /\b(?:so|okay|it's|that's|alright|right|here's|a|an|the|that|your|our|numbers|matching|original|factory|genuine)$/,
-        unless: /\bcarb|\bdollars|\bmiles|\bpsi\b|\bhorse|\btorque\b|\bbarrel\b|\bvolt/,
+        unless: /\bdollars|\bmiles|\bpsi\b|\bhorse|\btorque\b|\bvolt/,
         score: 0.6,
       },
 
       {
         after:
           /^(?:(?:\w+ ){0,2}?(?:motor|engine|small block|big block)|v ?8|v ?eight|v ?6|v ?six|flathead|small block|big block|crate|stroker|four v|4 v|two v|ci|c i|cube|cubes|windsor|straight six|inline)\b/,
-        unless: /\bcarb|\bdollars|\bmiles|\bmiles\b/,
+        unless: /\bdollars|\bmiles|\bmiles\b/,
         score: 1.15,
       },
       {
         before:
           /\b(?:badge says|bored to|stroked to|bored out to|makes (?:it|that) an?|out to an?|motor(?:'s| is) an?|engine(?:'s| is) an?|stuck an?|dropped an?|put an?|original|ticket says|numbers|matching|factory|genuine|real|got the|has the|with the|got a|has a|with a)$/,
         about: ["engine", "vehicle"],
-        unless: /\bcarb|\bgears?\b|\bdollars|\bmiles|\brear end\b|\btorque\b/,
+        unless: /\bgears?\b|\bdollars|\bmiles|\brear end\b|\btorque\b/,
         score: 0.9,
       },
       { before: /\b(?:badge says|badge reads|emblem says|air cleaner says|build (?:sheet|ticket) says)(?: it's)?(?: a)?$/, score: 1.1 },
@@ -57,7 +57,7 @@ export const engineSlots = [
         reach: "recent",
         before: /\b(?:it's|that's|is|was|a|an|the|that)(?: a| an| the)?$/,
         unless:
-          /\bcarb|\bgears?\b|\bdollars|\bmiles|\bpsi\b|\bpounds?\b|\bhorse|\btires?\b|\bspline|\bpapers\b|\bcasting\b|\btorque\b|\bover\b|\bbarrel\b/,
+          /\bgears?\b|\bdollars|\bmiles|\bpsi\b|\bpounds?\b|\bhorse|\btires?\b|\bspline|\bpapers\b|\bcasting\b|\btorque\b|\bover\b|\bbarrel\b/,
         score: 0.8,
       },
       { after: /^(?:four|4|five|three|six) (?:speed|v)\b/, score: 1.0 },
@@ -131,7 +131,7 @@ export const engineSlots = [
     unit: "cc",
     need: { kinds: ["integer", "year"], units: [null], min: 600, max: 5200 },
     cues: [
-      { before: /\b(?:bored|taken|opened|opened up|stretched) (?:out )?to(?: an?)?$/, score: 1.2 },
+      { before: /\b(?:bored|taken|opened|opened up|stretched|been) (?:out )?to(?: an?)?$/, score: 1.2 },
       {
         after:
           /^(?:(?:\w+ )?(?:four|4|six|6|three|twin|eight) cylinder|straight|flat|inline|overhead|pushrod|(?:\w+ ){0,4}?(?:engine|motor|lump|unit)\b)/,

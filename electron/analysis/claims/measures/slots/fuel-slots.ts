@@ -1,5 +1,9 @@
 import type { Slot } from "../slot.ts";
 
+/** Engines that are named with their carburetor ("a 350 four barrel"): no flow, unless a carburetor is named (common practice). */
+const engineByBarrel =
+  /# (?:350|three fifty|400|four hundred|390|three ninety|360|three sixty|440|four forty|460|four sixty|455|four fifty five|340|three forty) # (?!(?:\w+ ){0,2}carb)/;
+
 /** Fuel system and fuel tank. */
 export const fuelSlots = [
   {
@@ -10,7 +14,8 @@ export const fuelSlots = [
     unit: "cfm",
     need: { kinds: ["integer", "measure"], units: [null, "cfm"], min: 150, max: 1400 },
     cues: [
-      { after: /^(?:cfm )?(?:\w+ ){0,1}?(?:carb|carbs|carburetor|four barrel|4 barrel|two barrel|double pumper|barrel)\b/, score: 1.25 },
+      { after: /^(?:four|4|two|2)? ?barrel\b/, unless: engineByBarrel, score: 1.25 },
+      { after: /^(?:cfm )?(?:\w+ ){0,1}?(?:carb|carbs|carburetor|double pumper)\b/, score: 1.25 },
       {
         about: ["fuel-system/carburetor"],
         reach: "recent",

@@ -93,6 +93,23 @@ export const priceSlots = [
     example: { heard: "bumper's been rechromed the receipt was $1,100", value: 1100 },
   },
   {
+    name: "cost, unit left out",
+    component: "topic",
+    part: "cost",
+    attribute: "price",
+    unit: "said",
+    need: { kinds: ["integer", "money", "decimal"], units: [null], min: 20, max: 60000 },
+    cues: [
+      {
+        before:
+          /\b(?:at a cost of|(?:a |the )?bill (?:for|was)|(?:a |the )?receipt (?:for|was)|cost (?:him|us|me|them|her))(?: about| around)?$/,
+        score: 1.2,
+      },
+    ],
+    circumstance: "cost of a part or of work",
+    example: { heard: "the seats were done at a cost of eighteen hundred", value: 1800 },
+  },
+  {
     name: "asking price",
     component: "price",
     part: null,
