@@ -73,7 +73,7 @@ export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
         {shown?.kind === "conflict" && !conflict ? (
           <section className="check-gone">
             <h2>This conflict is no longer found</h2>
-            <p>The analysis has changed since. Its rulings are kept below.</p>
+            <p>The analysis has changed since. Rulings that were made on it are kept below.</p>
           </section>
         ) : null}
         {shown === null ? <NothingOpen detail={detail} filter={filter} onAll={() => setFilter("all")} /> : null}

@@ -2,6 +2,7 @@ import type { Conflict, RecordingDetail } from "../../shared-types/index.ts";
 import { sideLetter } from "../shared/claim-words.ts";
 import { sheetFieldsAbout } from "./queue.ts";
 import { TiresToScale } from "./tires-to-scale.tsx";
+import "./conflict-grounds.css";
 
 export interface ConflictGroundsProps {
   readonly conflict: Conflict;

@@ -9,6 +9,7 @@ import { asHeading, claimLine } from "../shared/claim-words.ts";
 import { MarkedCaption } from "../shared/marked-caption.tsx";
 import { recordingPlace } from "../shared/place.ts";
 import type { CheckItem } from "./queue.ts";
+import "./side-card.css";
 
 /** Something to check that has no sides: what it is, and its moments. */
 interface Described {

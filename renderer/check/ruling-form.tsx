@@ -7,6 +7,7 @@ import { useShortcuts } from "../shared/keys.ts";
 import { TextField } from "../shared/text-field.tsx";
 import { choiceOfKey } from "./check-shortcuts.ts";
 import { faultsOfRuling, type RulingOption, rulingOptions } from "./ruling-draft.ts";
+import "./ruling.css";
 
 export interface RulingFormProps {
   readonly conflict: Conflict;

@@ -1,5 +1,6 @@
 import { decisionLabels, type Ruling } from "../../shared-types/index.ts";
 import { sideLetter } from "../shared/claim-words.ts";
+import "./ruling.css";
 
 /** What a ruling decided, in words: "B stands: 255/60R15". */
 function rulingLine(ruling: Ruling): string {

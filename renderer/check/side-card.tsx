@@ -10,6 +10,7 @@ import { MarkedCaption } from "../shared/marked-caption.tsx";
 import { recordingPlace } from "../shared/place.ts";
 import { ZoneSwatch } from "../shared/zone-patterns.tsx";
 import type { Hearing } from "./conflict-view.tsx";
+import "./side-card.css";
 
 export interface SideCardProps {
   readonly conflict: Conflict;

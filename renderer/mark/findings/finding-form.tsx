@@ -66,7 +66,7 @@ export function FindingForm({ heading, initial, duration, onSave, onLeave }: Fin
         <TextField label="To" value={draft.end} onChange={(end) => set({ end })} fault={faults.end} />
         <Choice label="Zone" value={draft.zone} options={zoneOptions} onChange={(zone) => set({ zone })} />
         <div className="finding-wide">
-          <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={2} />
+          <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={1} />
         </div>
       </div>
       <div className="row">
