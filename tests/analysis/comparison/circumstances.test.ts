@@ -1,22 +1,36 @@
 import { describe, expect, test } from "vitest";
 import { countedOtherwise } from "../../../electron/analysis/comparison/facets/count-facets.ts";
 import { circumstanceOf, spokenCircumstances } from "../../../electron/analysis/comparison/slots/circumstances.ts";
+import type { AttributeName } from "../../../shared-types/index.ts";
 import { claimsFrom } from "./support/claims.ts";
 
-const price = (quote: string, circumstance: string | null = null) =>
-  circumstanceOf(claimsFrom([{ component: "price", attribute: "price", value: 1, quote, circumstance }])[0]!);
+const circumstance = (attribute: AttributeName, quote: string, named: string | null = null) =>
+  circumstanceOf(claimsFrom([{ component: "vehicle", attribute, value: 1, quote, circumstance: named }])[0]!);
 
 describe("what the words say about when a figure holds", () => {
-  test.for([...spokenCircumstances])("$example", ({ example, name }) => {
-    expect(price(example)).toBe(name);
+  test.for([...spokenCircumstances])("$example", ({ example, name, attributes }) => {
+    for (const attribute of attributes) expect(circumstance(attribute, example)).toBe(name);
   });
 
   test("a named circumstance goes before the words", () => {
-    expect(price("the sticker was 3,681", "asked before")).toBe("asked before");
+    expect(circumstance("price", "the sticker was 3,681", "asked before")).toBe("asked before");
   });
 
-  test.for(["actual", "original", "showing", "today"])("%s is emphasis", (circumstance) => {
-    expect(price("58,412", circumstance)).toBeNull();
+  test.for(["actual", "original", "showing", "today"])("%s is emphasis", (named) => {
+    expect(circumstance("price", "58,412", named)).toBeNull();
+  });
+
+  test.for([
+    { attribute: "ratio", quote: "it's got four ten gears in it" },
+    { attribute: "displacement", quote: "the hot one, a three eighty three" },
+    { attribute: "power", quote: "three seventy five at the crank" },
+    { attribute: "size", quote: "thirty three inch tires, worth every penny" },
+  ] as const)("says nothing of the $attribute in: $quote", ({ attribute, quote }) => {
+    expect(circumstance(attribute, quote)).toBeNull();
+  });
+
+  test("a figure at the flywheel is the plain one", () => {
+    expect(circumstance("torque", "616 pound feet at the crank", "at the crank")).toBeNull();
   });
 });
 
