@@ -18,6 +18,7 @@ function cueScore(cue: SlotCue, around: NumberSurroundings): { score: number; to
   if (cue.before && !cue.before.test(around.before)) return null;
   if (cue.after && !cue.after.test(around.after)) return null;
   if (cue.said && !cue.said.test(around.said)) return null;
+  if (cue.guess && around.number.readings[0]?.unit !== cue.guess) return null;
   if (cue.zones && !cue.zones.includes(around.zone)) return null;
   if (cue.unless?.test(around.near)) return null;
   if (!cue.about) return { score: cue.score, topic: null };

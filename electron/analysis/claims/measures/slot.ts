@@ -12,6 +12,8 @@ export interface SlotCue {
   readonly after?: RegExp;
   /** Tested on the number's own words, units with them. */
   readonly said?: RegExp;
+  /** The number's likeliest reading must suppose this unit, unspoken: its own surroundings already point there. */
+  readonly guess?: UnitName;
   /** The talk must be about one of these. */
   readonly about?: readonly About[];
   /** How far back the talk may have turned to it; default "recent", which is a few sentences. */

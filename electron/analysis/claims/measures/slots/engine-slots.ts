@@ -26,6 +26,13 @@ export const engineSlots = [
     unless: /# (?:\S+ ){1,5}# (?:crank|heads?|cam|casting|intake|stroke|outlet|horse)\b/,
     cues: [
       {
+        guess: "cu in",
+        about: ["engine", "fuel-system"],
+        unless: /\bgears?\b|\bdollars|\bmiles|\bpsi\b|\btires?\b|\baxle|\bmicron/,
+        score: 0.9,
+      },
+      { guess: "cu in", unless: /\bgears?\b|\bdollars|\bmiles|\bpsi\b|\btires?\b|\baxle|\bmicron|\bcall\b|\bpapers/, score: 0.5 },
+      {
         before: /(?:#|\b(?:got|has|have|with|had|stuck|put|dropped|is|runs))(?: a| an| the)?$/,
         after: /^(?:in it|in here|in this|in there|under the hood)\b/,
         unless: /\bgears?\b|\baxle|\brear end|\btires?\b|\bwheels?\b|\bpaid|\bdollars/,
