@@ -23,7 +23,7 @@ const steps: Record<string, () => boolean> = {
     console.log(`\n${browser.how}`);
     const env = { ...process.env, ROUNDWALK_BROWSER: browser.executablePath };
     return (
-      run("Build the page", "electron/run.mjs", ["build", "--page"], env) &&
+      run("Build the page and the desktop", "electron/run.mjs", ["build"], env) &&
       run("Journeys in the browser", "node_modules/@playwright/test/cli.js", ["test", "--config", "tests/e2e/playwright.config.ts"], env)
     );
   },
