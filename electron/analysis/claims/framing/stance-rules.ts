@@ -105,6 +105,8 @@ export const stanceRules: readonly FrameRule[] = [
       "must have been",
       "should be !able/said/noted/proud/easy/illegal",
       "ought to be",
+      "supposed to be a/an/the/original/its/one/all",
+      "meant to be a/the/original",
       "as likely as not",
       "more than likely",
       "most likely",

@@ -49,7 +49,6 @@ export const timeRules: readonly FrameRule[] = [
       "was/were taken off",
       "formerly",
       "once had/was/were/wore",
-      "no longer",
       "originally !and a/an/the/had/was/were/came/equipped/built/ordered/painted/fitted/<color>/#",
       "was/were originally",
       "had them? _ ..3 originally",

@@ -3,7 +3,7 @@ import type { SpokenUnit } from "../framing/spoken-units.ts";
 const denials = new Set(["no", "not", "n't", "never", "without", "zero", "neither", "nor", "none", "nothing", "hardly"]);
 /** Words that may stand between a denial and what it denies. */
 const between = new Set(
-  "a an the any single of or been got have has had one ones ever even really sign signs evidence kind sort little tiny small big it do be is are see find seen found show shows on in no more bad major visible real actual hint trace trim spot speck drop scrap whiff color to speak that this them old new factory much them what so ever him us".split(
+  "a an the any single of or been got have has had one ones ever even really sign signs evidence kind sort little tiny small big it do be is are see find seen found show shows on in no more bad major visible real actual hint trace trim longer spot speck drop scrap whiff color to speak that this them old new factory much them what so ever him us".split(
     " ",
   ),
 );
