@@ -52,7 +52,7 @@ function conflictIn(dispute: Dispute, first: Facet): ConflictDraft {
     kind,
     topic,
     why: whyOf(topic, dispute.sides, first.kind),
-    rule: standard ? "displacement-in-two-units" : (rules[first.kind as keyof typeof rules] ?? "two-values-of-one-thing"),
+    rule: standard ? unitRule(first) : (rules[first.kind as keyof typeof rules] ?? "two-values-of-one-thing"),
     ...(standard ? { standard } : {}),
     // A side that nobody stated flatly costs the dealer less.
     weight: first.subject.weight * (doubtful ? 0.8 : 1),
@@ -101,24 +101,60 @@ function sideWords(facets: readonly Facet[]): string {
   return spokesman ? claimWords(spokesman.claim) : `${value}${unit === null ? "" : ` ${unit}`}`;
 }
 
-/** A displacement given in different units on the two sides rests on the conversion, which is shown. */
+/** Figures given in different units on the two sides rest on the conversion, which is shown. */
 function unitsAgainstEachOther(sides: readonly (readonly Facet[])[], first: Facet): StandardReference | undefined {
-  if (first.reading.by !== "figure" || first.reading.agreement.by !== "displacement" || sides.length !== 2) return undefined;
+  if (first.reading.by !== "figure" || sides.length !== 2) return undefined;
   const [one, other] = sides.map(
     (side) => new Set(side.map((facet) => (facet.reading.by === "figure" ? facet.reading.figure.unit : null))),
   );
   if ([...one!].some((unit) => other!.has(unit))) return undefined;
+  const figure = figureIn(sides[0]!);
+  const distance = figure?.unit === "mi" || figure?.unit === "km";
+  const base = figure?.unit ? (distance ? "km" : baseUnits[unitTable[figure.unit].dimension]) : undefined;
+  if (base === undefined) return undefined;
+  const perBase = distance ? unitTable.km.factor : 1;
   const working = sides.map((side) => {
-    const { reading } = side[0]!;
-    const figure = reading.by === "figure" ? reading.figure : undefined;
+    const figure = figureIn(side);
     if (!figure?.unit) return "";
-    const litres = figure.amount.toFixed(2);
-    const factor = unitTable[figure.unit].factor;
-    return figure.unit === "L" ? `${figure.spoken} L` : `${figure.spoken} ${figure.unit} × ${factor} L = ${litres} L`;
+    const factor = unitTable[figure.unit].factor / perBase;
+    return figure.unit === base
+      ? `${figure.spoken} ${base}`
+      : `${figure.spoken} ${figure.unit} × ${plainFactor(factor)} ${base} = ${plainFactor(figure.amount / perBase)} ${base}`;
   });
+  if (first.reading.agreement.by === "displacement") {
+    return {
+      name: "Displacement in metric and inch units",
+      source: "1 in = 25.4 mm exactly, so 1 cu in = 16.387064 mL (NIST SP 811, Appendix B.8)",
+      working: `${working.join("; ")}. They differ by more than 0.1 L of rounding.`,
+    };
+  }
   return {
-    name: "Displacement in metric and inch units",
-    source: "1 in = 25.4 mm exactly, so 1 cu in = 16.387064 mL (NIST SP 811, Appendix B.8)",
-    working: `${working.join("; ")}. They differ by more than 0.1 L of rounding.`,
+    name: "One figure in two units",
+    source: "Conversion factors: NIST SP 811, Appendix B.8; PS = 75 kgf·m/s = 0.73549875 kW (DIN 66036)",
+    working: `${working.join("; ")}. They differ by more than rounding.`,
   };
+}
+
+function unitRule(first: Facet): string {
+  return first.subject.property === "displacement" ? "displacement-in-two-units" : "figures-in-two-units";
+}
+
+/** What each dimension's factors count in. */
+const baseUnits: Readonly<Partial<Record<string, string>>> = {
+  length: "mm",
+  volume: "L",
+  power: "kW",
+  torque: "N·m",
+  pressure: "kPa",
+  mass: "kg",
+};
+
+function figureIn(side: readonly Facet[]) {
+  const { reading } = side[0]!;
+  return reading.by === "figure" ? reading.figure : undefined;
+}
+
+/** As many places as a person would write. */
+function plainFactor(figure: number): string {
+  return String(Number(figure.toPrecision(Math.abs(figure) >= 1 ? 5 : 8)));
 }

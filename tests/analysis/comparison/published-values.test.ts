@@ -77,7 +77,7 @@ describe("tire date codes", () => {
     // https://maplefrp.com/Age-Limits-for-Tires--Can-Old-Tires-Still-Be-Sold-
     { code: "3623", week: 36, year: 2023 },
   ])("$code", ({ code, week, year }) => {
-    expect(tireDatesOf(code)).toContainEqual({ year, yearDigit: year % 10, week });
+    expect(tireDatesOf(code)).toContainEqual({ year, yearDigit: year % 10, week, month: null });
   });
 
   test.for([
@@ -88,7 +88,7 @@ describe("tire date codes", () => {
     // https://www.linhelps.com/content-840.html
     { code: "317", week: 31, yearDigit: 7 },
   ])("$code is of a year before 2000", ({ code, week, yearDigit }) => {
-    expect(tireDatesOf(code)).toEqual([{ year: null, yearDigit, week }]);
+    expect(tireDatesOf(code)).toEqual([{ year: null, yearDigit, week, month: null }]);
   });
 
   // Weeks 01 to 53 exist, derived from 49 CFR 574.5

@@ -9,7 +9,13 @@ import { facet } from "./make-facet.ts";
 const countWeights: Readonly<Record<string, number>> = { owner: 80, gear: 70, cylinder: 85, key: 40, door: 60, "main bearing": 50 };
 
 /** Words by which a count is of a share of the whole, not of the whole. */
-const shareWords = /\b(each|apiece|per|a (side|corner|cylinder|piece))\b/i;
+const shareWords = /\b(each|apiece|per|a (side|corner|cylinder|piece|wheel|pack))\b/i;
+
+/** Always counted by their share, said or not: the leaves of one spring, the lugs of one wheel, the rows of one radiator. */
+const countedByShare: ReadonlySet<string> = new Set(["leaf", "lug", "row"]);
+
+/** "The first owner" is a person and no count; "a one owner car" is one. */
+const onePersonOfSeveral = /\b(the|its|his|her|their) (very )?(first|original|second|last|previous) (owner|keeper)('s)?\b/i;
 
 /**
  * What a spoken count may be in another's words. A hatch is counted as a door or not; "previous" owners leave out the last one or not;
@@ -29,7 +35,7 @@ export const countedOtherwise: readonly {
   },
   {
     part: "owner",
-    words: /\b(previous|former|before)\b/i,
+    words: /\b(previous|former|before|prior|past)\b/i,
     counts: (count) => [count, count + 1],
     example: { said: "two previous owners", count: 2, mayBe: [2, 3] },
   },
@@ -44,9 +50,17 @@ export const countedOtherwise: readonly {
 export function countFacets(claim: Claim): Facet[] {
   const part = slotPart(claim);
   const count = Number(claim.value);
-  if (part === null || !Number.isInteger(count) || shareWords.test(claim.quote)) return [];
+  if (part === null || !Number.isInteger(count)) return [];
+  if (countedByShare.has(part)) {
+    // Thirty-two lugs on four wheels are eight on each.
+    if (/\b(total|in all|all (four|together|told|the way)|altogether)\b/i.test(claim.quote)) return [];
+  } else if (shareWords.test(claim.quote)) return [];
+  if (part === "owner" && onePersonOfSeveral.test(claim.quote)) return [];
   return countFacet(claim, part, count);
 }
+
+/** Where a part is counted that the speaker did not place: a leaf spring in front is called the front one. Common practice. */
+const usualPlaces: Readonly<Record<string, Place>> = { leaf: "rear" };
 
 /** Five belts in all and two in front are two counts, not two answers: only counts for one place are compared. */
 export function countFacet(claim: Claim, part: string, count: number): Facet[] {
@@ -63,7 +77,8 @@ export function countFacet(claim: Claim, part: string, count: number): Facet[] {
     reading: { by: "options", options: new Set(optionsFor(claim, part, count).map(String)) },
   });
   if (!made) return [];
-  const place: Place = made.place === "loosely" || made.place === "in-view" ? "all" : made.place;
+  const unplaced = made.place === "loosely" || made.place === "in-view";
+  const place: Place = unplaced ? (usualPlaces[part] ?? "all") : made.place;
   return [{ ...made, place, slot: `${made.slot}|${place}` }];
 }
 

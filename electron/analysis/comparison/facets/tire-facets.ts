@@ -35,6 +35,12 @@ export function tireDateFacets(claim: Claim): Facet[] {
     topic: spare ? "spare tire date" : "tire date",
     weight: spare ? 25 : 55,
     meaning: spare ? "single" : "general",
-    reading: { by: "tire-date", dates, key: dates.map((date) => `${date.year ?? `?${date.yearDigit}`}-${date.week ?? ""}`).join("/") },
+    reading: {
+      by: "tire-date",
+      dates,
+      key: dates
+        .map((date) => `${date.year ?? `?${date.yearDigit}`}-${date.week ?? (date.month === null ? "" : `month ${date.month}`)}`)
+        .join("/"),
+    },
   });
 }

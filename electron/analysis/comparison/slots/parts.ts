@@ -19,6 +19,14 @@ const partSpellings: Readonly<Record<string, string>> = {
   crank: "main bearing",
   crankshaft: "main bearing",
   bearing: "main bearing",
+  loudspeaker: "speaker",
+  "spring leaf": "leaf",
+  leaves: "leaf",
+  "forward ratio": "gear",
+  seater: "seat",
+  "wheel nut": "lug",
+  "wheel stud": "lug",
+  "wheel bolt": "lug",
   silencer: "muffler",
   damper: "shock",
   "shock absorber": "shock",
@@ -69,6 +77,7 @@ const sameAsWhole = {
 const countedByDefault: Partial<Record<ComponentName, string>> = {
   transmission: "gear",
   belts: "belt",
+  audio: "speaker",
 };
 
 /**
@@ -76,7 +85,11 @@ const countedByDefault: Partial<Record<ComponentName, string>> = {
  * word ("master key") stands before the wider one.
  */
 const countedWords: readonly { readonly component: ComponentName; readonly noun: string; readonly words: RegExp }[] = [
-  { component: "vehicle", noun: "owner", words: /\b(owners?|keepers?|bought it from)\b/i },
+  {
+    component: "vehicle",
+    noun: "owner",
+    words: /\b(owners?|keepers?|bought it from|(had|owned) (it|her|him) (before|ahead of)|before me)\b/i,
+  },
   { component: "vehicle", noun: "key", words: /\b(keys?|fobs?)\b/i },
   { component: "vehicle", noun: "airbag", words: /\bair ?bags?\b/i },
   { component: "vehicle", noun: "tool", words: /\btools?\b/i },
@@ -92,7 +105,7 @@ const countedWords: readonly { readonly component: ComponentName; readonly noun:
   { component: "body", noun: "hood pin", words: /\bhood pins?\b/i },
   { component: "seats", noun: "seat", words: /\bseats?\b/i },
   { component: "belts", noun: "belt", words: /\bbelts?\b/i },
-  { component: "audio", noun: "speaker", words: /\bspeakers?\b/i },
+  { component: "audio", noun: "speaker", words: /\b(loud)?speakers?\b/i },
   { component: "exhaust", noun: "tip", words: /\btips?\b/i },
   { component: "cooling", noun: "row", words: /\brows?\b/i },
   { component: "suspension", noun: "leaf", words: /\blea(f|ves|fs)\b/i },
@@ -136,6 +149,7 @@ export function slotPart(claim: Claim): string | null {
   if (part !== null && whole?.parts.includes(part) && (whole.attributes === "every" || whole.attributes.includes(attribute))) part = null;
   const narrow = narrowerWords.find((row) => row.component === component && row.attribute === attribute && row.words.test(claim.quote));
   if (narrow) return narrow.part;
+  if (part === "leaf spring" && attribute === "count") return "leaf";
   if (part !== null) return part;
   if (attribute === "count") {
     const row = countedWords.find((candidate) => candidate.component === component && candidate.words.test(claim.quote));

@@ -3,6 +3,7 @@ import { formerReadingAbovePresent, mileageAgainstTitle } from "./odometer-rules
 import { rimAgainstWheel } from "./rim-against-wheel.ts";
 import type { StandardRule } from "./rule.ts";
 import { frontAndRearMakeAll, ownersAgainstSales } from "./sums.ts";
+import { tireDateMeaning } from "./tire-date-meaning.ts";
 import { tireAge, tireDateAfterRecording, tireDateBeforeModel, tireDateWeek } from "./tire-date-rules.ts";
 import { treadBelowLimit } from "./tread-depth.ts";
 import { vinCheckDigit, vinReadTwice, vinYear } from "./vin-rules.ts";
@@ -11,6 +12,7 @@ import { vinCheckDigit, vinReadTwice, vinYear } from "./vin-rules.ts";
 export const standardRules = [
   rimAgainstWheel,
   tireDateWeek,
+  tireDateMeaning,
   tireDateAfterRecording,
   tireDateBeforeModel,
   tireAge,

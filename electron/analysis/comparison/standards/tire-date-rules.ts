@@ -3,7 +3,7 @@ import { type ConflictDraft, conflictOf, type RemarkDraft, remarkOf } from "../c
 import { slotPart } from "../slots/parts.ts";
 import { type TireDate, tireDatesOf } from "../values/tire-dates.ts";
 import { moment } from "../wording.ts";
-import { byValue, type ClaimIndex, modelYear, type StandardRule } from "./rule.ts";
+import { type ClaimIndex, modelYear, type StandardRule } from "./rule.ts";
 
 const codeSource = "49 CFR 574.5: the date group is the week (01 to 53) and the year of manufacture";
 const lastWeek = 53;
@@ -37,8 +37,21 @@ function isoInstant(date: string): number | undefined {
 function datesNamed(claims: ClaimIndex): DateNamed[] {
   const dated = datedTires(claims);
   return [dated.filter((claim) => !isSpare(claim)), dated.filter(isSpare)].flatMap((group) =>
-    [...byValue(group).values()].map((all) => ({ claim: all[0]!, all })),
+    [...byDate(group).values()].map((all) => ({ claim: all[0]!, all })),
   );
+}
+
+/** A code and the week spelled out ("5621", "the fifty-sixth week of twenty-one") name one date. */
+function byDate(dated: readonly Claim[]): Map<string, Claim[]> {
+  const groups = new Map<string, Claim[]>();
+  for (const claim of dated) {
+    const date = plainWeek(claim);
+    const key = date ? `${date.year}-W${date.week}` : String(claim.value);
+    const here = groups.get(key);
+    if (here) here.push(claim);
+    else groups.set(key, [claim]);
+  }
+  return groups;
 }
 
 interface DateNamed {
