@@ -102,6 +102,67 @@ const places: readonly Row[] = [
   },
 ];
 
+const morePlaces: readonly Row[] = [
+  {
+    why: "the one behind",
+    heard: "this front one's a 225 60 15 and the one behind it's a 245 60 15",
+    zone: "driver-side",
+    told: ["tire front size 225/60R15 -", "tire rear size 245/60R15 -"],
+  },
+  {
+    why: "up here and back there",
+    heard: "so up here you got nine thirty seconds on the tires and back there it's about five",
+    told: ["tire front depth 9 32nds", "tire rear depth 5 32nds"],
+  },
+  {
+    why: "three of them, and the one that differs",
+    heard: "three of the tires are at seven thirty seconds and the left rear's at four",
+    told: ["tire - depth 7 32nds", "tire driver-rear depth 4 32nds"],
+  },
+  {
+    why: "the place follows the part",
+    heard: "twelve inch rotors up front eleven inch drums in the back",
+    zone: "underside",
+    told: ["brakes front diameter 12 in", "brakes rear diameter 11 in"],
+  },
+  {
+    why: "one corner named for itself keeps its side",
+    heard: "the offside rear tyre is a 195 65 15",
+    zone: "rear",
+    told: ["tire driver-rear size 195/65R15 -"],
+  },
+  {
+    why: "corners by side, no tire named",
+    heard: "nearside front's at 30 psi and nearside rear's 32",
+    zone: "passenger-side",
+    told: ["tire passenger-front pressure 30 psi", "tire passenger-rear pressure 32 psi"],
+  },
+  {
+    why: "fronts and rears by both measures",
+    heard: "the fronts are 17 by 8 and the rears are 17 by 9",
+    zone: "driver-side",
+    told: ["wheel front diameter 17 in", "wheel front width 8 in", "wheel rear diameter 17 in", "wheel rear width 9 in"],
+  },
+  {
+    why: "seats by side are the front ones",
+    heard: "the driver's seat is a ten way power seat",
+    zone: "cabin",
+    told: ["seats driver-front count 10 -"],
+  },
+  {
+    why: "two panels, one breath",
+    heard: "the rear quarter on this side reads fourteen mils and the door's at five",
+    zone: "passenger-side",
+    told: ["paint passenger-rear thickness 14 mil", "paint passenger thickness 5 mil"],
+  },
+  {
+    why: "a rim said before completes the size",
+    heard: "she's on eighteens with 275 35s all the way round",
+    zone: "driver-side",
+    told: ["wheel - diameter 18 in", "tire all size 275/35R18 -"],
+  },
+];
+
 const readings: readonly Row[] = [
   { why: "a size split over captions", heard: ["this tire is a two oh five", "fifty five sixteen"], told: ["tire - size 205/55R16 -"] },
   {
@@ -185,11 +246,18 @@ const quiet: readonly Row[] = [
   { why: "the other three points", heard: "the tires are good and the other three match it", told: [] },
   { why: "coins and dogs", heard: "there's a mark the size of a fifty pence piece and two dogs in the yard", told: [] },
   { why: "a row of the seats is no radiator", heard: "the third row folds flat", told: [] },
+  { why: "current, not displacement", heard: "we put an alternator on the engine it's a hundred and sixty amp", told: [] },
+  { why: "production figures", heard: "they made about twelve hundred of these in 1971", told: [] },
+  { why: "a neighbor's car", heard: "my neighbor's got a 1968 with a 427 in it", told: [] },
+  { why: "a guide price", heard: "book on it is thirty thousand", zone: "closing", told: [] },
+  { why: "a pretended gearbox", heard: "it'll act like it's got seven gears", zone: "drive", told: [] },
+  { why: "torque of a wrench", heard: "I torqued the lug nuts to a hundred foot pounds", told: [] },
+  { why: "a trip", heard: "I drove it two hundred miles last weekend", told: [] },
   { why: "a drive of some hours", heard: "I drove it two hours and it never missed a beat", told: [] },
 ];
 
 describe("where a measure belongs", () => {
-  test.for(places)("$why", (row) => {
+  test.for([...places, ...morePlaces])("$why", (row) => {
     expect(told(row.heard, row.zone)).toEqual(row.told);
   });
 });

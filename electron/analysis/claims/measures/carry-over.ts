@@ -1,6 +1,7 @@
 import type { ClaimValue, ComponentName, UnitName, ZoneName } from "../../../../shared-types/index.ts";
 import { placedComponents } from "../positions/position-words.ts";
 import { type Candidate, fits, startsAnotherPhrase, unitSpoken } from "./candidate.ts";
+import type { Slot } from "./slot.ts";
 import type { NumberSurroundings } from "./surroundings.ts";
 
 /** A measure read before, which a later number may continue or repeat. */
@@ -19,6 +20,11 @@ const countPlace =
 
 /** A reading this much less likely than the first is no ground to go on from. */
 const mostDoubt = 0.35;
+
+/** How far apart two figures of a slot may be; paint may be several times as thick where it was mended. */
+function leastRatio(slot: Slot): number {
+  return slot.attribute === "thickness" ? 0.2 : 0.4;
+}
 
 /** Tokens over which a second number may still continue the slot of the first. */
 const carriesOverTokens = 45;
@@ -46,7 +52,7 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     if (reading.unit !== null || !["integer", "decimal", "fraction", "measure", "ratio", "money"].includes(reading.kind)) continue;
     const ratio = reading.value / last.value;
     // The parts of a count are smaller than it ("six speakers … the two up on the back deck").
-    if (slot.attribute === "count" ? ratio >= 1 : ratio < 0.4 || ratio > 2.5) continue;
+    if (slot.attribute === "count" ? ratio >= 1 : ratio < leastRatio(slot) || ratio > 1 / leastRatio(slot)) continue;
     const value = slot.value ? slot.value({ ...reading, unit: slot.unit === "said" ? null : slot.unit }, around.said) : reading.value;
     if (value === undefined || (slot.need.min !== undefined && reading.value < slot.need.min && reading.value < 100)) continue;
     const placed =

@@ -40,8 +40,8 @@ export const circumstanceRules = [
     example: "it said 61,000 when he bought it",
   },
   {
-    attributes: ["depth", "pressure", "thickness", "diameter", "width"],
-    words: /\bother (?:one|ones|two|three|tires|wheels|pair)\b/,
+    attributes: ["depth", "pressure", "thickness", "diameter", "width", "size", "date"],
+    words: /\bother (?:one|ones|two|three|tires|wheels|pair)\b|\b(?:one|two|three) of (?:the|them|those|these)\b/,
     label: "the others",
     example: "and the other three have six",
   },

@@ -19,7 +19,7 @@ export interface SlotCue {
   /** How far back the talk may have turned to it; default "recent", which is a few sentences. */
   readonly reach?: "clause" | "sentence" | "recent";
   readonly zones?: readonly ZoneName[];
-  /** Not where this is found in the words before, the number, and the words after, joined by " # ". */
+  /** Not where this is found in the words before, the number, and the words after, joined by " # "; other numbers are "~". */
   readonly unless?: RegExp;
   /** 0 to 1: how surely this cue alone decides. What it is about, and how far back, is taken off. */
   readonly score: number;

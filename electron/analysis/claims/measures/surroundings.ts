@@ -21,7 +21,7 @@ export interface NumberSurroundings {
   readonly said: string;
   /** True where punctuation parts the number from what follows. */
   readonly closed: boolean;
-  /** What may speak against a slot: the words before, the number's own and those after, joined by " # "; see `nearWords`. */
+  /** What may speak against a slot: the words before, the number's own and those after, joined by " # ", other numbers as "~"; see `nearWords`. */
   readonly near: string;
   /** Nearest first. */
   readonly topics: readonly Topic[];
@@ -72,7 +72,13 @@ export function phraseOf(tokens: readonly Token[], first: number, end: number): 
 const joint = /^(?:and|but|so|because|cause|'cause|then|while|where|whereas|though|although|or|plus)$/;
 /** A pair joined by "and" stays one clause ("front and back", "two and a half"). */
 const pairWord =
-  /^(?:a|an|front|back|rear|ring|pinion|rack|half|quarter|three|some|change|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|one|two|four|five|six|seven|eight|nine|behind|both)$/;
+  /^(?:a|an|ring|pinion|rack|half|quarter|three|some|change|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|one|two|four|five|six|seven|eight|nine|both)$/;
+
+const placeWord = /^(?:fronts?|backs?|rears?|behind|ahead)$/;
+
+function joinsPair(last: Token | undefined, next: Token): boolean {
+  return pairWord.test(next.word) || (placeWord.test(next.word) && last !== undefined && placeWord.test(last.word));
+}
 
 /** For each token the first token of its clause; clauses end at punctuation, at sentence ends and before joints. */
 function clauseStarts(speech: Speech): number[] {
@@ -85,7 +91,7 @@ function clauseStarts(speech: Speech): number[] {
     if (
       sentenceStarts.has(at) ||
       (last !== undefined && /[,;:.?!–—]/.test(last.after)) ||
-      (joint.test(token.word) && !(token.word === "and" && next !== undefined && pairWord.test(next.word)))
+      (joint.test(token.word) && !(token.word === "and" && next !== undefined && joinsPair(last, next)))
     )
       start = at;
     starts.push(start);
@@ -260,7 +266,7 @@ export function surroundingsOf(map: SpeechMap, number: SpokenNumber, left: reado
     before,
     closed: last.after !== "",
     said,
-    near: `${nearWords(before, "before")} # ${said} # ${nearWords(after, "after")}`,
+    near: `${nearWords(before, "before").replaceAll("#", "~")} # ${said} # ${nearWords(after, "after").replaceAll("#", "~")}`,
     after,
     topics: [...topicsAround(map, number, clause, sentence), ...leftTopics(map, number, left)].sort((a, b) => a.cost - b.cost),
     zone: zoneAt(map.zones, speech.tokens[number.first]!.at),

@@ -95,6 +95,9 @@ function finishedPhrase(tokens: readonly Token[], end: number): number {
     : end;
 }
 
+/** Words before a sentence that may still place it where the recogniser wrote no punctuation ("… back there | it's about five"). */
+const leadInWords = 5;
+
 /** Words that hang a place on what came just before ("…on the fronts", "… up front", "… ahead"). */
 const hangsOn =
   /^(?:(?:psi|pounds?|inch|inches|mm|millimeters?|thirty seconds|wide|left|of tread|tread|all|is what|there|easy|or so|on them|in them|in it) )*(?:and |but )?(?:on|in|at|to|for|up|out|down|ahead|behind|front|all|back|rear|fore|aft|around|round)\b/;
@@ -111,12 +114,17 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   const fromMeasure = phraseOf(tokens, beforeFrom, claim.number.first);
   // What hangs on the measure before is its own place: "a three inch drop up front and a five inch flip kit in the back".
   const before = claim.notBefore > claim.clause.first ? fromMeasure.split(/\b(?:and|then|with|but)\b/).at(-1)! : fromMeasure;
-  if (/\bother (?:one|ones|two|three|pair)\b/.test(before)) return null;
-  const after = phraseOf(tokens, claim.number.end, Math.min(finishedPhrase(tokens, claim.clause.end), claim.notAfter));
-  const widerFrom = Math.max(claim.sentence.first, claim.notBefore, claim.number.first - 25);
+  if (/\bother (?:one|ones|two|three|pair)\b|\b(?:one|two|three) of (?:the|them|those|these)\b/.test(before)) return null;
+  // "Eleven inch drums in the back": the place follows the part.
+  const named =
+    claim.mention && claim.mention.first >= claim.number.end && claim.mention.first - claim.number.end <= 2
+      ? claim.mention.end
+      : claim.number.end;
+  const after = phraseOf(tokens, named, Math.min(finishedPhrase(tokens, claim.clause.end), claim.notAfter));
+  const widerFrom = Math.max(claim.sentence.first - (speech.punctuated ? 0 : leadInWords), claim.notBefore, claim.number.first - 25);
   const wider = phraseOf(tokens, widerFrom, claim.number.first);
 
-  const named = (phrases: typeof endPhrases | typeof pointingPhrases): EndOfVehicle | null => {
+  const endFrom = (phrases: typeof endPhrases | typeof pointingPhrases): EndOfVehicle | null => {
     const later = nearest<EndOfVehicle>(phrases, after, "after");
     if (later && hangsOn.test(after) && later.gap < 28) return later.meaning;
     const earlier = nearest<EndOfVehicle>(phrases, before, "before");
@@ -128,16 +136,16 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     claim.mention && (claim.mention.component === claim.component || (claim.component === "paint" && claim.mention.component === "body"))
       ? endOfPosition(claim.mention.position)
       : null;
-  const phrase = named(endPhrases);
+  const phrase = endFrom(endPhrases);
   // "The duals … all four have eight": all of those the talk is about, not of the vehicle's.
   const ofThese = phrase === "both" && mentionEnd !== null && !/\b(?:around|round|corners?|all six)\b/.test(`${before} ${after}`);
-  const end = (ofThese ? mentionEnd : phrase) ?? mentionEnd ?? named(pointingPhrases) ?? endOfPosition(claim.carried);
+  const end = (ofThese ? mentionEnd : phrase) ?? mentionEnd ?? endFrom(pointingPhrases) ?? endOfPosition(claim.carried);
 
   const later = phraseOf(tokens, claim.number.end, Math.min(claim.sentence.end, claim.notAfter, claim.number.end + 10));
   const side = sideOf(claim, wider, later, end);
   const around = `${wider} ${later}`;
   // Both ends of an axle wear the same: a size or a width said from one side holds for the pair.
-  const place = claim.pairedBySide && end ? joinPlace(end, null) : joinPlace(end, side);
+  const place = claim.pairedBySide && end && !namesSide(wider, later) ? joinPlace(end, null) : joinPlace(end, side);
   if (claim.component === "seats") return seatPlace(place);
   if (
     place === null &&
@@ -146,6 +154,11 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   )
     return "all";
   return place;
+}
+
+/** True where the side is named for itself, and not by where the camera stands. */
+function namesSide(wider: string, later: string): boolean {
+  return [wider, later].some((text) => [...sidePhrases, ...handPhrases].some(({ words }) => words.test(text)));
 }
 
 function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVehicle | null): SideOfVehicle | null {

@@ -93,7 +93,10 @@ export const chassisSlots = [
     attribute: "count",
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 1, max: 8 },
-    cues: [{ after: /^(?:pot|piston) (?:caliper|calliper|brake|front|job)/, score: 1.2 }],
+    cues: [
+      { about: ["brakes/caliper"], after: /^(?:pistons?|pots?)\b/, score: 1.1 },
+      { after: /^(?:pot|piston) (?:caliper|calliper|brake|front|job)/, score: 1.2 },
+    ],
     example: { heard: "four piston calipers up front", value: 4, position: "front" },
   },
   {

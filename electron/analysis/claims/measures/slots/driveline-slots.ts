@@ -45,6 +45,16 @@ export const drivelineSlots = [
     example: { heard: "a top loader with the twenty eight spline output", value: 28 },
   },
   {
+    name: "axle splines",
+    component: "final-drive",
+    part: "axle shaft",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 8, max: 50 },
+    cues: [{ after: /^splines? (?:axles?|half ?shafts?)\b/, score: 1.35 }],
+    example: { heard: "a nine inch with 31 spline axles", value: 31 },
+  },
+  {
     name: "axle ratio, by name",
     component: "final-drive",
     part: null,
@@ -52,6 +62,7 @@ export const drivelineSlots = [
     unit: null,
     need: { kinds: ["ratio", "decimal", "fraction", "integer"], units: [null], min: 2, max: 760 },
     cues: [
+      { after: /^in the (?:front|rear|back) (?:axle|end|diff|differential)\b/, unless: notRatio, score: 1.25 },
       {
         zones: ["underside"],
         said: /s$/,
@@ -82,7 +93,7 @@ export const drivelineSlots = [
       {
         about: ["final-drive"],
         unless:
-          /\binch\b(?! and)|\bspline|# [^#]+ # bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b/,
+          /\binch\b(?! and)|# [^#]+ # spline|# [^#]+ # bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b/,
         score: 1.05,
       },
     ],

@@ -149,6 +149,7 @@ export const odometerSlots = [
     need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
     unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #/,
     cues: [
+      { after: /^and (?:some )?change\b/, unless: /\bdollars|\basking|\bprice|\bpaid|\bspent/, score: 1.0 },
       {
         about: ["odometer"],
         before: /\b(?:call it|that's|which is|comes to|works out at)(?: about| around)?$/,

@@ -116,7 +116,7 @@ export const priceSlots = [
     attribute: "price",
     unit: "said",
     need: { units: ["USD", "GBP", "EUR"], min: 500, max: 3000000 },
-    unless: /\btach\b|\brpm\b/,
+    unless: /\btach\b|\brpm\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #/,
     cues: [
       {
         before:
@@ -142,7 +142,7 @@ export const priceSlots = [
     attribute: "price",
     unit: "said",
     need: { kinds: ["money", "integer", "measure", "decimal"], units: [null], min: 1000, max: 2000000 },
-    unless: /\btach\b|\brpm\b/,
+    unless: /\btach\b|\brpm\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #/,
     cues: [
       {
         zones: ["closing"],

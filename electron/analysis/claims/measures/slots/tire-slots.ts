@@ -104,6 +104,12 @@ export const tireSlots = [
     cues: [
       {
         said: /\b(?:psi|pounds)\b/,
+        before: /\b(?:fronts?|rears?|backs?|near ?side|off ?side)(?: one)?(?:'s| is| are)?(?: at| about| on)*$/,
+        zones: ["driver-side", "passenger-side"],
+        score: 0.9,
+      },
+      {
+        said: /\b(?:psi|pounds)\b/,
         about: ["tire", "spare"],
         unless: /\boil\b|\bboost\b|\bair (?:system|tank|brakes)\b|\bfoot pounds|\bload\b|\bdollars/,
         score: 0.95,

@@ -1,6 +1,9 @@
 import type { Slot } from "../slot.ts";
 import { notRoad, whenPlural } from "./rolling.ts";
 
+/** "Ten inch wide wheels" says a width; the rest is as for any wheel. */
+const notOwnWidth = new RegExp(`${notRoad.source}|# [^#]+ # (?:inch )?wide\\b`);
+
 /** Wheels: diameters, widths, lugs and spokes. */
 export const wheelSlots = [
   {
@@ -11,6 +14,11 @@ export const wheelSlots = [
     unit: "in",
     need: { kinds: ["dimensions"], units: [null, "in"] },
     cues: [
+      {
+        before: /\b(?:fronts?|rears?|backs?)(?: are| is|'s|'re)?(?: an?)?$/,
+        zones: ["driver-side", "passenger-side", "front", "rear"],
+        score: 0.9,
+      },
       { about: ["wheel", "tire", "spare"], score: 1.1 },
       { after: /^(?:wheels?|rims?|alloys?|steelies)\b/, score: 1.2 },
     ],
@@ -62,7 +70,7 @@ export const wheelSlots = [
     cues: [
       {
         after: /^(?:inch |inches )?(?:(?!steering|banjo)\w+ ){0,3}?(?:wheels?|rims?|alloys?|steelies|mags|wires|hubcaps?)\b/,
-        unless: notRoad,
+        unless: notOwnWidth,
         score: 1.2,
       },
       {
@@ -70,7 +78,7 @@ export const wheelSlots = [
         reach: "sentence",
         before: /\b(?:wheels?|rims?|alloys)(?: are| is|'s| they're| these are)?(?: the| a)?$/,
         after: /^(?:inch|inches|in diameter)?/,
-        unless: notRoad,
+        unless: notOwnWidth,
         score: 0.9,
       },
     ],
