@@ -29,9 +29,11 @@ const longestSeen = 300;
  */
 export function proposeFindings(claims: readonly Claim[], acceptedKeys: ReadonlySet<string>): FindingProposal[] {
   const conditions = claims.filter(isConditionToday);
+  const proposed = new Set<string>();
   return conditions.flatMap((claim) => {
     const key = proposalKey(claim);
-    if (acceptedKeys.has(key) || conditions.some((other) => saysMore(other, claim))) return [];
+    if (acceptedKeys.has(key) || proposed.has(key) || conditions.some((other) => saysMore(other, claim))) return [];
+    proposed.add(key);
     return {
       key,
       claim: claim.id,
@@ -62,8 +64,9 @@ export function isConditionToday(claim: Claim): boolean {
 }
 
 function proposalKey(claim: Claim): string {
-  const place = claim.spans[0] ?? { caption: claim.captions[0] ?? 0, start: 0 };
-  return [claim.component, claim.part ?? "", claim.position ?? "", place.caption, place.start].join("/");
+  const place = claim.spans[0] ?? { caption: claim.captions[0] ?? 0, start: 0, end: 0 };
+  // Two judgements may begin at one word ("clean, but for a chip"): value and end tell them apart.
+  return [claim.component, claim.part ?? "", claim.position ?? "", claim.value, place.caption, place.start, place.end].join("/");
 }
 
 export function gradeOf(claim: Pick<Claim, "quote" | "value">): Grade {

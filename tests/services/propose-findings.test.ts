@@ -33,6 +33,17 @@ describe("findings that the claims suggest", () => {
     expect(proposeFindings(claims, none)).toHaveLength(2);
   });
 
+  test("no two proposals share a key, for accepting goes by it", () => {
+    const claims = [
+      sampleClaim("c1", 0, 1, "clean but for a chip", condition),
+      sampleClaim("c2", 0, 1, "clean but for a chip", { ...condition, value: "flawed" }),
+      sampleClaim("c3", 0, 2, "clean but for a chip", { ...condition, zone: "front" }),
+    ];
+    const keys = proposeFindings(claims, none).map(({ key }) => key);
+    expect(keys.length).toBeGreaterThan(1);
+    expect(new Set(keys).size).toBe(keys.length);
+  });
+
   test("an accepted one is not proposed again, also after the claims have other ids", () => {
     const [proposal] = proposeFindings([sampleClaim("c1", 3, 40, "door is good", condition)], none);
     const accepted = new Set([proposal?.key as string]);
