@@ -53,3 +53,8 @@ describe("slips put right in the same breath", () => {
     expect(frameSpeech(speechOf(says)).clauses.some((clause) => clause.corrected)).toBe(false);
   });
 });
+
+test("words that are also names of an object's own members are words like others", () => {
+  const speech = speechOf("The constructor said toString and valueOf, hasOwnProperty it's __proto__ red.");
+  expect(frameSpeech(speech).clauses.at(-1)?.end).toBe(speech.tokens.length);
+});
