@@ -83,7 +83,9 @@ export type AsideKind =
   | "clock-time"
   /** "one, two, three, four": counted aloud; `parts` has the numbers. */
   | "counting"
-  | "telephone";
+  | "telephone"
+  /** The name of an oil grade or a refrigerant ("0W-40", "R-134a"). */
+  | "designation";
 
 const asideKinds: ReadonlySet<NumberKind> = new Set([
   "percent",
@@ -95,6 +97,7 @@ const asideKinds: ReadonlySet<NumberKind> = new Set([
   "clock-time",
   "counting",
   "telephone",
+  "designation",
 ] satisfies AsideKind[]);
 
 /** True for a number said in passing (degrees, rpm, minutes, a telephone number) that is no claim about the vehicle. */

@@ -1,6 +1,7 @@
 import type { Caption } from "../../../shared-types/index.ts";
 import type { Token } from "../model.ts";
 import { lookUp, onesWords, ordinalWords, teenWords, tensWords, zeroWords } from "../vocabulary/number-words.ts";
+import { joinCutWords } from "./join-cut-words.ts";
 import type { Piece } from "./pieces.ts";
 
 /** A piece before tens and hundreds are put together. */
@@ -11,6 +12,8 @@ export interface RawPiece extends Piece {
   readonly plural?: boolean | undefined;
   /** True for the first piece of a caption that is not the first of the speech. */
   readonly opensCaption?: boolean | undefined;
+  /** True for a number word put together from words a recogniser wrote for its parts ("for teen"). */
+  readonly mended?: boolean | undefined;
 }
 
 /** Numbers, ordinals and plural digits as a recogniser writes them, letters, signs. One scan cuts a token into these. */
@@ -39,7 +42,7 @@ export function cutPieces(tokens: readonly Token[], captions: readonly Caption[]
     const stop = stopAfter(token.after);
     if (stop) pieces.push({ text: stop, first: token.index + 1, end: token.index + 1, glued: true, written: "none" });
   }
-  return pieces;
+  return joinCutWords(pieces);
 }
 
 const fillers: ReadonlySet<string> = new Set(["uh", "um", "uhm", "er", "erm", "ah", "hmm"]);

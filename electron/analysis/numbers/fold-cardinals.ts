@@ -1,4 +1,4 @@
-import { singleDigitCounts } from "../vocabulary/number-words.ts";
+import { lookUp, singleDigitCounts } from "../vocabulary/number-words.ts";
 import type { RawPiece } from "./cut-pieces.ts";
 import type { Piece } from "./pieces.ts";
 
@@ -59,6 +59,8 @@ interface Part {
   readonly value: number;
   readonly next: number;
   readonly plural: boolean;
+  /** True where a word was put together from halves, or a figure finished what a word began ("thirty 2"). */
+  readonly mended?: boolean | undefined;
 }
 
 function pieceFrom(raw: readonly RawPiece[], from: number, next: number, text: string, written: Piece["written"]): Folded {
@@ -74,15 +76,35 @@ function smallCardinal(raw: readonly RawPiece[], at: number): Part | undefined {
   if (piece.role === "tens") {
     // "two ninety two V8": there the V opens the next thing.
     const counted = singleDigitCounts.includes(raw[at + 2]?.text ?? "") && !(raw[at + 2]?.text === "v" && raw[at + 3]?.value !== undefined);
-    const takenByCount = counted && isHundredsShorthand(raw[at - 1]);
-    if (following?.role === "ones" && !takenByCount && !piece.plural && !opensNextHundred(raw, at))
-      return { value: piece.value + following.value!, next: at + 2, plural: following.plural === true };
-    return { value: piece.value, next: at + 1, plural: piece.plural === true };
+    const takenByCount = counted && (isHundredsShorthand(raw[at - 1]) || countsOnlyFew(following, raw[at + 2]));
+    const finishes = following?.role === "ones" || isFigureAfterTens(following);
+    if (finishes && !takenByCount && !piece.plural && !opensNextHundred(raw, at))
+      return {
+        value: piece.value + following!.value!,
+        next: at + 2,
+        plural: following!.plural === true,
+        mended: piece.mended === true || following!.role === "digits",
+      };
+    return { value: piece.value, next: at + 1, plural: piece.plural === true, mended: piece.mended };
   }
-  if (piece.role === "ones" || piece.role === "teen") return { value: piece.value, next: at + 1, plural: piece.plural === true };
+  if (piece.role === "ones" || piece.role === "teen")
+    return { value: piece.value, next: at + 1, plural: piece.plural === true, mended: piece.mended };
   if (piece.role === "digits" && Number.isInteger(piece.value) && piece.value < 1000 && !piece.text.startsWith("0"))
     return { value: piece.value, next: at + 1, plural: piece.plural === true };
   return undefined;
+}
+
+/** "thirty 2", "three seventy 3": the recogniser changed from words to figures within one number. */
+function isFigureAfterTens(piece: RawPiece | undefined): boolean {
+  return piece?.role === "digits" && /^[1-9]s?$/.test(piece.text) && !piece.opensCaption && !piece.glued;
+}
+
+/** The most of a thing that any vehicle has: "a seventy two door hardtop" is of 1970, and "seven fifty four barrel" has four. */
+const mostOf: Readonly<Record<string, number>> = { door: 5, doors: 5, barrel: 4, barrels: 4, owner: 3, speed: 9 };
+
+function countsOnlyFew(count: RawPiece | undefined, thing: RawPiece | undefined): boolean {
+  const most = lookUp(mostOf, thing?.text ?? "");
+  return most !== undefined && count?.value !== undefined && count.value <= most;
 }
 
 /** "one sixty one fifty eight one sixty two": figures of the same hundred in a row; the ones opens the next figure. */
@@ -109,7 +131,7 @@ function foldTens(raw: readonly RawPiece[], at: number): Folded | undefined {
   if (raw[at]?.role !== "tens") return undefined;
   const part = smallCardinal(raw, at);
   if (!part || part.next === at + 1) return undefined;
-  return pieceFrom(raw, at, part.next, `${part.value}${part.plural ? "s" : ""}`, "words");
+  return pieceFrom(raw, at, part.next, `${part.value}${part.plural ? "s" : ""}`, part.mended ? "mixed" : "words");
 }
 
 function belowThousand(raw: readonly RawPiece[], at: number): (Part & { readonly scaled: boolean }) | undefined {
@@ -134,14 +156,14 @@ function belowThousand(raw: readonly RawPiece[], at: number): (Part & { readonly
   // "a hundred and three quarter ton" would be rare; "two hundred and 5 owners" rarer. A fraction after "and" is left to its rule.
   if (tailAt !== afterHundred && raw[tail.next]?.role === "ordinal" && raw[tail.next]?.plural)
     return { value: hundreds, next: afterHundred, plural: false, scaled: true };
-  return { value: hundreds + tail.value, next: tail.next, plural: tail.plural, scaled: true };
+  return { value: hundreds + tail.value, next: tail.next, plural: tail.plural, scaled: true, mended: head.mended || tail.mended };
 }
 
 function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
   const articleThousand =
     (raw[at]?.text === "a" && raw[at + 1]?.role === "thousand") ||
     (raw[at]?.role === "thousand" && !partBeforeThousand.has(raw[at - 1]?.text ?? ""));
-  const head = articleThousand
+  const head: (Part & { readonly scaled: boolean }) | undefined = articleThousand
     ? { value: 1, next: raw[at]?.role === "thousand" ? at : at + 1, plural: false, scaled: false }
     : (decimalThousand(raw, at) ?? belowThousand(raw, at));
   if (!head) return undefined;
@@ -154,11 +176,12 @@ function foldScaled(raw: readonly RawPiece[], at: number): Folded | undefined {
       return pieceFrom(raw, at, afterThousand, `${thousands}`, "scaled");
     const figures = raw.slice(at, tail.next).filter((piece) => piece.role === "digits").length;
     const words = raw.slice(at, tail.next).filter((piece) => piece.value !== undefined && piece.role !== "digits").length;
-    const written = (figures > 0 && words > 0) || figures > 1 ? "mixed" : "scaled";
+    const mended = raw.slice(at, tail.next).some((piece) => piece.mended);
+    const written = mended || (figures > 0 && words > 0) || figures > 1 ? "mixed" : "scaled";
     return pieceFrom(raw, at, tail.next, `${thousands + tail.value}${tail.plural ? "s" : ""}`, written);
   }
   if (!head.scaled) return undefined;
-  return pieceFrom(raw, at, head.next, `${head.value}${head.plural ? "s" : ""}`, "scaled");
+  return pieceFrom(raw, at, head.next, `${head.value}${head.plural ? "s" : ""}`, head.mended ? "mixed" : "scaled");
 }
 
 /** Words after the rest of a mileage or a price that was cut in two by a caption's border. */

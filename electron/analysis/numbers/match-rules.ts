@@ -13,7 +13,7 @@ export interface Candidate {
 
 /** Words that may open a number though they are none: tried as starts beside the number pieces. */
 const opener =
-  /^(?:[$£€']|a|an|the|to|too|for|fore|won|oh|half|quarter|point|dot|minus|inch|inches|between|from|anywhere|couple|pair|dozen|week|group|january|jan|february|feb|march|april|may|june|july|august|aug|september|sept|october|oct|november|nov|december|dec|p|pee|lt|l|t|tee|tea|st|[a-h]r?|[jkmn]r?|lr|gee|jee|ef|eff|ee|aitch|jay|el|dee|bee|see)$/;
+  /^(?:[$£€']|a|an|the|to|too|for|fore|won|oh|half|quarter|point|dot|minus|inch|inches|between|from|anywhere|couple|pair|dozen|week|group|r|are|our|ar|january|jan|february|feb|march|april|may|june|july|august|aug|september|sept|october|oct|november|nov|december|dec|p|pee|lt|l|t|tee|tea|st|[a-h]r?|[jkmn]r?|lr|gee|jee|ef|eff|ee|aitch|jay|el|dee|bee|see)$/;
 
 /** All finds of all rules at every place a number may start, those with a unit behind them extended over it. */
 export function matchRules(line: Line): Candidate[] {
@@ -129,6 +129,8 @@ function opensCaption(line: Line, at: number): boolean {
 /** "two four, four cylinder": a number said in parts cannot end in the digit that counts the next thing. */
 function endsInCount(line: Line, found: Find): boolean {
   if (found.end - found.first < 2 || !/^[1-9]$/.test(line.pieces[found.end - 1]!.text)) return false;
+  // "seven point 4 v eight": a point must have a digit behind it.
+  if (line.pieces[found.end - 2]!.text === "point") return false;
   return singleDigitCounts.includes(line.pieces[found.end]?.text ?? "");
 }
 

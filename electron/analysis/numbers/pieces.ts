@@ -30,6 +30,10 @@ export interface Line {
   readonly classic: boolean;
   /** True where a year before 1950 is said in full: "a 37" is then a year too. */
   readonly prewar: boolean;
+  /** True where a year of this century is said in full and none before 1990: two digits are then of this century. */
+  readonly modern: boolean;
+  /** The years said in full. */
+  readonly years: ReadonlySet<number>;
 }
 
 export function lineOf(pieces: readonly Piece[], tokens: readonly Token[]): Line {
@@ -40,6 +44,9 @@ export function lineOf(pieces: readonly Piece[], tokens: readonly Token[]): Line
     offset += piece.text.length + 1;
   }
   starts.push(offset);
+  const years = yearsSaid(pieces);
+  const said = (from: number, to: number) => [...years].some((year) => year >= from && year <= to);
+  const classic = said(1900, 1989);
   return {
     pieces,
     text: pieces.map((piece) => piece.text).join(" "),
@@ -47,8 +54,10 @@ export function lineOf(pieces: readonly Piece[], tokens: readonly Token[]): Line
     tokens,
     british: soundsBritish(tokens),
     wordsPerCaption: wordsPerCaption(tokens),
-    classic: saysYear(pieces, /^19[0-8]\d$/),
-    prewar: saysYear(pieces, /^19[0-4]\d$/),
+    classic,
+    prewar: said(1900, 1949),
+    modern: !classic && said(2000, 2039),
+    years,
   };
 }
 
@@ -57,9 +66,15 @@ function wordsPerCaption(tokens: readonly Token[]): number {
   return captions === 0 ? 0 : tokens.length / captions;
 }
 
-/** Whether a year of the given form is said, in one piece (1964) or as two (nineteen sixty four). */
-function saysYear(pieces: readonly Piece[], form: RegExp): boolean {
-  return pieces.some((piece, at) => form.test(piece.text) || (piece.text === "19" && form.test(`19${pieces[at + 1]?.text}`)));
+/** The years said in one piece (1964) or as two (nineteen sixty four, twenty nineteen). */
+function yearsSaid(pieces: readonly Piece[]): ReadonlySet<number> {
+  const years = new Set<number>();
+  for (const [at, piece] of pieces.entries()) {
+    const next = pieces[at + 1]?.text ?? "";
+    const said = /^(?:19|20)$/.test(piece.text) && /^\d\d$/.test(next) ? `${piece.text}${next}` : piece.text;
+    if (/^(?:19\d\d|20[0-3]\d)$/.test(said)) years.add(Number(said));
+  }
+  return years;
 }
 
 const britishWords: ReadonlySet<string> = new Set(

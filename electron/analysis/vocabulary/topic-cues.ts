@@ -19,6 +19,7 @@ export const topics = [
   "depth",
   "thickness",
   "bore",
+  "stroke",
   "vin",
   "time",
   "weight",
@@ -79,7 +80,7 @@ export const topicCues: readonly TopicCue[] = [
   {
     topic: "price",
     words: phrases(
-      "asking|in it total|in parts|in labor|in receipts|a folder|price|priced|money|dollars|dollar|bucks|sticker|quid|sterling|cash|out the door|list price|listed|paid|cost|costs|worth|bid|reserve|offer|invoice|receipt|firm|spent|buy it|take it home|grand|obo|yours for|we want|i want|ono|plus tax|windscreen price|euro|euros|part of the",
+      "asking|in it total|in parts|in labor|in receipts|a folder|price|priced|money|dollars|dollar|bucks|sticker|quid|sterling|cash|out the door|list price|listed|paid|cost|costs|worth|bid|reserve|offer|invoice|receipt|firm|spent|buy it|take it home|grand|obo|yours for|we want|i want|ono|plus tax|windscreen price|euro|euros|part of the|on the board|in the window|on the windscreen|near offer|near enough|best offer|up for",
     ),
     before: 0.75,
     after: 0.55,
@@ -148,5 +149,15 @@ export const topicCues: readonly TopicCue[] = [
   },
   { topic: "ratio", words: ["rear"], before: 0, after: 0.5 },
   { topic: "date-code", words: ["code", "codes"], before: 0.35, after: 0.2 },
+  // Work is dated by the mileage it was done at.
+  {
+    topic: "mileage",
+    words: phrases(
+      "done at|changed at|replaced at|rebuilt at|renewed at|fitted at|installed at|serviced at|swapped at|went in at|stamped at|service at|actual miles|and change|miles on the",
+    ),
+    before: 0.95,
+    after: 0.95,
+  },
+  { topic: "stroke", words: ["stroke", "inch stroke", "stroke is"], before: 0.5, after: 0.9 },
   { topic: "displacement", words: ["bored", "stroked", "punched out"], before: 0.7, after: 0.6 },
 ];

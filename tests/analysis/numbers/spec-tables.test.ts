@@ -20,7 +20,7 @@ const SpecTable = z.strictObject({
 });
 
 const folder = new URL("../../../fixtures/tables/", import.meta.url);
-const tables = ["tire-sizes", "axle-ratios", "measures", "mileage-and-money", "dates"];
+const tables = ["tire-sizes", "axle-ratios", "measures", "mileage-and-money", "dates", "cut-words"];
 
 function inShort(number: SpokenNumber): string {
   const { kind, value, unit } = number.readings[0]!;

@@ -50,7 +50,16 @@ export function dateCodeDrafts(digits: string, spokenApart: boolean): Draft[] {
     const asYear = Number(digits) >= earliestYear && Number(digits) <= latestYear;
     if (!plausible)
       return year <= latestYear
-        ? [{ kind: "date-code", value: digits, weight: 0.1, repaired: spokenApart, topic: "date-code", needsTopic: true }]
+        ? [
+            {
+              kind: "date-code",
+              value: digits,
+              weight: spokenApart && week <= 99 ? 0.22 : 0.1,
+              repaired: spokenApart,
+              topic: "date-code",
+              needsTopic: true,
+            },
+          ]
         : [];
     return [
       { kind: "date-code", value: digits, weight: asYear ? 0.3 : spokenApart ? 0.52 : 0.35, repaired: spokenApart, topic: "date-code" },

@@ -1,6 +1,6 @@
 import { monthWords } from "../../vocabulary/number-words.ts";
 import { type Draft, digitsOf, type NumberRule, phraseRule } from "../rule.ts";
-import { fullYear, yearPrepositions } from "./date-drafts.ts";
+import { dateCodeDrafts, fullYear, yearPrepositions } from "./date-drafts.ts";
 
 const months = Object.keys(monthWords).join("|");
 const monthNumber: Readonly<Record<string, number>> = monthWords;
@@ -66,6 +66,17 @@ export const dateRules: readonly NumberRule[] = [
     ({ week = "", year: said = "" }) => [
       { kind: "date-code", value: `0${week}${digitsOf(said)}`, weight: 0.5, repaired: true, topic: "date-code" },
     ],
+  ),
+  phraseRule(
+    {
+      name: "date-code-half-spelled",
+      example: { heard: "the date on this one is three eight fifteen", meant: "3815" },
+      pattern: "(?<digits>(?:\\d|oh) (?:\\d|oh) (?:[0-3]\\d|oh \\d)|[0-5]\\d (?:\\d|oh) (?:\\d|oh))",
+    },
+    ({ digits = "" }) => {
+      const code = digitsOf(digits);
+      return code.length === 4 ? dateCodeDrafts(code, true).map((draft) => ({ ...draft, needsTopic: true })) : [];
+    },
   ),
   phraseRule(
     {

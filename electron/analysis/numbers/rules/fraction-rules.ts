@@ -20,7 +20,7 @@ function plain(value: number, weight = 0.8): Draft[] {
 
 /** Single ordinals are fractions only where a unit or "of a" follows: "the third owner" and "a fifth gear" are none. */
 const unitAhead =
-  "(?= (?:of (?:an? )?)?(?:an? )?(?:-? ?)(?:inch|inches|inchers?|mile|miles|gallon|gallons|turn|liter|litre|pint|quart|tank|mil|mils|foot|of an inch|over|plate|thick|plus))";
+  "(?= (?:of (?:an? )?)?(?:an? )?(?:-? ?)(?:inch|inches|inchers?|mile|miles|gallon|gallons|turn|liter|litre|pint|quart|tank|mil|mils|millimet(?:er|re)|foot|volt|of an inch|over|plate|thick|plus))";
 
 export const fractionRules: readonly NumberRule[] = [
   phraseRule(
@@ -129,7 +129,7 @@ export const fractionRules: readonly NumberRule[] = [
     {
       name: "one-part",
       example: { heard: "about an eighth of an inch", meant: 0.125 },
-      pattern: `(?:an? )?(?<denominator>${denominators})(?: of an?(?= inch))?(?: an(?= inch))?${unitAhead}`,
+      pattern: `(?:an? )?(?<denominator>${denominators})(?: of an?(?= inch))?(?: an?(?= (?:inch|millimet|mil |mile|gallon|lit(?:er|re)|pint|quart|foot|volt)))?${unitAhead}`,
       takesUnit: true,
     },
     ({ denominator = "" }) => plain(1 / denominatorOf(denominator), 0.8),

@@ -1,6 +1,7 @@
 import type { NumberRule } from "../rule.ts";
 import { amountRules } from "./amount-rules.ts";
 import { dateRules } from "./date-rules.ts";
+import { designationRules } from "./designation-rules.ts";
 import { fractionRules } from "./fraction-rules.ts";
 import { partRules } from "./part-rules.ts";
 import { quantityRules } from "./quantity-rules.ts";
@@ -14,6 +15,7 @@ export const numberRules: readonly NumberRule[] = [
   ...tireRules,
   ...fractionRules,
   ...dateRules,
+  ...designationRules,
   ...yearRules,
   ...amountRules,
   ...partRules,

@@ -14,6 +14,11 @@ export function threeDigitDrafts(digits: string, options: { plural: boolean; spe
     const weight = (isSoldRatio(ratio) ? 0.42 : 0.2) + (options.plural && isSoldRatio(ratio) && !isTireWidth(value) ? 0.22 : 0);
     drafts.push({ kind: "ratio", value: ratio, weight, repaired: true, topic: "ratio" });
   }
+  // "three 38 stroke" and "that's one one eight": inches without their point.
+  if (value >= 200 && value <= 525)
+    drafts.push({ kind: "decimal", value: ratio, weight: 0.2, repaired: true, topic: "stroke", needsTopic: true });
+  if (value >= 80 && value <= 160 && options.spelled)
+    drafts.push({ kind: "decimal", value: ratio, weight: 0.2, repaired: true, topic: "thickness", needsTopic: true });
   if (isKnownDisplacement(value))
     drafts.push({ kind: "measure", value, unit: "cu in", weight: options.plural ? 0.22 : 0.4, topic: "displacement" });
   if (value >= 100 && value < 200)

@@ -67,8 +67,18 @@ export const shorthandRules: readonly NumberRule[] = [
       pattern: `(?<lead>${one}) (?<last>${one})`,
       takesUnit: true,
     },
-    ({ lead = "", last = "" }) => [
-      { kind: "decimal", value: Number(`${lead}.${last}`), weight: 0.3, repaired: true, topic: "displacement" },
+    ({ lead = "", last = "" }, line, first) => [
+      ...["displacement", "thickness"].map((topic) => ({
+        kind: "decimal" as const,
+        value: Number(`${lead}.${last}`),
+        // "five 1": one number begun in words and finished in a figure.
+        weight: changesToFigure(line, first) ? 0.42 : 0.3,
+        repaired: true,
+        topic: topic as "displacement" | "thickness",
+      })),
+      ...(asksForCode(line, first)
+        ? [{ kind: "integer" as const, value: Number(lead) * 10 + Number(last), weight: 0.6, repaired: true }]
+        : []),
       { kind: "integer", value: Number(lead) * 1000 + Number(last) * 100, weight: 0.16, repaired: true, topic: "price", needsTopic: true },
       {
         kind: "integer",
@@ -131,7 +141,8 @@ export const shorthandRules: readonly NumberRule[] = [
       // "one sixty, one fifty eight": the last digit opens the next figure.
       const after = line.pieces[first + lead.split(" ").length + 1];
       if (after && /^[1-9]\d$/.test(after.text) && after.written === "words") return [];
-
+      // "one thirty nine, nine nine": two digits after one another are a figure of their own.
+      if (after && /^[1-9]$/.test(after.text) && !/^(?:\d|oh)/.test(line.pieces[first + lead.split(" ").length + 2]?.text ?? "")) return [];
       const thousands = Number(digitsOf(lead));
       return [
         { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.46, repaired: true, topic: "mileage" },
@@ -144,7 +155,7 @@ export const shorthandRules: readonly NumberRule[] = [
     {
       name: "thousands-and-hundreds-shorthand",
       example: { heard: "asking eighteen nine fifty", meant: 18950 },
-      pattern: `(?<lead>(?:1 )?${two}|1 oh ${one}|${one}|1\\d\\d) (?<tail>(?:${one}|oh) (?:${two}|(?:\\d|oh) (?:\\d|oh))|\\d{3}|oh ${one})`,
+      pattern: `(?<lead>(?:1 )?${two}|1 oh ${one}|${one}|1\\d\\d) (?<tail>(?:${one}|oh|0) (?:${two}|(?:\\d|oh) (?:\\d|oh))|\\d{3}|oh ${one})`,
       takesUnit: true,
     },
     ({ lead = "", tail = "" }, line, first) => {
@@ -169,6 +180,65 @@ export const shorthandRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "hundred-thousands-shorthand",
+      example: { heard: "the mileage is two eleven four hundred", meant: 211400 },
+      pattern: `(?<lead>[2-9] (?:${two}|oh ${one}|(?:\\d|oh) (?:\\d|oh))|1 (?:\\d|oh) (?:\\d|oh)|[2-9]\\d\\d) (?<tail>\\d{3}|(?:${one}|oh) (?:${two}|(?:\\d|oh) (?:\\d|oh))|oh ${one}|${one})`,
+      takesUnit: true,
+    },
+    ({ lead = "", tail = "" }, line, first) => {
+      const hundreds = tail.length === 1 ? Number(tail) * 100 : Number(digitsOf(tail));
+      // "four hundred and three" said in full after so many thousand leaves little doubt; a lone digit much.
+      const inFull = line.pieces[first + lead.split(" ").length]!.written === "scaled";
+      if (/^[2-9]\d\d$/.test(lead) && !inFull && line.pieces[first]!.written !== "digits") return [];
+      const value = Number(digitsOf(lead)) * 1000 + hundreds;
+      return [{ kind: "integer", value, weight: inFull ? 0.5 : 0.3, repaired: true, topic: "mileage", needsTopic: true }];
+    },
+  ),
+  phraseRule(
+    {
+      name: "thousands-with-hundreds-heard-as-words",
+      example: { heard: "61 to 40 and those are the actual miles", meant: 61240 },
+      pattern: `(?<lead>[1-9] ${two}|1 oh ${one}|${two}|1\\d\\d) (?<hundreds>too?|fore?) (?<tail>${two}|oh ${one})`,
+      takesUnit: true,
+    },
+    ({ lead = "", hundreds = "", tail = "" }, line, first) => {
+      const [thousands, rest] = [Number(digitsOf(lead)), Number(digitsOf(tail))];
+      // "61 to 80" may be a range; "61 to 40" and "58 for 12" can be none.
+      const range = hundreds.startsWith("to") && rest > thousands;
+      const range100 = /\b(?:from|between|anywhere)$/.test(line.pieces[first - 1]?.text ?? "");
+      if (range100) return [];
+      return [
+        {
+          kind: "integer",
+          value: thousands * 1000 + (hundreds.startsWith("to") ? 200 : 400) + rest,
+          weight: range ? 0.14 : 0.46,
+          repaired: true,
+          topic: "mileage",
+          needsTopic: true,
+        },
+      ];
+    },
+  ),
+  phraseRule(
+    {
+      name: "thousands-parted-at-the-comma",
+      example: { heard: "it's 3 996 cubic centimeters", meant: 3996 },
+      pattern: "(?<lead>[1-9]) (?<rest>\\d{3})",
+      takesUnit: true,
+    },
+    ({ lead = "", rest = "" }, line, first) => {
+      const [from, to] = [line.pieces[first]!, line.pieces[first + 1]!];
+      if (from.written !== "digits" || to.written !== "digits" || to.glued) return [];
+      const value = Number(lead) * 1000 + Number(rest);
+      return [
+        { kind: "integer", value, weight: 0.38, repaired: true },
+        { kind: "integer", value, weight: 0.4, repaired: true, topic: "price" },
+        { kind: "integer", value, weight: 0.4, repaired: true, topic: "mileage" },
+      ];
+    },
+  ),
+  phraseRule(
+    {
       name: "four-single-digits",
       example: { heard: "date code is oh six one nine", meant: "0619" },
       pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){3})`,
@@ -179,6 +249,7 @@ export const shorthandRules: readonly NumberRule[] = [
       return (
         countedAloud(digits) ?? [
           { kind: "integer", value: Number(spelled), weight: 0.5, repaired: true, topic: "mileage" },
+          { kind: "integer", value: Number(spelled), weight: 0.45, repaired: true, topic: "price" },
           ...dateCodeDrafts(spelled, true),
           ...yearDrafts(spelled, { decade: false, written: "words" }),
         ]
@@ -209,6 +280,18 @@ export const shorthandRules: readonly NumberRule[] = [
     },
   ),
 ];
+
+/** True for "five 1": the first digit as a word, the second as a figure. */
+function changesToFigure(line: Line, first: number): boolean {
+  return line.pieces[first]!.written === "words" && line.pieces[first + 1]!.written === "digits";
+}
+
+/** "paint code six nine", "the code on the lid says six nine": digits of a code, one by one. */
+function asksForCode(line: Line, first: number): boolean {
+  return /\b(?:(?:paint|colou?r|trim|interior|body) code|code)(?: \S+){0,5} $/.test(
+    line.text.slice(Math.max(0, line.starts[first]! - 44), line.starts[first]),
+  );
+}
 
 /** A run of digits is read from its start, or "1 1 9 9 5" would end in a year. */
 function continuesDigits(line: Line, first: number): boolean {

@@ -200,6 +200,8 @@ const forms: readonly TireForm[] = [
       const [width = "", rim = ""] = slots.digits;
       const letters = slots.letters.join("");
       if (!isNumericWidth(Number(width)) || !isBiasRim(Number(rim)) || /[rzd]/.test(letters)) return undefined;
+      // The smallest rims only ever carried narrow tires (5.20-10, 6.00-12).
+      if (Number(rim) <= 12 && Number(width) > 620) return undefined;
       // A three-digit number before a two-digit one is common speech ("350, 15 inch wheels"); the spoken split or a written point makes it a tire.
       const told =
         slots.asWritten ||
@@ -239,6 +241,23 @@ const forms: readonly TireForm[] = [
   },
 ];
 
+/** "225 70 19 and a half": the half inch of a commercial rim, said as a fraction. */
+function withHalfInch(
+  line: Line,
+  found: { readonly first: number; readonly end: number; readonly drafts: readonly Draft[] },
+): Find | undefined {
+  const half = /^and (?:a |1 )?half(?= |$)/.exec(line.text.slice(line.starts[found.end]));
+  const [draft] = found.drafts;
+  const rim = /\/\d\d[A-Z]+(\d\d)$/.exec(String(draft?.value))?.[1];
+  if (!half || !draft || rim === undefined || !commercialRimTenths.has(Number(rim) * 10 + 5)) return undefined;
+  const parts = draft.parts?.map((part, at, all) => (at === all.length - 1 ? part + 0.5 : part));
+  return {
+    first: found.first,
+    end: found.end + half[0].split(" ").length,
+    drafts: [{ ...draft, value: `${draft.value}.5`, parts, repaired: true }],
+  };
+}
+
 function flotation(slots: Slots, widthOf: (digits: number) => number): Draft | undefined {
   const [diameterDigits = "", widthDigits = "", rim = ""] = slots.digits;
   const diameter = Number(diameterDigits);
@@ -265,6 +284,8 @@ export const tireRules: readonly NumberRule[] = forms.map(({ name, example, slot
     // "225 70 19, 5 lug": a lone digit that counts the next thing is no part of the rim.
     if (/^[1-9]$/.test(line.pieces[filled.end - 1]!.text) && singleDigitCounts.includes(line.pieces[filled.end]?.text ?? "")) return [];
     const draft = read(filled);
-    return draft ? [{ first: at, end: filled.end, drafts: [draft] }] : [];
+    if (!draft) return [];
+    const found = { first: at, end: filled.end, drafts: [draft] };
+    return [withHalfInch(line, found) ?? found];
   },
 }));

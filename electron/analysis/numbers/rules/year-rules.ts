@@ -1,3 +1,4 @@
+import { singleDigitCounts } from "../../vocabulary/number-words.ts";
 import { type Draft, digitsOf, type NumberRule, phraseRule } from "../rule.ts";
 import { yearPrepositions } from "./date-drafts.ts";
 
@@ -67,15 +68,29 @@ export const yearRules: readonly NumberRule[] = [
     },
     ({ digits = "", next = "" }, line, first) => {
       const before = line.pieces[first - 1]?.text ?? "";
-      if (!articles.has(before) || notAfterYear.test(next)) return [];
+      const countsDoors = /^[2-5]$/.test(next) && singleDigitCounts.includes(line.pieces[first + 2]?.text ?? "");
+      if (!articles.has(before) || (notAfterYear.test(next) && !countsDoors)) return [];
       const value = Number(digits);
       const weight = before === "the" ? 0.5 : 0.68;
       if (value >= 46) return [{ kind: "year", value: 1900 + value, weight, topic: "year" }];
-      // A pre-war car or part; the same digits of this century come second.
-      return [
-        { kind: "year", value: 1900 + value, weight: line.prewar ? weight - 0.04 : weight - 0.18, topic: "year" },
-        ...(value <= 35 ? [{ kind: "year" as const, value: 2000 + value, weight: weight - 0.22, topic: "year" as const }] : []),
-      ];
+      // A pre-war car or part; the same digits of this century come second, and first where the talk is of this century.
+      const modern: Draft[] =
+        value <= 35 ? [{ kind: "year", value: 2000 + value, weight: line.modern ? weight - 0.04 : weight - 0.22, topic: "year" }] : [];
+      const lessPrewar = line.prewar ? 0.04 : line.modern ? 0.4 : 0.18;
+      return [{ kind: "year", value: 1900 + value, weight: weight - lessPrewar, topic: "year" }, ...modern];
+    },
+  ),
+  phraseRule(
+    {
+      name: "year-said-again-by-its-digits",
+      example: { heard: "it's a 1965 and you want the six five", meant: 1965 },
+      pattern: "(?<decade>[4-9]) (?<year>\\d)(?= (?<next>\\S+)|$)",
+    },
+    ({ decade = "", year = "", next = "" }, line, first) => {
+      // "the five three" is an engine: only a year that is said in full is meant.
+      const value = 1900 + Number(`${decade}${year}`);
+      if (!line.years.has(value) || !articles.has(line.pieces[first - 1]?.text ?? "") || notAfterYear.test(next)) return [];
+      return [{ kind: "year", value, weight: 0.62, repaired: true, topic: "year" }];
     },
   ),
   phraseRule(
@@ -122,7 +137,8 @@ export const yearRules: readonly NumberRule[] = [
     {
       name: "clock-time",
       example: { heard: "stop by at five thirty pm", meant: "5:30" },
-      pattern: "(?<hour>1[0-2]|[1-9])(?: (?<minute>[0-5]\\d|oh \\d))? (?:o'clock|a m|p m|am|pm|in the morning|in the afternoon|at night)",
+      pattern:
+        "(?<hour>1[0-2]|[1-9])(?: (?<minute>[0-5]\\d|oh \\d))? (?:o'clock|(?:a m|am)(?! (?:f m|fm|radio|slash|/|and fm))|p m|pm|in the morning|in the afternoon|at night)",
     },
     ({ hour = "", minute = "" }) => [
       { kind: "clock-time", value: `${hour}:${minute ? digitsOf(minute).padStart(2, "0") : "00"}`, weight: 0.9, topic: "time" },
