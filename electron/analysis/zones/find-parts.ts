@@ -1,7 +1,7 @@
-import type { ZoneName } from "../../../shared-types/index.ts";
 import type { Speech } from "../model.ts";
-import { type PhraseNode, partRows, partTree, type ZoneWeights } from "./part-evidence.ts";
-import { plainWord } from "./spoken-line.ts";
+import type { ZoneWeights } from "./parts/part-row.ts";
+import { type PhraseNode, partRows, partTree } from "./parts/part-tree.ts";
+import { plainWord, spelledAlike } from "./spoken-line.ts";
 
 /** A part that was named, and the zones it speaks for. */
 export interface NamedPart {
@@ -14,7 +14,7 @@ const tree: PhraseNode = partTree(partRows);
 
 /** Parts in spoken order; inside a longer phrase no shorter one is found ("door mirror" is no door). Linear in the words. */
 export function findParts(speech: Speech): NamedPart[] {
-  const words = speech.tokens.map((token) => plainWord(token.word));
+  const words = speech.tokens.map((token) => spelledAlike(plainWord(token.word)));
   const found: NamedPart[] = [];
   for (let first = 0; first < words.length; ) {
     let node: PhraseNode | undefined = tree;
@@ -31,5 +31,3 @@ export function findParts(speech: Speech): NamedPart[] {
   }
   return found;
 }
-
-export const weightIn = (zones: ZoneWeights, zone: ZoneName): number => zones[zone] ?? 0;

@@ -57,3 +57,31 @@ function sentenceEnds(speech: Speech): ReadonlySet<number> {
 
 /** "driver's" and "drivers", "let's" and "lets" are one word to the patterns: unpunctuated recognisers write no apostrophes. */
 export const plainWord = (word: string): string => word.replaceAll("'", "");
+
+/** Spellings of one word on both sides of the ocean, so that tables need one of them. */
+const americanSpelling: Readonly<Record<string, string>> = {
+  tyre: "tire",
+  tyres: "tires",
+  kerb: "curb",
+  kerbed: "curbed",
+  kerbing: "curbing",
+  centre: "center",
+  centres: "centers",
+  aluminium: "aluminum",
+  colour: "color",
+  grey: "gray",
+  litre: "liter",
+  litres: "liters",
+  metre: "meter",
+  metres: "meters",
+  moulding: "molding",
+  mouldings: "moldings",
+  carburettor: "carburetor",
+  carburettors: "carburetors",
+  micrometre: "micron",
+  louvre: "louver",
+  louvres: "louvers",
+  louvred: "louvered",
+};
+
+export const spelledAlike = (word: string): string => americanSpelling[word] ?? word;

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { hearSpeech } from "../../../electron/analysis/transcript/hear-speech.ts";
 import { findZones } from "../../../electron/analysis/zones/find-zones.ts";
-import { partRows } from "../../../electron/analysis/zones/part-evidence.ts";
+import { partRows } from "../../../electron/analysis/zones/parts/part-tree.ts";
 import { readTranscript } from "../../../electron/transcripts/read-transcript.ts";
 import { type Transcript, type ZoneName, ZoneProposal } from "../../../shared-types/index.ts";
 import { speechOf } from "../../support/speech-of.ts";
