@@ -83,7 +83,9 @@ export function repeated(saidBefore: (value: ClaimValue) => readonly EarlierMeas
   const pointedAt = /\b(?:the|a|that|this|your|our|same|it's|automatic|with|so|okay|is|and|alright)(?: same| big| little)?$/.test(
     around.before,
   );
-  if (!pointedAt && !/^(?:like i said|as i said|again)\b/.test(around.after) && around.zone !== "closing") return null;
+  // In a summing-up figures stand alone between commas: "okay: 2009, one owner, 189,000, 6.7, six-speed".
+  const alone = around.clause.first === around.number.first && around.clause.end === around.number.end;
+  if (!pointedAt && !alone && !/^(?:like i said|as i said|again)\b/.test(around.after) && around.zone !== "closing") return null;
   for (const reading of around.number.readings) {
     const distinctive =
       reading.unit !== null || (typeof reading.value === "number" && (reading.value >= 100 || !Number.isInteger(reading.value)));

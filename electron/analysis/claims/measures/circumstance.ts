@@ -13,6 +13,20 @@ export interface CircumstanceRule {
 /** In order; the first that matches counts. A missing label would make a false conflict, a needless one only hides a true one. */
 export const circumstanceRules = [
   {
+    attributes: ["depth", "pressure", "size", "date"],
+    components: ["tire"],
+    words: /\b(?:insides?|inners?|inner duals?)\b/,
+    label: "inner duals",
+    example: "and five on the insides",
+  },
+  {
+    attributes: ["depth", "pressure", "size", "date"],
+    components: ["tire"],
+    words: /\b(?:outsides?|outers?|outer duals?)\b/,
+    label: "outer duals",
+    example: "seven on the outside",
+  },
+  {
     attributes: ["size"],
     components: ["fuel-tank"],
     words: /\b(?:transfer|auxiliary|aux|slip|second|saddle|feeds|reserve|in the bed)\b/,

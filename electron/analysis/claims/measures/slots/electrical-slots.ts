@@ -38,12 +38,13 @@ export const electricalSlots = [
       },
       { before: /\bsix volt\b[^.#]{0,40}\b(?:it's|and)$/, after: /^(?:now|volt)/, score: 1.2 },
     ],
-    value: (reading) =>
-      typeof reading.value === "number" &&
-      (!Number.isInteger(reading.value) || [6, 12, 24, 48].includes(reading.value)) &&
-      (reading.value <= 16 || [24, 28, 48].includes(Math.round(reading.value)))
-        ? reading.value
-        : undefined,
+    value: (reading) => {
+      const { value } = reading;
+      if (typeof value !== "number") return undefined;
+      // Nominal voltages are whole; a measured one lies where a six, twelve or twenty-four volt system can.
+      const measured = (value >= 11 && value <= 15.5) || (value >= 6.1 && value <= 6.5) || (value >= 23 && value <= 29.5);
+      return (Number.isInteger(value) ? [6, 12, 24, 48].includes(value) : measured) ? value : undefined;
+    },
     carries: true,
     example: { heard: "put the tester on the battery and it said twelve point six", value: 12.6 },
   },
