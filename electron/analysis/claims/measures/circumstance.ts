@@ -13,6 +13,13 @@ export interface CircumstanceRule {
 /** In order; the first that matches counts. A missing label would make a false conflict, a needless one only hides a true one. */
 export const circumstanceRules = [
   {
+    attributes: ["diameter"],
+    components: ["exhaust"],
+    words: /\b(?:into|collectors?|goe?s? out to|necks? down|steps? (?:up|down))\b/,
+    label: "another section",
+    example: "inch and five eighths into two and a quarter pipes",
+  },
+  {
     attributes: ["depth", "pressure", "size", "date"],
     components: ["tire"],
     words: /\b(?:insides?|inners?|inner duals?)\b/,
