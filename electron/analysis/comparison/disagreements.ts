@@ -27,7 +27,9 @@ export function disagreementsIn(slot: ClassedSlot): ConflictDraft[] {
     // A claim about a part says more of what the quarrel is about than one about the whole.
     const first = facets.find((facet) => facet.subject.part !== null) ?? facets[0]!;
     const spoken = dispute.sides.map((side) => side.map((facet) => facet.claim));
-    const apart = sidesSaidApart(spoken, sameBreathSeconds[first.kind]);
+    // A figure said again in another unit is no slip put right: two units for one engine in one breath were meant to agree.
+    const restated = unitsAgainstEachOther(dispute.sides, first) !== undefined;
+    const apart = sidesSaidApart(spoken, restated ? 0 : sameBreathSeconds[first.kind]);
     if (apart.length < 2) return [];
     const sides = apart.map((side) => dispute.sides[side]!);
     return [conflictIn({ ...dispute, sides }, first)];

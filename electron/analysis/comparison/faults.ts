@@ -38,6 +38,7 @@ const weights: Partial<Record<ComponentName, number>> = {
   transmission: 65,
   paint: 50,
   glass: 45,
+  "air-conditioning": 60,
 };
 
 /** Where a condition claim looks: a position, everywhere, or only the zone it was said in. */
@@ -154,10 +155,15 @@ function conflictBetween(
   const allFaults = joined(faults.map(({ kinds }) => kinds));
   const someUnnamed = faults.some(({ kinds }) => kinds.size === 0);
   const faultless = inOrder(goods.filter(({ said }) => rulesOutAny(said, allFaults, someUnnamed)).map(({ claim }) => claim));
-  const denied = joined(goods.map(({ said }) => (said.strength === "denied" ? said.kinds : new Set<string>())));
+  const denied = joined(
+    goods.map(({ said }) => (said.strength === "denied" || said.strength === "implied" ? said.kinds : new Set<string>())),
+  );
   const anyFaultless = goods.some(({ said }) => said.strength === "faultless");
+  const anyDenied = goods.some(({ said }) => said.strength === "denied");
   const against = inOrder(
-    faults.filter(({ kinds }) => anyFaultless || kinds.size === 0 || [...kinds].some((kind) => denied.has(kind))).map(({ claim }) => claim),
+    faults
+      .filter(({ kinds }) => anyFaultless || (anyDenied && kinds.size === 0) || [...kinds].some((kind) => denied.has(kind)))
+      .map(({ claim }) => claim),
   );
   const firstGood = faultless[0];
   const firstFlaw = against[0];
@@ -180,7 +186,7 @@ function conflictBetween(
 
 function remarkBetween(praise: readonly Claim[], flaws: readonly Claim[], view: View): RemarkDraft[] {
   const alike = praise.find((claim) => [...damageSpokenOf(claim)].some((kind) => flaws.some((flaw) => damageSpokenOf(flaw).has(kind))));
-  const claim = alike ?? praise.find((candidate) => faultlessnessOf(candidate).strength === "praise");
+  const claim = alike ?? praise.find((candidate) => ["praise", "implied"].includes(faultlessnessOf(candidate).strength));
   const flaw = flaws[0];
   if (!claim || !flaw || !saidApart([[claim], flaws], sameBreathSeconds.condition)) return [];
   const topic = topicFor(flaw, view);

@@ -14,6 +14,8 @@ interface BuyerCare {
 
 /** Where a buyer relies on the flat statement, so that a later doubt about the same value must be shown. Common practice of the trade. */
 export const buyerCares = {
+  "vehicle.year": { topic: "model year", weight: 80, parts: [null] },
+  "vehicle.count": { topic: "number of owners", weight: 75, parts: ["owner"] },
   "engine.year": { topic: "engine year", weight: 80, parts: [null] },
   "engine.originality": { topic: "engine being the original one", weight: 85, parts: [null] },
   "transmission.originality": { topic: "transmission being the original one", weight: 65, parts: [null] },
@@ -24,6 +26,7 @@ export const buyerCares = {
   "frame.originality": { topic: "frame being original", weight: 55, parts: [null] },
   "title.title-brand": { topic: "title", weight: 85, parts: [null] },
   "vehicle.presence": { topic: "accident history", weight: 85, parts: ["accident", "accident damage", "damage"] },
+  "title.presence": { topic: "service history", weight: 60, parts: ["service history", "service record", "service book", "history"] },
 } as const satisfies Partial<Record<`${ComponentName}.${AttributeName | "title-brand"}`, BuyerCare>>;
 
 /**

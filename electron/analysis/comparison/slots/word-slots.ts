@@ -61,6 +61,9 @@ export const wordSlots = {
       paint: { topic: "paint originality", weight: 70, ofWholeOnly: true },
       seats: { topic: "seat originality", weight: 55, ofWholeOnly: true },
       body: { weight: 60 },
+      // "The floors are the ones it was born with" is about every one of them.
+      floors: { weight: 70, unplaced: "whole" },
+      wheel: { weight: 45, unplaced: "whole" },
     },
   },
 } as const satisfies Record<string, WordSlot> as Record<"count" | "material" | "color" | "presence" | "originality", WordSlot>;

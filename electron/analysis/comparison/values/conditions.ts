@@ -14,6 +14,25 @@ const damageKinds = {
   repair: { named: ["repairs", "repair"], words: /\b(patch\w*|weld\w*|cut|let in|repair\w*|filler|bondo|plated|hit|wreck\w*|accident)\b/ },
   stain: { named: ["stains", "stain"], words: /\b(stain\w*|discolou?r\w*|fad(e|ed|ing)|dirty)\b/ },
   play: { named: ["play"], words: /\b(play|loose|knock\w*|clunk\w*|rattl\w*|noisy|noise)\b/ },
+  /** Metal that is gone, whatever took it. */
+  hole: {
+    named: ["holes", "hole", "rust through"],
+    words:
+      /\b(holes?|(rust|rot)\w*( (right|clean|clear))? (through|out)|perforat\w*|soft|(finger|screwdriver|pick|hand|fist)( \w+){0,3} (through|into?|in)|day ?light|(see|that'?s)( (right|straight|clear|the))*( my)? (sky|ground|road|grass|pavement|driveway|shoes?|boots?|feet)|flak(y|ing|es?)|crunch\w*|crumbl\w*|swiss cheese)\b/,
+  },
+  haze: {
+    named: ["haze", "clouding"],
+    words: /\b(milky|cloud\w*|haz(e|y|ed|ing)|fogg\w*|yellow(ed|ing)|craz(ed|ing)|delaminat\w*|clear|see (right )?through)\b/,
+  },
+  sag: {
+    named: ["sagging", "sag"],
+    words: /\b(sag\w*|droop\w*|hang(s|ing)|(come|coming|came) (loose|down|away|off)|falling|pull(ed|ing) (away|down)|baggy)\b/,
+  },
+  fault: {
+    named: ["fault", "not working", "function"],
+    words:
+      /\b(works?|working|worked|inop\w*|inoperative|dead|seized|stuck|sticks|sticking|intermittent\w*|re-?gas\w*|recharg\w*|function\w*|operat\w*|(not|n't|isn'?t|ain'?t)( \w+){0,2} (cold|cool|hot|warm)|blows? (warm|hot|lukewarm))\b/,
+  },
 } as const satisfies Record<string, { readonly named: readonly string[]; readonly words: RegExp }>;
 
 /** The kinds of damage that a claim speaks of, whether it finds or denies them: by its circumstance, else by its words. */
@@ -21,10 +40,14 @@ export function damageSpokenOf(claim: Pick<Claim, "quote" | "circumstance">): Re
   const entries = Object.entries(damageKinds);
   const circumstance = claim.circumstance?.toLowerCase();
   const named = entries.find(([, { named }]) => (named as readonly string[]).includes(circumstance ?? ""));
-  if (named) return new Set([named[0]]);
   const text = claim.quote.toLowerCase();
-  return new Set(entries.flatMap(([kind, { words }]) => (words.test(text) ? [kind] : [])));
+  const behindFiller = fillerWords.test(text) ? ["repair", "rust"] : [];
+  if (named) return new Set([named[0], ...behindFiller, ...(named[0] === "rust" && damageKinds.hole.words.test(text) ? ["hole"] : [])]);
+  return new Set([...entries.flatMap(([kind, { words }]) => (words.test(text) ? [kind] : [])), ...behindFiller]);
 }
+
+/** What filler covers is rust, whoever called it clean. Common practice. */
+const fillerWords = /\b(filler|filled|bondo|mud(ded)?|screen and mud|p38|lead(ed)? (in|over))\b/;
 
 const denial = /\b(no|not a|not one|not any|never|none|nothing|without|zero|free of|neither)\b|n't\b|\bfree\b/;
 const faultless =
@@ -32,26 +55,54 @@ const faultless =
 /** Sayings that rule out one kind of damage and say nothing of the others. */
 const partialSayings = /\b(straight|dry|solid|sound|tight) as\b|\bbone dry\b/;
 
+/** Plain praise that still rules out the damage that is its very opposite: what is "solid" has no holes. Common practice. */
+export const impliedDenials: readonly { readonly words: RegExp; readonly kinds: readonly string[]; readonly example: string }[] = [
+  { words: /\b(solid|sound|like a tank)\b/, kinds: ["hole"], example: "the floors are solid" },
+  { words: /\b(tight|taut)\b/, kinds: ["sag", "play"], example: "headliner's up tight" },
+  { words: /\b(dry|no drips?|no leaks?)\b/, kinds: ["leak"], example: "the engine's dry" },
+  {
+    words: /\b(works?|working|functions?|operates?|ice cold|blows (ice )?cold|cold as|does (just )?what it should)\b/,
+    kinds: ["fault"],
+    example: "the air conditioning works",
+  },
+  {
+    words: /\b(clear|see (right |straight )?through|read [\w' ]{0,20}through)\b/,
+    kinds: ["haze"],
+    example: "you could read a paper through that",
+  },
+];
+
+function impliedKinds(text: string): ReadonlySet<string> {
+  return new Set(impliedDenials.flatMap(({ words, kinds }) => (words.test(text) ? kinds : [])));
+}
+
+function praiseOf(text: string): Faultlessness {
+  const kinds = impliedKinds(text);
+  return kinds.size > 0 ? { strength: "implied", kinds } : { strength: "praise" };
+}
+
 /** How strongly a claim of good condition rules out damage. */
 export type Faultlessness =
   /** No damage of any kind: "perfect", "not a mark". */
   | { readonly strength: "faultless" }
   /** These kinds of damage are denied: "never been patched". */
   | { readonly strength: "denied"; readonly kinds: ReadonlySet<string> }
+  /** Praise that rules out its opposite, where the fault is named as such: "solid" against a hole. */
+  | { readonly strength: "implied"; readonly kinds: ReadonlySet<string> }
   /** Praise: "nice", "in good shape". Says little against a small fault. */
   | { readonly strength: "praise" };
 
 export function faultlessnessOf(claim: Pick<Claim, "quote" | "circumstance">): Faultlessness {
-  if (claim.circumstance === "praise") return { strength: "praise" };
   const text = claim.quote.toLowerCase().replaceAll("’", "'");
+  if (claim.circumstance === "praise") return praiseOf(text);
   const kinds = damageSpokenOf(claim);
   if (claim.circumstance !== null && kinds.size > 0) return { strength: "denied", kinds };
   if (faultless.test(text)) return { strength: "faultless" };
   if (partialSayings.test(text)) {
     const denied = new Set([...kinds, ...(/\b(solid|sound) as\b/.test(text) ? ["rust"] : [])]);
-    return denied.size > 0 ? { strength: "denied", kinds: denied } : { strength: "praise" };
+    return denied.size > 0 ? { strength: "denied", kinds: denied } : praiseOf(text);
   }
-  if (!denial.test(text)) return { strength: "praise" };
+  if (!denial.test(text)) return praiseOf(text);
   return kinds.size > 0 ? { strength: "denied", kinds } : { strength: "faultless" };
 }
 
@@ -66,6 +117,8 @@ export function rulesOutAny(good: Faultlessness, faults: ReadonlySet<string>, so
       return false;
     case "faultless":
       return true;
+    case "implied":
+      return [...good.kinds].some((kind) => faults.has(kind));
     case "denied":
       return someUnnamed || [...good.kinds].some((kind) => faults.has(kind));
   }

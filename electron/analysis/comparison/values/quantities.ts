@@ -208,6 +208,8 @@ const floatSlack = 1e-9;
 
 export function figuresAgree(first: Figure, second: Figure, agreement: Agreement): boolean {
   if (first.dimension !== second.dimension) return true;
+  // One speaker's gallons are all of one kind: only against liters may they be either.
+  if (first.unit === second.unit) return amountsAgree(first, second, agreement);
   return imperialReadings(first).some((a) => imperialReadings(second).some((b) => amountsAgree(a, b, agreement)));
 }
 

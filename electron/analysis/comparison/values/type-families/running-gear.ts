@@ -76,6 +76,43 @@ export const runningGearFamilies = [
     choices: { leaf: /\b(leaf|leaves|leafs|buggy spring)\b/, coil: /\bcoils?( ?-?overs?)?\b/, torsion: /\btorsion\b/ },
   },
   {
+    name: "suspension-medium",
+    topic: "suspension springs",
+    components: ["suspension"],
+    parts: "any",
+    unplaced: "general",
+    weight: 60,
+    choices: {
+      // Helper bags sit beside leaf springs and are no air suspension.
+      air: /^air$|\bair[ -]?(springs?|suspension|ride|struts?|bellows|sprung)\b|\bbellows\b|\bself[ -]?level+ing\b|\b(hydro-?pneumatic|hydrolastic|hydragas)\b/,
+      steel: /\b(coils?( springs?)?|steel springs?)\b/,
+    },
+  },
+  {
+    name: "parking-brake",
+    topic: "parking brake",
+    components: ["brakes"],
+    parts: "any",
+    unplaced: "single",
+    weight: 25,
+    choices: {
+      electric: /\belectr(ic|onic) (parking|hand|park) ?-?brake\b/,
+      pedal: /\bfoot (parking |park )?-?brake\b|\bpedal (parking|park) ?-?brake\b/,
+      hand: /^(manual )?hand ?-?brake$|\b(hand|lever) ?-?brake lever\b|\bpull ?-?up (hand|parking) ?-?brake\b/,
+    },
+  },
+  {
+    name: "axle-kind",
+    topic: "axle kind",
+    components: ["suspension", "final-drive"],
+    parts: "any",
+    weight: 50,
+    choices: {
+      independent: /\bindependent\b|\b(ifs|irs)\b|\bdouble wishbones?\b|\bmulti ?-?link\b/,
+      solid: /\b(solid|live|beam|straight) axle\b|\bi ?-?beam\b/,
+    },
+  },
+  {
     name: "frame-kind",
     topic: "frame",
     components: ["frame"],
