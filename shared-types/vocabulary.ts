@@ -135,6 +135,7 @@ export const unitNames = [
   "psi",
   "bar",
   "lb",
+  "kg",
   "mi",
   "km",
   "32nds",

@@ -150,6 +150,9 @@ function wordPiece(word: string, index: number, glued: boolean): RawPiece {
     const tens = lookUp(tensWords, form);
     if (tens !== undefined) return { ...base, text: `${tens}${suffix}`, written: "words", role: "tens", value: tens, plural };
     const ordinal = lookUp(ordinalWords, form);
+    // "fourteen, second's a touch stiff" is second gear and no fourteen seconds.
+    if (ordinal !== undefined && plural && word.endsWith("'s"))
+      return { ...base, text: `${ordinal}th`, written: "words", role: "ordinal", value: ordinal };
     if (ordinal !== undefined) return { ...base, text: `${ordinal}th${suffix}`, written: "words", role: "ordinal", value: ordinal, plural };
   }
   if (zeroWords.includes(word)) return { ...base, text: "0", written: "words", role: "zero", value: 0 };

@@ -99,8 +99,24 @@ function isFigureAfterTens(piece: RawPiece | undefined): boolean {
   return piece?.role === "digits" && /^[1-9]s?$/.test(piece.text) && !piece.opensCaption && !piece.glued;
 }
 
-/** The most of a thing that any vehicle has: "a seventy two door hardtop" is of 1970, and "seven fifty four barrel" has four. */
-const mostOf: Readonly<Record<string, number>> = { door: 5, doors: 5, barrel: 4, barrels: 4, owner: 3, speed: 9 };
+/** The most of a thing that any vehicle has ("… six hundred and thirty | two keys"): "a seventy two door hardtop" is of 1970, and "seven fifty four barrel" has four. */
+const mostOf: Readonly<Record<string, number>> = {
+  door: 5,
+  doors: 5,
+  barrel: 4,
+  barrels: 4,
+  speed: 9,
+  owner: 9,
+  owners: 9,
+  keeper: 9,
+  keepers: 9,
+  key: 6,
+  keys: 6,
+  fobs: 6,
+  belts: 9,
+  seats: 9,
+  seater: 9,
+};
 
 function countsOnlyFew(count: RawPiece | undefined, thing: RawPiece | undefined): boolean {
   const most = lookUp(mostOf, thing?.text ?? "");

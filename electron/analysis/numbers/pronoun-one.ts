@@ -2,7 +2,7 @@ import type { Line } from "./pieces.ts";
 
 /** "that one", "the good one", "one of these days": the word for a thing and no count. */
 const before: ReadonlySet<string> = new Set(
-  "this that which any every each another no some only good nice new old real big small little next last other same right wrong first second red blue plain better best".split(
+  "this that which any every each another no some good nice new old real big small little next last other same right wrong first second red blue plain better best".split(
     " ",
   ),
 );

@@ -190,7 +190,9 @@ export const spellingWords = {
  * four cylinder" to the cylinders.
  */
 export const singleDigitCounts: readonly string[] =
-  "speed speeds door doors barrel barrels bolt bolts cylinder cylinders v pack row lug lugs wheel owner post".split(" ");
+  "speed speeds door doors barrel barrels bolt bolts cylinder cylinders v pack row lug lugs stud studs wheel owner owners keeper keepers key keys fob fobs belts seats seater post".split(
+    " ",
+  );
 
 /** The number a word stands for in one of the tables above, or undefined. Guards against names every object has ("constructor"). */
 export function lookUp<T>(table: Readonly<Record<string, T>>, word: string): T | undefined {

@@ -45,7 +45,7 @@ export function rimOf(stated: number): Rim {
     : { inches: stated, millimetres: stated * millimetresPerInch, metric: false };
 }
 
-const metricSize = /^(P|LT|T|ST)?(\d{3})\/(\d{2})(ZR|R|D|B|-)?(\d{2}(?:\.5)?|\d{3})$/;
+const metricSize = /^(P|LT|T|ST)?(\d{3})\/(\d{2})(ZR|R|D|B|-)?(\d{2}(?:\.5)?|\d{3})C?$/;
 const bareMetricSize = /^(\d{3})(TR|HR|SR|VR|R|-)(\d{2}|\d{3})$/;
 const flotationSize = /^(\d{2}(?:\.\d)?)x(\d{1,2}\.\d{1,2})(R|-)(\d{2}(?:\.5)?)$/;
 const alphanumericSize = /^([A-N])(R?)(\d{2})-(\d{2})$/;

@@ -80,7 +80,7 @@ export const topicCues: readonly TopicCue[] = [
   {
     topic: "price",
     words: phrases(
-      "asking|in it total|in parts|in labor|in receipts|a folder|price|priced|money|dollars|dollar|bucks|sticker|quid|sterling|cash|out the door|list price|listed|paid|cost|costs|worth|bid|reserve|offer|invoice|receipt|firm|spent|buy it|take it home|grand|obo|yours for|we want|i want|ono|plus tax|windscreen price|euro|euros|part of the|on the board|in the window|on the windscreen|near offer|near enough|best offer|up for",
+      "asking|in it total|in parts|in labor|in receipts|a folder|price|priced|money|dollars|dollar|bucks|sticker|quid|sterling|cash|out the door|list price|listed|paid|cost|costs|worth|bid|reserve|offer|invoice|receipt|firm|spent|buy it|take it home|grand|obo|yours for|we want|i want|ono|plus tax|windscreen price|euro|euros|part of the|on the board|in the window|on the windscreen|near offer|near enough|best offer|up for|he'll take|she'll take|i'll take|we'll take|they'll take|i'd take|he'd take|gonna take|number is|the number|the list",
     ),
     before: 0.75,
     after: 0.55,

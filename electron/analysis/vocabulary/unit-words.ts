@@ -38,6 +38,7 @@ export const spokenUnits: readonly SpokenUnit[] = [
   // "thirty five pound a year": the singular for money is British; weights and pressures are rarely said so.
   { unit: "GBP", said: "pound(?! -? ?(?:feet|foot|per))", least: 0.01, most: 5e6, typical: [5, 200000], share: 0.7 },
   { unit: "lb", said: "pounds?|lbs?", least: 1, most: 40000, typical: [110, 12000], share: 0.4 },
+  { unit: "kg", said: "kilos?|kilogram(?:me)?s?|kgs?|k g", least: 1, most: 40000, typical: [20, 8000], share: 1 },
   { unit: "bar", said: "bars? of (?:boost|pressure)|bar", least: 0.1, most: 400, typical: [0.3, 6], share: 0.9 },
   { unit: "USD", said: "dollars?|bucks?|usd", least: 0.01, most: 5e6, typical: [20, 300000], share: 1 },
   { unit: "EUR", said: "euros?|eur", least: 0.01, most: 5e6, typical: [20, 300000], share: 1 },
@@ -97,6 +98,7 @@ export const derivedUnits: readonly {
   { said: "quarts?|qts?", unit: "pt", factor: 2, least: 0.25, most: 80 },
   { said: "stone", unit: "lb", factor: 14, least: 1, most: 300 },
   { said: "(?:metric )?(?:ton|tonne)s?", unit: "lb", factor: 2000, least: 2, most: 80 },
+  { said: "watts?", unit: "kW", factor: 0.001, least: 300, most: 20000 },
   { said: "kilopascals?|kpa", unit: "bar", factor: 0.01, least: 20, most: 3000 },
 ];
 

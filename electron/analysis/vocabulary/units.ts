@@ -45,6 +45,7 @@ export const unitTable = {
   psi: { dimension: "pressure", factor: 6.894757293168361 },
   bar: { dimension: "pressure", factor: 100 },
   lb: { dimension: "mass", factor: 0.45359237 },
+  kg: { dimension: "mass", factor: 1 },
   V: { dimension: "voltage", factor: 1 },
   kWh: { dimension: "energy", factor: 1 },
   cfm: { dimension: "flow", factor: 1 },

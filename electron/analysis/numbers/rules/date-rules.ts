@@ -110,7 +110,12 @@ export const dateRules: readonly NumberRule[] = [
       )
         return [];
       return [
-        { kind: "date", value: `${value}-${twoDigits(monthNumber[month]!)}`, weight: digitsOf(said).length === 4 || linked ? 0.93 : 0.6 },
+        {
+          kind: "date",
+          value: `${value}-${twoDigits(monthNumber[month]!)}`,
+          // "october 68" and "october '68" can be no day of the month.
+          weight: digitsOf(said).length === 4 || linked ? 0.93 : said.startsWith("'") || Number(said) > 31 ? 0.95 : 0.6,
+        },
       ];
     },
   ),

@@ -18,6 +18,18 @@ function plain(value: number, weight = 0.8): Draft[] {
   return Number.isFinite(value) ? [{ kind: "fraction", value: roundTo(value, 6), weight }] : [];
 }
 
+/** "it was fourteen and a half at easter": thousands left out, where money or miles are spoken of. */
+function thousands(value: number): Draft[] {
+  return (["price", "mileage"] as const).map((topic) => ({
+    kind: "integer",
+    value: value * 1000,
+    weight: 0.14,
+    repaired: true,
+    topic,
+    needsTopic: true,
+  }));
+}
+
 /** Single ordinals are fractions only where a unit or "of a" follows: "the third owner" and "a fifth gear" are none. */
 const unitAhead =
   "(?= (?:of (?:an? )?)?(?:an? )?(?:-? ?)(?:inch|inches|inchers?|mile|miles|gallon|gallons|turn|liter|litre|pint|quart|tank|mil|mils|millimet(?:er|re)|foot|volt|of an inch|over|plate|thick|plus))";
@@ -69,7 +81,9 @@ export const fractionRules: readonly NumberRule[] = [
       const joined = / and /.test(line.text.slice(line.starts[first]! + whole.length, line.starts[first]! + whole.length + 5));
       if (!joined || (numerator === "" && !/^(?:half|quarter)/.test(denominator))) return [];
       if (fractionOf(numerator, denominator) >= 1) return [];
-      return whole === "for" ? [] : plain(value, 0.88).map((draft) => ({ ...draft, repaired: line.pieces[first]!.written === "digits" }));
+      if (whole === "for") return [];
+      const fractions = plain(value, 0.88).map((draft) => ({ ...draft, repaired: line.pieces[first]!.written === "digits" }));
+      return [...fractions, ...(denominator === "half" && value >= 3 && value < 400 ? thousands(value) : [])];
     },
   ),
   phraseRule(

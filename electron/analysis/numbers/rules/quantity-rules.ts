@@ -1,7 +1,13 @@
 import { singleDigitCounts } from "../../vocabulary/number-words.ts";
+import type { Line, Piece } from "../pieces.ts";
 import { type Draft, digitsOf, type NumberRule, phraseRule, roundTo } from "../rule.ts";
 import { dateCodeDrafts, monthOfYearDrafts, yearDrafts } from "./date-drafts.ts";
 import { decimalDrafts, mishearing, pluralDrafts, threeDigitDrafts } from "./quantity-drafts.ts";
+
+/** "sixty eight thousand and four" is 68,004; without its "and" the four is rather of hundreds. */
+function saysAnd(line: Line, piece: Piece): boolean {
+  return line.tokens.slice(piece.first, piece.end).some(({ word }) => word === "and");
+}
 
 /** Numbers as plain grammar says them: integers, decimals, thousands by letter. */
 export const quantityRules: readonly NumberRule[] = [
@@ -26,7 +32,7 @@ export const quantityRules: readonly NumberRule[] = [
       else return [];
       // "eleven thousand two" may be short for eleven thousand two hundred.
       if (scaled && value > 10_000 && value % 1000 > 0 && value % 1000 < 10)
-        drafts.push({ kind: "integer", value: value + (value % 1000) * 99, weight: 0.6, repaired: true });
+        drafts.push({ kind: "integer", value: value + (value % 1000) * 99, weight: saysAnd(line, piece) ? 0.1 : 0.88, repaired: true });
       if (plural) drafts.push(...pluralDrafts(value));
       drafts.push(...yearDrafts(digits, { decade: plural !== "", written }));
       if (digits.length === 4 && written === "digits") drafts.push(...dateCodeDrafts(digits, false), ...monthOfYearDrafts(digits));

@@ -29,6 +29,19 @@ export const ratioRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "teeth-named",
+      example: { heard: "ring thirty nine teeth, pinion thirteen", meant: 3 },
+      pattern: `(?<ring>${two}) (?:tooth|teeth)(?: ,)?(?: (?:ring|crown wheel|on the ring|on the crown wheel))?(?: (?:and|over|to|on|by|with|pinion|the|a|an)){0,4} (?<pinion>\\d\\d?)(?: (?:tooth|teeth))?`,
+    },
+    ({ ring = "", pinion = "" }) => {
+      const ratio = ratioOfTeeth(Number(ring), Number(pinion));
+      return ratio === undefined
+        ? []
+        : [{ kind: "ratio", value: ratio, parts: [Number(ring), Number(pinion)], weight: 0.85, repaired: true, topic: "ratio" }];
+    },
+  ),
+  phraseRule(
+    {
       name: "ratio-to-one",
       example: { heard: "three point nine to one", meant: 3.9 },
       pattern:

@@ -1,3 +1,5 @@
+import { isPlausibleRatio } from "../../vocabulary/axle-ratios.ts";
+import { singleDigitCounts } from "../../vocabulary/number-words.ts";
 import type { Line } from "../pieces.ts";
 import { type Draft, digitsOf, type NumberRule, phraseRule } from "../rule.ts";
 import { dateCodeDrafts, monthOfYearDrafts, yearDrafts } from "./date-drafts.ts";
@@ -76,6 +78,21 @@ export const shorthandRules: readonly NumberRule[] = [
         repaired: true,
         topic: topic as "displacement" | "thickness",
       })),
+      ...(changesToFigure(line, first)
+        ? [{ kind: "decimal" as const, value: Number(`${lead}.${last}`), weight: 0.38, repaired: true }]
+        : []),
+      ...(isPlausibleRatio(Number(`${lead}.${last}`))
+        ? [
+            {
+              kind: "ratio" as const,
+              value: Number(`${lead}.${last}`),
+              weight: 0.26,
+              repaired: true,
+              topic: "ratio" as const,
+              needsTopic: true,
+            },
+          ]
+        : []),
       ...(asksForCode(line, first)
         ? [{ kind: "integer" as const, value: Number(lead) * 10 + Number(last), weight: 0.6, repaired: true }]
         : []),
@@ -142,7 +159,8 @@ export const shorthandRules: readonly NumberRule[] = [
       const after = line.pieces[first + lead.split(" ").length + 1];
       if (after && /^[1-9]\d$/.test(after.text) && after.written === "words") return [];
       // "one thirty nine, nine nine": two digits after one another are a figure of their own.
-      if (after && /^[1-9]$/.test(after.text) && !/^(?:\d|oh)/.test(line.pieces[first + lead.split(" ").length + 2]?.text ?? "")) return [];
+      const further = line.pieces[first + lead.split(" ").length + 2]?.text ?? "";
+      if (after && /^[1-9]$/.test(after.text) && !/^(?:\d|oh)/.test(further) && !singleDigitCounts.includes(further)) return [];
       const thousands = Number(digitsOf(lead));
       return [
         { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.46, repaired: true, topic: "mileage" },
