@@ -158,6 +158,37 @@ export type StockSheetDenial = z.infer<typeof StockSheetDenial>;
 export const DoubtfulCaption = z.strictObject({ caption: CaptionIndex, why: z.string() });
 export type DoubtfulCaption = z.infer<typeof DoubtfulCaption>;
 
+export const promiseKinds = ["warranty", "safety", "absolute", "hedged-fact", "opinion"] as const;
+export const PromiseKind = z.enum(promiseKinds);
+export type PromiseKind = z.infer<typeof PromiseKind>;
+
+/** Words a buyer may hold the dealer to, for a person to look at; a hint for review, never legal advice. */
+export const SpokenPromise = z.strictObject({
+  id: z.string(),
+  key: z.string(),
+  kind: PromiseKind,
+  captions: z.array(CaptionIndex).min(1),
+  start: Seconds,
+  end: Seconds,
+  quote: z.string(),
+  spans: z.array(TextSpan).min(1),
+  /** Why a reviewer is shown it. */
+  why: z.string(),
+  /** The published rule behind it, with its source. */
+  rule: z.strictObject({ name: z.string(), source: z.string() }),
+});
+export type SpokenPromise = z.infer<typeof SpokenPromise>;
+
+/** Something that was never shown or said, put as a question to whoever films. */
+export const CoverageQuestion = z.strictObject({
+  id: z.string(),
+  key: z.string(),
+  about: z.enum(["zone", "corner", "item"]),
+  topic: z.string(),
+  question: z.string(),
+});
+export type CoverageQuestion = z.infer<typeof CoverageQuestion>;
+
 /** A titled start for viewers. */
 export const ChapterProposal = z.strictObject({ start: Seconds, end: Seconds, zone: ZoneName, title: z.string() });
 export type ChapterProposal = z.infer<typeof ChapterProposal>;
@@ -174,6 +205,8 @@ export const Analysis = z.strictObject({
   conflicts: z.array(Conflict),
   remarks: z.array(Remark),
   denials: z.array(StockSheetDenial),
+  promises: z.array(SpokenPromise),
+  questions: z.array(CoverageQuestion),
   doubtful: z.array(DoubtfulCaption),
   chapters: z.array(ChapterProposal),
 });

@@ -1,13 +1,16 @@
 import type { Analysis, Claim, Repair, StockSheetFields, Transcript } from "../../shared-types/index.ts";
 import { proposeChapters } from "./chapters/propose-chapters.ts";
 import { findClaims } from "./claims/find-claims.ts";
+import { frameSpeech } from "./claims/framing/index.ts";
 import { compareClaims } from "./comparison/compare-claims.ts";
+import { askCoverage } from "./coverage/ask-coverage.ts";
 import { readNumbers } from "./numbers/read-numbers.ts";
+import { findPromises } from "./promises/find-promises.ts";
 import { hearSpeech } from "./transcript/hear-speech.ts";
 import { findZones } from "./zones/find-zones.ts";
 
 /** Raised whenever the rules change what they find; a stored analysis of an older version is made anew. */
-export const analysisVersion = 1;
+export const analysisVersion = 2;
 
 export interface AnalysisOptions {
   /** The dealer's own record, if there is one: claims are held against it. */
@@ -19,7 +22,7 @@ export interface AnalysisOptions {
 /** Called after each pass with its name; may throw to stop the analysis between passes. */
 export type PassListener = (pass: string, done: number, of: number) => void;
 
-const passCount = 6;
+const passCount = 7;
 
 /**
  * Reads a transcript into zones, claims, repairs and conflicts. Pure: the same input gives the same bytes,
@@ -36,9 +39,24 @@ export function analyse(transcript: Transcript, options: AnalysisOptions, onPass
   onPass("claims", 4, passCount);
   const { conflicts, remarks, denials } = compareClaims({ claims, zones, duration: speech.duration, ...options });
   onPass("comparison", 5, passCount);
+  const promises = findPromises(speech, frameSpeech(speech), claims);
+  const questions = askCoverage(zones, claims);
+  onPass("promises", 6, passCount);
   const chapters = proposeChapters(zones, claims, speech.duration);
-  onPass("chapters", 6, passCount);
-  return { analysisVersion, zones, repairs, claims, conflicts, remarks, denials, doubtful: [...speech.doubtful], chapters };
+  onPass("chapters", 7, passCount);
+  return {
+    analysisVersion,
+    zones,
+    repairs,
+    claims,
+    conflicts,
+    remarks,
+    denials,
+    promises,
+    questions,
+    doubtful: [...speech.doubtful],
+    chapters,
+  };
 }
 
 /** Ids in the order things are said, so that they read well and stay put when an unrelated rule changes. */

@@ -54,6 +54,22 @@ const lists = {
     "stock_sheet_denials",
     { id: "id", key: "key", field: "field", sheetValue: "sheet_value", claims: ["claims", "json"], why: "why" },
   ],
+  promises: [
+    "spoken_promises",
+    {
+      id: "id",
+      key: "key",
+      kind: "kind",
+      captions: ["captions", "json"],
+      start: "start",
+      end: "end",
+      quote: "quote",
+      spans: ["spans", "json"],
+      why: "why",
+      rule: ["rule", "json"],
+    },
+  ],
+  questions: ["coverage_questions", { id: "id", key: "key", about: "about", topic: "topic", question: "question" }],
   doubtful: ["doubtful_captions", { caption: "caption", why: "why" }],
   chapters: ["chapter_proposals", { start: "start", end: "end", zone: "zone", title: "title" }],
 } as const satisfies { [Name in keyof Lists]: readonly [string, RowMap<Item<Name>>] };
@@ -68,6 +84,8 @@ export function proposalTables(database: Database.Database) {
     conflicts: table("conflicts"),
     remarks: table("remarks"),
     denials: table("denials"),
+    promises: table("promises"),
+    questions: table("questions"),
     doubtful: table("doubtful"),
     chapters: table("chapters"),
   };
@@ -96,6 +114,8 @@ export function proposalTables(database: Database.Database) {
       tables.conflicts.addAll(recordingId, analysis.conflicts);
       tables.remarks.addAll(recordingId, analysis.remarks);
       tables.denials.addAll(recordingId, analysis.denials);
+      tables.promises.addAll(recordingId, analysis.promises);
+      tables.questions.addAll(recordingId, analysis.questions);
       tables.doubtful.addAll(recordingId, analysis.doubtful);
       tables.chapters.addAll(recordingId, analysis.chapters);
       for (const conflict of analysis.conflicts) {
@@ -116,6 +136,8 @@ export function proposalTables(database: Database.Database) {
         conflicts: tables.conflicts.of(recordingId),
         remarks: tables.remarks.of(recordingId),
         denials: tables.denials.of(recordingId),
+        promises: tables.promises.of(recordingId),
+        questions: tables.questions.of(recordingId),
         doubtful: tables.doubtful.of(recordingId),
         chapters: tables.chapters.of(recordingId),
       };

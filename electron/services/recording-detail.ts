@@ -17,6 +17,8 @@ const notAnalysed: Analysis = {
   conflicts: [],
   remarks: [],
   denials: [],
+  promises: [],
+  questions: [],
   doubtful: [],
   chapters: [],
 };

@@ -68,7 +68,19 @@ export function sampleDetail(): RecordingDetail {
     videoFile: "kestrel walk.webm",
     stockSheet: null,
     captions,
-    analysis: { analysisVersion: 1, zones: [], repairs: [], claims, conflicts, remarks: [], denials: [], doubtful: [], chapters: [] },
+    analysis: {
+      analysisVersion: 1,
+      zones: [],
+      repairs: [],
+      claims,
+      conflicts,
+      remarks: [],
+      denials: [],
+      promises: [],
+      questions: [],
+      doubtful: [],
+      chapters: [],
+    },
     lap,
     findings: [
       {

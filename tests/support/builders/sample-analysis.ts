@@ -116,6 +116,8 @@ export function sampleAnalysis(rest: Partial<Analysis> = {}): Analysis {
     ],
     remarks: [{ id: "m1", key: "promise/perfect", topic: "promise", why: "Nothing is perfect.", claims: ["c4"], rule: "sample" }],
     denials: [],
+    promises: [],
+    questions: [],
     doubtful: [{ caption: 6, why: "words over music" }],
     chapters: [{ start: 90, end: 120, zone: "underside", title: "Underneath" }],
     ...rest,
