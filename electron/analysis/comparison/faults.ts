@@ -1,6 +1,7 @@
 import type { Claim, ComponentName, PositionName } from "../../../shared-types/index.ts";
 import { type ConflictDraft, conflictOf, type RemarkDraft, remarkOf } from "./conflict-of.ts";
 import { placedTopic } from "./disagreements.ts";
+import { totality, zonePositions } from "./slots/own-words.ts";
 import { slotPart } from "./slots/parts.ts";
 import { narrower, positionsMeet, unplacedMeaning } from "./slots/positions.ts";
 import { saidApart, sameBreathSeconds } from "./slots/said-apart.ts";
@@ -18,15 +19,6 @@ const seenAtAGlance: ReadonlySet<ComponentName> = new Set([
   "seats",
   "floors",
 ]);
-
-const totality = /\b(all|every|everything|whole|any|anywhere|entire|throughout|nowhere|none of|both sides|all (the way )?(a)?round)\b/i;
-
-const zonePositions: Partial<Record<Claim["zone"], PositionName>> = {
-  front: "front",
-  rear: "rear",
-  "driver-side": "driver",
-  "passenger-side": "passenger",
-};
 
 /** What a buyer loses where damage was denied. */
 const weights: Partial<Record<ComponentName, number>> = {

@@ -6,14 +6,17 @@ export interface ClaimNotes {
   readonly boredOver: boolean;
   /** Figures that were spoken as money; one of them without the word "miles" is no mileage. */
   readonly sumsOfMoney: ReadonlySet<number>;
+  /** Some mileage was given in so many words: a bare number beside it only confirms one. */
+  readonly mileageNamed: boolean;
 }
 
-export const noNotes: ClaimNotes = { boredOver: false, sumsOfMoney: new Set() };
+export const noNotes: ClaimNotes = { boredOver: false, sumsOfMoney: new Set(), mileageNamed: false };
 
 /** Words that make a bare figure a sum of money, whatever it was taken for. */
-const moneyWords = /\b(wants?|wanted|asking|priced?|dollars|bucks|grand|pounds|quid|firm|offer|website|obo)\b/i;
+const moneyWords =
+  /\b(wants?|wanted|asking|ask|asked|pric(e|ed|ey|ing)|dollars|bucks|grand|pounds|quid|firm|offers?|website|obo|ono|sticker(ed)?|haggl\w*|takes (it|her|him)|buys (it|her|him)|bid|sell(ing)?|yours for|cash|guy|fella|money|number)\b/i;
 
-const mileageWords = /\b(miles?|mileage|odometer|clock|km|kilomet(er|re)s?|showing)\b/i;
+const mileageWords = /\b(miles?|mileage|odometer|odo|clock(ed|s)?|km|kms|kilomet(er|re)s?|showing|counter|speedo(meter)?|turned)\b/i;
 
 /** More than this over the standard bore is another engine. Inches. */
 const mostOverboreInches = 0.2;
@@ -21,6 +24,7 @@ const mostOverboreInches = 0.2;
 export function notesOn(claims: readonly Claim[]): ClaimNotes {
   return {
     boredOver: claims.some(isOverbore),
+    mileageNamed: claims.some((claim) => claim.attribute === "mileage" && claim.component === "odometer" && mileageWords.test(claim.quote)),
     sumsOfMoney: new Set(claims.flatMap((claim) => (isMoney(claim) ? [Number(claim.value)] : []))),
   };
 }
@@ -38,8 +42,23 @@ function isMoney({ attribute, value, quote }: Claim): boolean {
   );
 }
 
+/** Other things that are counted, or that a dial is marked with. */
+const noMileage = /\b(hours?|idle|rpm|revs|goes (up )?to|red ?lines?|marked to|miles (an|per) hour|mph|(years?|months?|days?) old)\b/i;
+
 /** Whether a figure taken for a mileage is surely one, and not the price said once more. */
 export function isSurelyMileage(claim: Claim, notes: ClaimNotes): boolean {
+  if (/\b(goes (up )?to|marked to|hours?|idle)\b/i.test(claim.quote) && !/\b(miles?|mileage|km|kilomet(er|re)s?)\b/i.test(claim.quote))
+    return false;
   if (mileageWords.test(claim.quote)) return true;
+  if (noMileage.test(claim.quote)) return false;
   return !moneyWords.test(claim.quote) && !notes.sumsOfMoney.has(Number(claim.value));
+}
+
+const currencyWords = /\b(dollars?|bucks|pounds?|quid|grand|thousand|hundred|euros?)\b|[$£€]/i;
+
+/** Whether a figure taken for a price is surely one: a bare 1970 is likelier the model year said once more, and a distance names its unit. */
+export function isSurelyPrice({ value, quote }: Claim): boolean {
+  if (mileageWords.test(quote) && !moneyWords.test(quote)) return false;
+  const yearLike = typeof value === "number" && Number.isInteger(value) && value >= 1900 && value <= 2035;
+  return !yearLike || moneyWords.test(quote) || currencyWords.test(quote);
 }

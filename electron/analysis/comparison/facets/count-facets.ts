@@ -15,7 +15,7 @@ const shareWords = /\b(each|apiece|per|a (side|corner|cylinder|piece|wheel|pack)
 const countedByShare: ReadonlySet<string> = new Set(["leaf", "lug", "row"]);
 
 /** "The first owner" is a person and no count; "a one owner car" is one. */
-const onePersonOfSeveral = /\b(the|its|his|her|their) (very )?(first|original|second|last|previous) (owner|keeper)('s)?\b/i;
+const onePersonOfSeveral = /\b(the|its|his|her|their) (very )?(first|original|second|last|previous)( (owner|keeper)s?|$)/i;
 
 /**
  * What a spoken count may be in another's words. A hatch is counted as a door or not; "previous" owners leave out the last one or not;

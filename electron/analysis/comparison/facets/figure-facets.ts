@@ -1,14 +1,15 @@
-import type { Claim, ClaimValue } from "../../../../shared-types/index.ts";
+import type { Claim, ClaimValue, ComponentName, UnitName } from "../../../../shared-types/index.ts";
 import { isKnownDisplacement } from "../../vocabulary/displacements.ts";
 import { circumstanceOf } from "../slots/circumstances.ts";
 import type { Facet, Reading } from "../slots/facet.ts";
+import { cornerInView } from "../slots/own-words.ts";
 import { slotPart } from "../slots/parts.ts";
 import { unplacedMeaning } from "../slots/positions.ts";
 import { isVehicleYear } from "../slots/vehicle-year.ts";
 import { topicOf } from "../slots/word-slots.ts";
 import { isLoose, spokenStep } from "../values/approximation.ts";
 import { figureOf, type QuantityRule, quantityRuleFor } from "../values/quantities.ts";
-import { type ClaimNotes, isSurelyMileage } from "./claim-notes.ts";
+import { type ClaimNotes, isSurelyMileage, isSurelyPrice } from "./claim-notes.ts";
 import { facet } from "./make-facet.ts";
 
 export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
@@ -19,13 +20,16 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
   if (rule.parts === "named" && part === null) return [];
   const circumstance = circumstanceOf(claim);
   if (claim.component === "odometer" && !isReading(claim, notes)) return [];
+  if (claim.component === "price" && !isSurelyPrice(claim)) return [];
   // One wheel in the cabin is the steering wheel.
   if (claim.component === "wheel" && claim.zone === "cabin" && !/\b(wheels|rims|alloys)\b/i.test(claim.quote)) return [];
   if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim)) return [];
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
   if (circumstance !== null && recurring.has(circumstance)) return [];
+  if (part !== null && neverAlike.has(part)) return [];
+  if (claim.zone === "cargo" && underTheHood.has(claim.component) && looseWords.test(claim.quote)) return [];
   return facet({
-    claim,
+    claim: eachCornerItsOwn.has(`${claim.component}.${claim.attribute}`) ? { ...claim, position: cornerInView(claim) } : claim,
     kind: "measure",
     part: rule.parts === "any" ? null : part,
     property: claim.attribute,
@@ -39,11 +43,27 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
 
 function figureReading(claim: Claim, rule: QuantityRule, notes: ClaimNotes): Reading | undefined {
   const figure = figureOf(claim, rule);
+  if (figure && !isSurely(claim, figure.unit, figure.spoken)) return undefined;
   if (figure && claim.attribute === "displacement" && figure.unit === "cu in" && !isDisplacement(figure.spoken, claim.quote))
     return undefined;
   const bored = notes.boredOver && rule.agreement.by === "displacement";
   return figure && { by: "figure", figure, agreement: bored ? { by: "share", share: 0.035 } : rule.agreement };
 }
+
+const powerWords = /\b(hp|bhp|horse\w*|kw|kilo ?-?watts?|ps|brake|power|dyno\w*|watts)\b/i;
+
+/** Bare numbers that were taken for a figure although neither their words nor their size say so. */
+function isSurely({ attribute, component, quote }: Claim, unit: UnitName | null, spoken: number): boolean {
+  if (component !== "engine") return true;
+  if (attribute === "power") return spoken >= leastPower || powerWords.test(quote);
+  // Liters are spoken to one place; with more of them the words must say what they are.
+  if (attribute === "displacement" && unit === "L")
+    return Number.isInteger(Math.round(spoken * 1e6) / 1e5) || /\blit(er|re)s?\b/i.test(quote);
+  return true;
+}
+
+/** Less than this, in any unit, is no engine of a road vehicle unless its words say so. */
+const leastPower = 20;
 
 /** A bare "a hundred" near the engine is no displacement; one that an engine was ever sold or built by, or that names its unit, is. */
 function isDisplacement(cubicInches: number, quote: string): boolean {
@@ -55,6 +75,16 @@ function dateReading(value: ClaimValue): Reading | undefined {
   const date = /^\d{4}(-\d{2}){0,2}/.exec(String(value))?.[0];
   return date === undefined ? undefined : { by: "date", date };
 }
+
+/** Figures of which each corner of the vehicle has its own. */
+const eachCornerItsOwn: ReadonlySet<string> = new Set(["tire.depth", "tire.pressure", "brakes.thickness"]);
+
+/** Parts of which there are many, each with its own figure: the gap of one door says nothing of the next. */
+const neverAlike: ReadonlySet<string> = new Set(["gap", "panel gap", "crack", "scratch", "chip", "dent", "tear"]);
+
+/** Parts that can lie in the trunk only as loose ones that come with the vehicle. */
+const underTheHood: ReadonlySet<ComponentName> = new Set(["engine", "fuel-system", "ignition", "cooling", "exhaust", "brakes"]);
+const looseWords = /\b(box(es|ed)?|in here|in there|bag|crate|come|comes|came|extra|spare|old|original|goes with)\b/i;
 
 /** Circumstances that come more than once, each time with a figure of its own. */
 const recurring: ReadonlySet<string> = new Set([
@@ -82,9 +112,14 @@ const recurring: ReadonlySet<string> = new Set([
 /** Whether a mileage is what the odometer shows today. */
 function isReading(claim: Claim, notes: ClaimNotes): boolean {
   if (!isSurelyMileage(claim, notes)) return false;
+  if (claim.zone === "documents" && readingOfThen.test(claim.quote)) return false;
   if (!zonesOfWork.has(claim.zone)) return true;
   return !isLoose(claim) && spokenStep(Number(claim.value)) < 1000 && !/\b(was|were|had)\b/i.test(claim.quote);
 }
+
+/** In the papers, a figure put like this is what it stood at when the entry was made. */
+const readingOfThen =
+  /\b(at|was|were|had|with)\b[^.]*\b(miles|km|kilomet(er|re)s|thousand|stamp(ed)?|then)\b|\b(service[ds]?|inspection|stamp(ed|s)?|m ?o ?t|bought it|auction|transfer(red)?|oil change)\b/i;
 
 /** Here a mileage in round words or the past is that of some work in the papers, not the reading in the dash. */
 const zonesOfWork: ReadonlySet<string> = new Set(["engine-bay", "underside"]);

@@ -1,5 +1,6 @@
 import type { Claim } from "../../../../shared-types/index.ts";
 import type { Facet } from "../slots/facet.ts";
+import { cornerInView } from "../slots/own-words.ts";
 import { slotPart } from "../slots/parts.ts";
 import { unplacedMeaning } from "../slots/positions.ts";
 import { tireDatesOf } from "../values/tire-dates.ts";
@@ -27,7 +28,7 @@ export function tireDateFacets(claim: Claim): Facet[] {
   if (dates.length === 0) return [];
   const spare = claim.component === "spare" || slotPart(claim) === "spare";
   return facet({
-    claim,
+    claim: spare ? claim : { ...claim, position: cornerInView(claim) },
     kind: "measure",
     part: null,
     component: spare ? "spare" : "tire",

@@ -42,7 +42,7 @@ function saidOutOfView(claim: Claim): boolean {
   return (outOfView[claim.zone]?.has(claim.component) ?? false) && !namingWords[claim.component]?.test(claim.quote);
 }
 
-const zonesInside: ReadonlySet<string> = new Set(["cabin", "cargo", "engine-bay", "underside"]);
+const zonesInside: ReadonlySet<string> = new Set(["cabin", "cargo", "engine-bay", "underside", "roof"]);
 
 /** A spoken kind may choose in several families; an engine's layout also counts its cylinders. */
 export function typeFacets(claim: Claim): Facet[] {
@@ -73,7 +73,7 @@ export function wordFacets(claim: Claim): Facet[] {
   const reading = wordReading(claim);
   if (!reading) return [];
   const part = slotPart(claim);
-  // Inside, under the hood or below, a color without a part is that of what is in view there, not the color of the vehicle.
+  // Inside, under the hood, below or on the roof, a color without a part is that of what is in view there, not the color of the vehicle.
   if (claim.component === "paint" && attribute === "color" && part === null && zonesInside.has(claim.zone)) return [];
   const slot = wordSlots[attribute];
   const row = slot.components[claim.component];

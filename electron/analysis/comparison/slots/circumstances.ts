@@ -37,6 +37,19 @@ export const spokenCircumstances: readonly SpokenCircumstance[] = [
     example: "the sticker was 3,681",
   },
   {
+    words:
+      /\b(we|i|he|she|they|dealer|you) had\b|\b(it )?(was|were) \w+|\b(started|began) (out )?at\b|\b(down|dropped|reduced|came down|come down|cut) (\w+ )?from\b|\bused to (be|ask)\b/i,
+    name: "asked before",
+    attributes: ["price"],
+    example: "we had thirty four on it in the spring",
+  },
+  {
+    words: /\b(badge[ds]?|emblem|callout|says on the fender)\b/i,
+    name: "as badged",
+    attributes: ["displacement"],
+    example: "the badge on the fender says three ninety six",
+  },
+  {
     words: /\b(they|these|those|most|others)( all)? (go|going|sell|selling|bring|bringing|fetch|list) (for|at)?\b/i,
     name: "others",
     attributes: ["price"],

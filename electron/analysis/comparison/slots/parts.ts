@@ -149,6 +149,10 @@ export function slotPart(claim: Claim): string | null {
   if (part !== null && whole?.parts.includes(part) && (whole.attributes === "every" || whole.attributes.includes(attribute))) part = null;
   const narrow = narrowerWords.find((row) => row.component === component && row.attribute === attribute && row.words.test(claim.quote));
   if (narrow) return narrow.part;
+  // A tire that lies in the trunk is the spare.
+  if (component === "tire" && part === null && claim.position === null && claim.zone === "cargo") return "spare";
+  // Nothing else of a body is told in feet.
+  if (component === "body" && attribute === "size" && claim.unit === "ft") return "bed";
   if (part === "leaf spring" && attribute === "count") return "leaf";
   if (part !== null) return part;
   if (attribute === "count") {
