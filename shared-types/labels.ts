@@ -1,3 +1,4 @@
+import type { PromiseKind } from "./analysis.ts";
 import type { AttributeName, ComponentName, Grade, PositionName, RulingDecision, UnitName, ZoneName } from "./vocabulary.ts";
 
 /** The words people read for the closed lists: screens and exports say the same. */
@@ -32,6 +33,14 @@ export const decisionLabels = {
   "recogniser-error": "Recogniser's error",
   "look-at-vehicle": "Look at the vehicle",
 } as const satisfies Record<RulingDecision, string>;
+
+export const promiseLabels = {
+  warranty: "Warranty words",
+  safety: "Safety words",
+  absolute: "Without exception",
+  "hedged-fact": "Relied on, with a doubt",
+  opinion: "Opinion",
+} as const satisfies Record<PromiseKind, string>;
 
 export function positionLabel(position: PositionName | null): string {
   return position === null ? "" : position === "all" ? "all round" : position.replace("-", " ");

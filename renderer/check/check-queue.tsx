@@ -1,10 +1,9 @@
 import { Toggle } from "@base-ui/react/toggle";
 import { ToggleGroup } from "@base-ui/react/toggle-group";
-import { type Conflict, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { type Conflict, promiseLabels, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { asHeading, sideLetter, sideValue } from "../shared/claim-words.ts";
-import { ZoneSwatch } from "../shared/zone-patterns.tsx";
-import { type CheckItem, type ConflictFilter, conflictFilters, conflictQueue, sameItem, weightWord, zonesNeverShown } from "./queue.ts";
+import { type CheckItem, type ConflictFilter, conflictFilters, conflictQueue, openQuestions, sameItem, weightWord } from "./queue.ts";
 
 const filterLabels = { open: "Open", settled: "Settled", all: "All" } as const satisfies Record<ConflictFilter, string>;
 
@@ -23,7 +22,7 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
   const { analysis, openConflictKeys, captions } = detail;
   const queue = conflictQueue(analysis.conflicts, openConflictKeys, filter);
   const left = analysis.conflicts.filter((conflict) => openConflictKeys.includes(conflict.key)).length;
-  const missing = zonesNeverShown(detail.lap);
+  const questions = openQuestions(detail);
   const line = (item: CheckItem, title: string, more: string, sign?: React.ReactNode) => (
     <li key={item.key}>
       <button type="button" className="queue-item" aria-current={sameItem(shown, item) ? "true" : undefined} onClick={() => onChoose(item)}>
@@ -73,13 +72,18 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
       <QueuePart name="The stock sheet says otherwise" none="Nothing that the stock sheet denies." empty={analysis.denials.length === 0}>
         {analysis.denials.map((denial) => line({ kind: "denial", key: denial.key }, denial.field, `sheet ${denial.sheetValue}`))}
       </QueuePart>
+      <QueuePart name="Promises" none="No promise was heard." empty={analysis.promises.length === 0}>
+        {analysis.promises.map((promise) =>
+          line({ kind: "promise", key: promise.id }, `“${promise.quote}”`, `${promiseLabels[promise.kind]}, ${timeLabel(promise.start)}`),
+        )}
+      </QueuePart>
       <QueuePart name="Remarks" none="No remarks." empty={analysis.remarks.length === 0}>
         {analysis.remarks.map((remark) => line({ kind: "remark", key: remark.key }, remark.topic, remark.why))}
       </QueuePart>
-      <QueuePart name="Never shown" none="Every part of the vehicle is shown." empty={missing.length === 0}>
-        {missing.map((zone) => (
-          <li key={zone} className="queue-missing">
-            <ZoneSwatch zone={zone} /> {zoneLabels[zone]}
+      <QueuePart name="Questions" none="Everything usual is shown and spoken of." empty={questions.length === 0}>
+        {questions.map(({ key, question }) => (
+          <li key={key} className="queue-question">
+            {question}
           </li>
         ))}
       </QueuePart>

@@ -1,5 +1,5 @@
 import { useEffect, useMemo } from "react";
-import { type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { promiseLabels, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
 import type { Stretch } from "../player/clock.ts";
 import { Picture } from "../player/picture.tsx";
 import { useRecordingClock } from "../player/use-recording-clock.ts";
@@ -19,6 +19,8 @@ interface Described {
   readonly claims: readonly string[];
   /** A caption to show where there are no claims. */
   readonly caption: number | null;
+  /** The published rule behind it. */
+  readonly rule?: { readonly name: string; readonly source: string };
 }
 
 function describeItem(item: CheckItem, { analysis, captions }: RecordingDetail): Described | null {
@@ -26,6 +28,19 @@ function describeItem(item: CheckItem, { analysis, captions }: RecordingDetail):
     const denial = analysis.denials.find(({ key }) => key === item.key);
     return denial
       ? { heading: denial.field, kind: `The stock sheet says ${denial.sheetValue}`, why: denial.why, claims: denial.claims, caption: null }
+      : null;
+  }
+  if (item.kind === "promise") {
+    const promise = analysis.promises.find(({ id }) => id === item.key);
+    return promise
+      ? {
+          heading: `“${promise.quote}”`,
+          kind: promiseLabels[promise.kind],
+          why: promise.why,
+          claims: [],
+          caption: promise.captions[0] ?? null,
+          rule: promise.rule,
+        }
       : null;
   }
   if (item.kind === "remark") {
@@ -46,7 +61,7 @@ function describeItem(item: CheckItem, { analysis, captions }: RecordingDetail):
 
 const nobody: ReadonlySet<string> = new Set();
 
-/** A denial, remark or doubtful caption with its moments. */
+/** A denial, promise, remark or doubtful caption with its moments. */
 export function MomentsView({ item, detail }: { readonly item: CheckItem; readonly detail: RecordingDetail }) {
   const picture = useRecordingClock(detail.summary);
   const { clock } = picture;
@@ -69,6 +84,11 @@ export function MomentsView({ item, detail }: { readonly item: CheckItem; readon
         </h2>
         <p className="soft">{described.kind}</p>
         <p>{described.why}</p>
+        {described.rule ? (
+          <p className="small soft">
+            {described.rule.name}. Source: {described.rule.source}. A hint for review, not legal advice.
+          </p>
+        ) : null}
       </header>
       <div className="moments">
         <div className="side-picture">

@@ -1,4 +1,4 @@
-import type { Conflict, LapSpan, RecordingDetail, Ruling, ZoneName } from "../../shared-types/index.ts";
+import type { Conflict, CoverageQuestion, RecordingDetail, Ruling } from "../../shared-types/index.ts";
 
 export const conflictFilters = ["open", "settled", "all"] as const;
 export type ConflictFilter = (typeof conflictFilters)[number];
@@ -7,6 +7,7 @@ export type ConflictFilter = (typeof conflictFilters)[number];
 export type CheckItem =
   | { readonly kind: "conflict"; readonly key: string }
   | { readonly kind: "denial"; readonly key: string }
+  | { readonly kind: "promise"; readonly key: string }
   | { readonly kind: "remark"; readonly key: string }
   | { readonly kind: "doubtful"; readonly key: string };
 
@@ -37,6 +38,7 @@ export function checkItems(detail: RecordingDetail, filter: ConflictFilter): Che
   return [
     ...conflictQueue(analysis.conflicts, detail.openConflictKeys, filter).map(({ key }) => ({ kind: "conflict" as const, key })),
     ...analysis.denials.map(({ key }) => ({ kind: "denial" as const, key })),
+    ...analysis.promises.map(({ id }) => ({ kind: "promise" as const, key: id })),
     ...analysis.remarks.map(({ key }) => ({ kind: "remark" as const, key })),
     ...analysis.doubtful.map(({ caption }) => ({ kind: "doubtful" as const, key: String(caption) })),
   ];
@@ -55,22 +57,16 @@ export function rulingsWithoutConflict(rulings: readonly Ruling[], conflicts: re
   return rulings.filter((ruling) => !known.has(ruling.conflictKey));
 }
 
-/** What a buyer expects to see of every vehicle (common practice). */
-const expectedZones = [
-  "front",
-  "driver-side",
-  "passenger-side",
-  "rear",
-  "roof",
-  "cargo",
-  "cabin",
-  "engine-bay",
-  "underside",
-  "documents",
-] as const satisfies readonly ZoneName[];
+/** A view shorter than this shows next to nothing (common practice). */
+const shortestViewSeconds = 5;
 
-export function zonesNeverShown(lap: readonly LapSpan[]): ZoneName[] {
-  return expectedZones.filter((zone) => !lap.some((span) => span.zone === zone));
+/** What was never shown or said, less the zones that a person has meanwhile marked as shown. */
+export function openQuestions({ analysis, lap }: Pick<RecordingDetail, "analysis" | "lap">): CoverageQuestion[] {
+  const marked = new Map<string, number>();
+  for (const span of lap) if (span.zoneSpanId) marked.set(span.zone, (marked.get(span.zone) ?? 0) + span.end - span.start);
+  return analysis.questions.filter(
+    ({ about, key }) => about !== "zone" || (marked.get(key.replace("zone:", "")) ?? 0) < shortestViewSeconds,
+  );
 }
 
 /** How grave a weight is, in a word. The bounds cut the range of 1 to 100 in three. */

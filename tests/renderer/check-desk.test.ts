@@ -3,11 +3,11 @@ import {
   checkItems,
   conflictQueue,
   nextOpen,
+  openQuestions,
   rulingsOn,
   rulingsWithoutConflict,
   sheetFieldsAbout,
   weightWord,
-  zonesNeverShown,
 } from "../../renderer/check/queue.ts";
 import { faultsOfRuling, rulingOptions } from "../../renderer/check/ruling-draft.ts";
 import { tireShape } from "../../renderer/check/tire-size.ts";
@@ -42,9 +42,11 @@ describe("the queue", () => {
   test("weights have three words over their whole range", () => {
     expect([1, 33, 34, 66, 67, 100].map(weightWord)).toEqual(["slight", "slight", "middling", "middling", "grave", "grave"]);
   });
-  test("zones that no span shows are named", () => {
-    expect(zonesNeverShown(detail.lap)).toContain("engine-bay");
-    expect(zonesNeverShown(detail.lap)).not.toContain("underside");
+  test("a question about a zone falls away once a person has marked that zone as shown", () => {
+    const question = (about: "zone" | "item", key: string) => ({ id: key, key, about, topic: key, question: `${key}?` });
+    const questions = [question("zone", "zone:front"), question("zone", "zone:underside"), question("item", "item:spare")];
+    const asked = openQuestions({ ...detail, analysis: { ...detail.analysis, questions } });
+    expect(asked.map(({ key }) => key)).toEqual(["zone:underside", "item:spare"]);
   });
 });
 
