@@ -19,6 +19,11 @@ export const buyerCares = {
   "engine.year": { topic: "engine year", weight: 80, parts: [null] },
   "engine.originality": { topic: "engine being the original one", weight: 85, parts: [null] },
   "transmission.originality": { topic: "transmission being the original one", weight: 65, parts: [null] },
+  "engine.mileage": {
+    topic: "mileage of engine work",
+    weight: 50,
+    parts: [null, "work", "timing belt", "timing chain", "timing drive", "cam belt"],
+  },
   "odometer.mileage": { topic: "mileage being actual", weight: 90, parts: [null] },
   "odometer.originality": { topic: "mileage being actual", weight: 90, parts: [null] },
   "vin.originality": { topic: "matching numbers", weight: 85, parts: [null, "engine number"] },
@@ -49,10 +54,10 @@ export function hedgesIn({ facets, classes }: ClassedSlot): ConflictDraft[] {
 function hedgeAmong(claimsOfOneValue: readonly Claim[], care: BuyerCare): ConflictDraft[] {
   const claims = [...claimsOfOneValue].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
   const flat = claims.filter((claim) => claim.stance === "stated" && !isRoundFigure(claim));
-  const doubted = claims.filter((claim) => claim.stance === "hedged" && !isRoundFigure(claim));
+  const doubted = claims.filter((claim) => claim.stance === "hedged" && !isRoundFigure(claim) && !isDoubtOfAnother(claim));
   const firstFlat = flat[0];
   const firstDoubt = doubted[0];
-  if (!firstFlat || !firstDoubt || !saidApart([flat, doubted], sameBreathSeconds.hedge)) return [];
+  if (!firstFlat || !firstDoubt || !someApart(flat, doubted)) return [];
   return [
     conflictOf({
       kind: "hedge",
@@ -70,9 +75,27 @@ function hedgeAmong(claimsOfOneValue: readonly Claim[], care: BuyerCare): Confli
   ];
 }
 
+/**
+ * Whether the value was stated flatly at one moment and doubted at another. A flat reading beside the doubt ("it says 41,266, and whether
+ * that's right…") takes nothing away from that: the doubt is about it too.
+ */
+function someApart(flat: readonly Claim[], doubted: readonly Claim[]): boolean {
+  return flat.some(
+    (one) => saidApart([[one], [doubted[0]!]], sameBreathSeconds.hedge) || saidApart([[one], [doubted.at(-1)!]], sameBreathSeconds.hedge),
+  );
+}
+
 /** Words of doubt about the figure itself, however round it is. */
 const doubtWords =
-  /\b(whether|who knows|can'?t (say|tell|swear|vouch|put my hand)|could(n'?t| not) (say|tell|swear)|don'?t know|no idea|believe|supposed(ly)?|guess|vouch|swear|if (that's|it's|you believe)|hasn't gone (a)?round|rolled over|your guess|judge)\b/i;
+  /\b(whether|who knows|can'?t (say|tell|swear|vouch|put my hand)|could(n'?t| not) (say|tell|swear)|don'?t know|no idea|believe|supposed(ly)?|guess|vouch|swear|if (that's|it's|you believe)|hasn't gone (a)?round|rolled over|your guess|judge|from memory|don'?t quote|think it was|not sure|can'?t be sure|could be wrong|may be wrong|don'?t hold me)\b/i;
+
+const anyDoubt =
+  /\b(think|thought|reckon|say|maybe|probably|might|may|looks? like|should|could|perhaps|presum\w*|assum\w*|appears?|seems?|far as)\b/i;
+
+/** A farewell sums everything up in one breath: a doubt there is about the figure it stands beside. */
+function isDoubtOfAnother(claim: Claim): boolean {
+  return (claim.zone === "closing" || claim.zone === "opening") && !anyDoubt.test(claim.quote) && !doubtWords.test(claim.quote);
+}
 
 /** Spoken as a round one, by its words or by its noughts: "eighty four thousand" with a hedge rounds, "fifty eight four" with one doubts. */
 function isRoundFigure(claim: Claim): boolean {

@@ -58,7 +58,7 @@ const currencyWords = /\b(dollars?|bucks|pounds?|quid|grand|thousand|hundred|eur
 
 /** Whether a figure taken for a price is surely one: a bare 1970 is likelier the model year said once more, and a distance names its unit. */
 export function isSurelyPrice({ value, quote }: Claim): boolean {
-  if (mileageWords.test(quote) && !moneyWords.test(quote)) return false;
+  if (/\bstock( (number|no))?\b/i.test(quote) || (mileageWords.test(quote) && !moneyWords.test(quote))) return false;
   const yearLike = typeof value === "number" && Number.isInteger(value) && value >= 1900 && value <= 2035;
   return !yearLike || moneyWords.test(quote) || currencyWords.test(quote);
 }

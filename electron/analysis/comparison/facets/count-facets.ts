@@ -11,8 +11,8 @@ const countWeights: Readonly<Record<string, number>> = { owner: 80, gear: 70, cy
 /** Words by which a count is of a share of the whole, not of the whole. */
 const shareWords = /\b(each|apiece|per|a (side|corner|cylinder|piece|wheel|pack))\b/i;
 
-/** Always counted by their share, said or not: the leaves of one spring, the lugs of one wheel, the rows of one radiator. */
-const countedByShare: ReadonlySet<string> = new Set(["leaf", "lug", "row"]);
+/** Always counted by their share, said or not: the leaves of one spring, the lugs of one wheel, the spokes of another, the rows of one radiator. */
+const countedByShare: ReadonlySet<string> = new Set(["leaf", "lug", "spoke", "row"]);
 
 /** "The first owner" is a person and no count; "a one owner car" is one. */
 const onePersonOfSeveral = /\b(the|its|his|her|their) (very )?(first|original|second|last|previous)( (owner|keeper)s?|$)/i;
@@ -79,7 +79,8 @@ export function countFacet(claim: Claim, part: string, count: number): Facet[] {
   if (!made) return [];
   const unplaced = made.place === "loosely" || made.place === "in-view";
   const place: Place = unplaced ? (usualPlaces[part] ?? "all") : made.place;
-  return [{ ...made, place, slot: `${made.slot}|${place}` }];
+  // Sixty spokes all round meet seventy-two in one wheel; five belts in all do not meet two in front.
+  return [{ ...made, place, slot: countedByShare.has(part) ? made.slot : `${made.slot}|${place}` }];
 }
 
 function optionsFor(claim: Claim, part: string, count: number): readonly number[] {

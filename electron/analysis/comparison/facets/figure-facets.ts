@@ -26,13 +26,14 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
   if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim)) return [];
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
   if (circumstance !== null && recurring.has(circumstance)) return [];
+  if (claim.component === "fuel-tank" && claim.zone === "engine-bay" && !/\b(tank|fuel|gas|petrol|diesel)\b/i.test(claim.quote)) return [];
   if (part !== null && neverAlike.has(part)) return [];
   if (claim.zone === "cargo" && underTheHood.has(claim.component) && looseWords.test(claim.quote)) return [];
   return facet({
     claim: eachCornerItsOwn.has(`${claim.component}.${claim.attribute}`) ? { ...claim, position: cornerInView(claim) } : claim,
     kind: "measure",
     part: rule.parts === "any" ? null : part,
-    property: claim.attribute,
+    property: propertyOf(claim, reading),
     topic: topicOf(rule.topic, claim, part),
     weight: rule.weight,
     meaning: rule.unplaced ?? unplacedMeaning[claim.component],
@@ -74,6 +75,15 @@ function isDisplacement(cubicInches: number, quote: string): boolean {
 function dateReading(value: ClaimValue): Reading | undefined {
   const date = /^\d{4}(-\d{2}){0,2}/.exec(String(value))?.[0];
   return date === undefined ? undefined : { by: "date", date };
+}
+
+/** More than this is taken from a direct-current charger, less by the charger on board (three phases of 32 A at 230 V make 22 kW, IEC 61851-1). */
+const mostOnBoardKw = 22.5;
+
+/** The attribute, with charging from the wall and at a rapid charger told apart. */
+function propertyOf({ component, attribute }: Claim, reading: Reading): string {
+  if (component !== "electrical" || attribute !== "power" || reading.by !== "figure") return attribute;
+  return reading.figure.amount > mostOnBoardKw ? "rapid charging power" : attribute;
 }
 
 /** Figures of which each corner of the vehicle has its own. */

@@ -43,6 +43,16 @@ function saidOutOfView(claim: Claim): boolean {
 }
 
 const zonesInside: ReadonlySet<string> = new Set(["cabin", "cargo", "engine-bay", "underside", "roof"]);
+const paintNames =
+  /\b(paint(ed|work)?|colou?rs?|car|truck|van|metallic|pearl|code|respray\w*|repaint\w*|finish(ed)?|factory|she'?s|body)\b/i;
+const notTheBody =
+  /\b(letter\w*|stripes?|pin ?strip\w*|roof|top|grilles?|bumpers?|wheels?|calipers?|trim|mirrors?|decals?|logo|sign\w*|primer)\b/i;
+
+/** Whether a color of "it" is the vehicle's: inside, under the hood or on the roof it is that of what is in hand, and outside it must name the paint. */
+function isOfWholeVehicle({ zone, quote }: Claim): boolean {
+  if (zonesInside.has(zone) || notTheBody.test(quote)) return false;
+  return zonesOfSummary.has(zone) || paintNames.test(quote);
+}
 
 /** A spoken kind may choose in several families; an engine's layout also counts its cylinders. */
 export function typeFacets(claim: Claim): Facet[] {
@@ -73,8 +83,7 @@ export function wordFacets(claim: Claim): Facet[] {
   const reading = wordReading(claim);
   if (!reading) return [];
   const part = slotPart(claim);
-  // Inside, under the hood, below or on the roof, a color without a part is that of what is in view there, not the color of the vehicle.
-  if (claim.component === "paint" && attribute === "color" && part === null && zonesInside.has(claim.zone)) return [];
+  if (claim.component === "paint" && attribute === "color" && part === null && !isOfWholeVehicle(claim)) return [];
   const slot = wordSlots[attribute];
   const row = slot.components[claim.component];
   if (attribute === "presence" && part === null && !row) return [];

@@ -33,6 +33,8 @@ const unplaced: ReadonlySet<Place> = new Set<Place>(["anywhere", "loosely", "in-
 
 function placesMeet(first: Place, second: Place): boolean {
   if (first === "anywhere" || second === "anywhere") return true;
+  // Each was one of several in view, and nobody can tell that it was the same one.
+  if (first === "in-view" && second === "in-view") return false;
   if (unplaced.has(first)) return unplaced.has(second) || second === "all";
   if (unplaced.has(second)) return first === "all";
   return positionsMeet(first as PositionName, second as PositionName);

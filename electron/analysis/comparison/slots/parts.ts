@@ -97,6 +97,7 @@ const countedWords: readonly { readonly component: ComponentName; readonly noun:
   { component: "engine", noun: "belt", words: /\bbelts?\b/i },
   { component: "engine", noun: "valve", words: /\bvalves?\b/i },
   { component: "engine", noun: "cylinder", words: /\b(cylinders?|straight|inline|v ?(6|8|10|12)|six|eight)\b/i },
+  { component: "transmission", noun: "transfer case range", words: /\btransfer (case|box)\b/i },
   { component: "transmission", noun: "spline", words: /\bsplines?\b/i },
   { component: "transmission", noun: "gear", words: /\b(speeds?|gears?|on the floor|on the tree)\b/i },
   { component: "wheel", noun: "lug", words: /\b(lugs?|studs?|bolts?)\b/i },
@@ -153,6 +154,7 @@ export function slotPart(claim: Claim): string | null {
   if (component === "tire" && part === null && claim.position === null && claim.zone === "cargo") return "spare";
   // Nothing else of a body is told in feet.
   if (component === "body" && attribute === "size" && claim.unit === "ft") return "bed";
+  if (part === "gear" && attribute === "count" && /\btransfer (case|box)\b/i.test(claim.quote)) return "transfer case range";
   if (part === "leaf spring" && attribute === "count") return "leaf";
   if (part !== null) return part;
   if (attribute === "count") {

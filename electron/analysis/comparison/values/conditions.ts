@@ -2,7 +2,7 @@ import type { Claim } from "../../../../shared-types/index.ts";
 
 /** Kinds of damage, so that "no rust" is not held against a scratch. `named`: what a claim's circumstance calls it. */
 const damageKinds = {
-  rust: { named: ["rust"], words: /\b(rust\w*|corro\w*|rot\w*|perforat\w*|scab\w*|blister\w*|bubbl\w*)\b/ },
+  rust: { named: ["rust"], words: /\b(rust\w*|corro\w*|rot\w*|perforat\w*|scab\w*|blister\w*|bubbl\w*|lifting)\b/ },
   dent: { named: ["dents", "dent"], words: /\b(dents?|dings?|crease[ds]?|dimple[ds]?|bent|straight)\b/ },
   crack: { named: ["cracks", "crack"], words: /\b(crack\w*|split\w*|star(red)?|pit|pits|pitted|pitting)\b/ },
   mark: {
@@ -18,7 +18,7 @@ const damageKinds = {
   hole: {
     named: ["holes", "hole", "rust through"],
     words:
-      /\b(holes?|(rust|rot)\w*( (right|clean|clear))? (through|out)|perforat\w*|soft|(finger|screwdriver|pick|hand|fist)( \w+){0,3} (through|into?|in)|day ?light|(see|that'?s)( (right|straight|clear|the))*( my)? (sky|ground|road|grass|pavement|driveway|shoes?|boots?|feet)|flak(y|ing|es?)|crunch\w*|crumbl\w*|swiss cheese)\b/,
+      /\b(holes?|(rust|rot)\w*( (right|clean|clear))? (through|out)|perforat\w*|soft|(finger|screwdriver|pick|hand|fist)( \w+){0,3} (through|into?|in)|(goes|went|going) (straight |right |clean )?(in|through)|day ?light|(see|that'?s)( (right|straight|clear|the))*( my)? (sky|ground|road|grass|pavement|driveway|shoes?|boots?|feet)|flak(y|ing|es?)|crunch\w*|crumbl\w*|swiss cheese)\b/,
   },
   haze: {
     named: ["haze", "clouding"],
@@ -42,7 +42,9 @@ export function damageSpokenOf(claim: Pick<Claim, "quote" | "circumstance">): Re
   const named = entries.find(([, { named }]) => (named as readonly string[]).includes(circumstance ?? ""));
   const text = claim.quote.toLowerCase();
   const behindFiller = fillerWords.test(text) ? ["repair", "rust"] : [];
-  if (named) return new Set([named[0], ...behindFiller, ...(named[0] === "rust" && damageKinds.hole.words.test(text) ? ["hole"] : [])]);
+  // What eats metal is heard in the words whatever the fault was filed under.
+  const eaten = (["rust", "hole"] as const).filter((kind) => damageKinds[kind].words.test(text));
+  if (named) return new Set([named[0], ...behindFiller, ...eaten]);
   return new Set([...entries.flatMap(([kind, { words }]) => (words.test(text) ? [kind] : [])), ...behindFiller]);
 }
 

@@ -221,6 +221,7 @@ const spokenChoices: Readonly<Record<string, readonly (readonly [string, string]
   "cabin-heater": [["heat pump", "resistance heater"]],
   "seat-facing": [["rear-facing", "side-facing"]],
   "drive-side": [["left hand drive", "right hand drive"]],
+  "rear-opening": [["barn doors", "tailgate"]],
   "bed-side": [["stepside", "fleetside"]],
   "paint-stage": [["single stage", "base coat clear coat"]],
   "fuel-delivery": [["four-barrel", "fuel injection"]],
@@ -457,6 +458,7 @@ function hedgeMutations(): Mutation[] {
       component,
       attribute,
       part: care.parts[0] ?? null,
+      circumstance: slot === "engine.mileage" ? "when the work was done" : null,
       value: values[attribute] ?? "original",
       unit: attribute === "mileage" ? "mi" : attribute === "displacement" ? "cu in" : null,
     };

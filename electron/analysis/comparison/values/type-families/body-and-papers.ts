@@ -111,6 +111,18 @@ export const bodyAndPaperFamilies = [
     choices: { left: /\bleft[ -]?hand[ -]?drive\b|\blhd\b/, right: /\bright[ -]?hand[ -]?drive\b|\brhd\b/ },
   },
   {
+    name: "rear-opening",
+    topic: "rear doors",
+    components: ["body"],
+    parts: "any",
+    unplaced: "single",
+    weight: 50,
+    choices: {
+      "side-hung": /\bbarn ?-?doors?\b|\bside[ -]?(hinged|hung)\b|\btwin rear doors\b/,
+      "top-hung": /\b(lift ?-?(gate|back|up)|top[ -]?(hinged|hung) tail ?-?gate|hatch ?-?back)\b|^tail ?-?gate$/,
+    },
+  },
+  {
     name: "bed-side",
     topic: "bed kind",
     components: ["body"],
