@@ -76,20 +76,47 @@ export function denialBefore(units: readonly SpokenUnit[], first: number, { list
 }
 
 const goneAfter = /^(?:gone|missing|delete|deleted|removed|absent)$/;
+/** "never had one", "hasn't got one": how far after what was named, in units, and which words. */
+const pronounReach = 7;
 
-/** Whether what was named is then said not to be there: "the radio is gone", "sunroof? none". */
-export function deniedAfter(units: readonly SpokenUnit[], end: number): boolean {
+/**
+ * Where words end that say what was just named is not there: "the radio is gone", "sunroof? none", "tow bar, never had one". -1 where none do.
+ */
+export function deniedAfter(units: readonly SpokenUnit[], end: number): number {
   for (let at = end; at < Math.min(units.length, end + 4); at++) {
     const unit = units[at]!;
-    if (goneAfter.test(unit.word)) return true;
-    if (/^(?:taken|pulled|ripped|yanked|stripped)$/.test(unit.word) && /^(?:out|off)$/.test(units[at + 1]?.word ?? "")) return true;
-    if ((unit.word === "none" || unit.word === "nope") && at <= end + 1) return true;
-    if (
-      (unit.word === "not" || unit.word === "n't") &&
-      /^(?:here|there|fitted|on|got|included|present|with)$/.test(units[at + 1]?.word ?? "")
-    )
-      return true;
-    if (unit.endsPhrase) return false;
+    const next = units[at + 1]?.word ?? "";
+    if (goneAfter.test(unit.word)) return at + 1;
+    if (/^(?:taken|pulled|ripped|yanked|stripped)$/.test(unit.word) && /^(?:out|off)$/.test(next)) return at + 2;
+    if ((unit.word === "none" || unit.word === "nope") && at <= end + 1) return at + 1;
+    // "Exhaust brake, no.": an answer of its own.
+    if (unit.word === "no" && at === end && units[at - 1]?.endsPhrase && (unit.endsPhrase || unit.endsSentence)) return at + 1;
+    if (unit.word === "no" && /^(?:place|provision|socket|port|hole|mount|mounts)$/.test(next)) return at + 2;
+    if ((unit.word === "not" || unit.word === "n't") && /^(?:here|there|fitted|on|included|present|with)$/.test(next)) return at + 2;
+    if (unit.endsPhrase) break;
   }
-  return false;
+  return pronounDenied(units, end);
+}
+
+/** "never had one", "it hasn't got one", "there isn't one": the pronoun is what was named. */
+function pronounDenied(units: readonly SpokenUnit[], end: number): number {
+  for (let at = end; at < Math.min(units.length, end + 3); at++) {
+    const unit = units[at]!;
+    if (unit.word !== "never" && unit.word !== "n't" && unit.word !== "not" && unit.word !== "ai") continue;
+    let verb = false;
+    for (let next = at; next < Math.min(units.length, at + pronounReach); next++) {
+      const { word, endsSentence } = units[next]!;
+      if (/^(?:had|have|has|got|was|is|been|come|came)$/.test(word)) verb = true;
+      // "never had one done": of something done, and not of the thing.
+      if (
+        verb &&
+        /^(?:one|none|any)$/.test(word) &&
+        !/^(?:of|done|fitted|that|with|go|fail|break|apart)$/.test(units[next + 1]?.word ?? "")
+      )
+        return next + 1;
+      if (endsSentence) return -1;
+      if (next > at && !/^(?:had|have|has|got|ever|even|been|come|came|with|is|was|there|it|one)$/.test(word)) break;
+    }
+  }
+  return -1;
 }

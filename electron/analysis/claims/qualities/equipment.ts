@@ -1,4 +1,5 @@
 import type { ComponentName, ZoneName } from "../../../../shared-types/index.ts";
+import { accessoryEquipment } from "./accessories.ts";
 
 /** Equipment that a vehicle has or has not. Named plainly it is there; denied it is not; some words give it away. */
 export interface Equipment {
@@ -16,7 +17,7 @@ export interface Equipment {
   readonly quiet: readonly string[];
 }
 
-export const equipment: readonly Equipment[] = [
+const equipmentToldAtLength: readonly Equipment[] = [
   {
     component: "air-conditioning",
     part: null,
@@ -62,7 +63,12 @@ export const equipment: readonly Equipment[] = [
       "window air",
       "four sixty air",
       "# # air",
-      "no air !bags/leak/leaks/in/filter/brakes/ride",
+      "no air !bags/leak/leaks/in/filter/brakes/ride/ride/suspension/springs/tank/hose/line/gap/gaps/pockets",
+      "no air in this/the car/truck/van/cab/one/wagon/rig",
+      "n't put/have/got/get/want/order/need no/any air",
+      "n't put/have/get/order any air",
+      "never did? have/had/got/get any/no air",
+      "did n't/not come with air",
       "no compressor",
       "non air",
       "non ac",
@@ -252,7 +258,19 @@ export const equipment: readonly Equipment[] = [
   {
     component: "bumper",
     part: "hitch",
-    names: ["hitch", "tow bar", "towbar", "receiver", "gooseneck", "goose neck", "fifth wheel", "trailer hitch"],
+    names: ["hitch", "tow bar", "towbar", "receiver", "gooseneck", "goose neck", "fifth wheel", "trailer hitch", "tow hitch"],
+    shown: [
+      "tow ball",
+      "towing ball",
+      "ball on the back",
+      "ball 's/is in it",
+      "seven/thirteen/7/13 pin",
+      "towing electrics",
+      "tow electrics",
+      "trailer socket/plug",
+      "towing socket",
+      "towing pack",
+    ],
     unless: ["without a hitch", "hitch a ride", "off without a hitch"],
     says: "It's got a receiver on the back.",
     lacks: "There's no hitch, never been on it.",
@@ -261,7 +279,42 @@ export const equipment: readonly Equipment[] = [
   {
     component: "cargo-floor",
     part: "bed liner",
-    names: ["bed liner", "bedliner", "spray in liner", "drop in liner"],
+    names: [
+      "bed liner",
+      "bedliner",
+      "spray in !wax/can/the",
+      "sprayed in liner",
+      "spray on liner",
+      "drop in liner",
+      "plastic liner",
+      "box liner",
+      "tub liner",
+      "load liner",
+      "no liner",
+      "a liner $",
+      "a liner in",
+      "the liner 's/is",
+      "had a liner",
+    ],
+    shown: [
+      "sprayed the box/bed/tub",
+      "sprayed a liner",
+      "bed/box/tub was/is/got sprayed",
+      "had the bed/box/tub sprayed",
+      "lined the bed/box",
+    ],
+    missing: ["bare painted bed", "just the painted bed", "never been lined"],
+    unless: [
+      "wheel liner",
+      "fender liner",
+      "arch liner",
+      "cylinder liner",
+      "head liner",
+      "trunk liner",
+      "hood liner",
+      "the liner guy",
+      "was sprayed ..2 color",
+    ],
     says: "It has the spray in bed liner.",
     lacks: "No bed liner in it.",
     quiet: ["The headliner is tight."],
@@ -347,3 +400,5 @@ export const equipment: readonly Equipment[] = [
     quiet: ["It's raining cats and dogs."],
   },
 ];
+
+export const equipment: readonly Equipment[] = [...equipmentToldAtLength, ...accessoryEquipment];

@@ -65,16 +65,16 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   });
   const answered = answeredNo(scene, hit.end);
   if (answered && rule.denial === "drops") return [];
+  const deniedTo = rule.attribute === "presence" && rule.denial === "turns" ? deniedAfter(scene.units, hit.endUnit) : -1;
   const deniedLater =
-    rule.attribute === "presence" &&
-    rule.denial === "turns" &&
-    (answered || deniedAfter(scene.units, hit.endUnit) || everythingBut(scene, hit.first));
+    rule.attribute === "presence" && rule.denial === "turns" && (answered || deniedTo >= 0 || everythingBut(scene, hit.first));
   const turned = denied >= 0 || deniedLater;
   if (turned && rule.denial === "drops") return [];
   if (denied >= 0 && rule.attribute === "condition" && deniesInPart(scene.units, denied, hit.firstUnit)) return [];
   const first = denied >= 0 ? scene.units[denied]!.token : hit.first;
   const value = turned ? (opposite[rule.value] ?? rule.value) : rule.value;
-  const shared = { first, end: hit.end, attribute: rule.attribute, circumstance: rule.circumstance ?? null, rule: rule.name };
+  const end = deniedTo >= 0 ? scene.units[deniedTo - 1]!.token + 1 : hit.end;
+  const shared = { first, end, attribute: rule.attribute, circumstance: rule.circumstance ?? null, rule: rule.name };
   if (!isNamedPart(rule.about)) {
     return rule.about.map((fixed) => {
       const part = mentionAt(scene, hit.first, hit.end, fixed.component);
@@ -109,7 +109,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       memory.flaw = { rule, sentence: scene.frames.at(hit.first).sentence };
     if (part.first >= (memory.last?.first ?? 0)) memory.last = part;
     // "the factory stereo's gone"
-    if (rule.name === "the maker's own, named after" && deniedAfter(scene.units, scene.unitOf(part.end - 1) + 1)) return [];
+    if (rule.name === "the maker's own, named after" && deniedAfter(scene.units, scene.unitOf(part.end - 1) + 1) >= 0) return [];
     const spare = part.component === "wheel" || part.component === "tire" ? spareNear(scene, hit.first) : null;
     const target = onPaint(rule, spare ? { ...part, component: "spare", part: null } : asWhole(part, rule.attribute));
     return [
