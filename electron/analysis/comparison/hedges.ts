@@ -22,7 +22,7 @@ export const buyerCares = {
   "engine.mileage": {
     topic: "mileage of engine work",
     weight: 50,
-    parts: [null, "work", "timing belt", "timing chain", "timing drive", "cam belt"],
+    parts: ["timing belt", "timing chain", "timing drive", "cam belt"],
   },
   "odometer.mileage": { topic: "mileage being actual", weight: 90, parts: [null] },
   "odometer.originality": { topic: "mileage being actual", weight: 90, parts: [null] },

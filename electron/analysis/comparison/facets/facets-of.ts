@@ -43,6 +43,8 @@ export function facetsOf(claim: Claim, notes: ClaimNotes): Facet[] {
 function isSupposed(claim: Claim): boolean {
   return (
     claim.attribute !== "originality" &&
-    /\b(originally|used to|would'?ve|would have|supposed to|should'?ve|should have)\b/i.test(claim.quote)
+    /\b(originally|used to|supposed to|(would|should)('?ve| have) (been|come|had|gone|cost|left|got(ten)?|looked|run|sat|worn|\w+ed)\b)/i.test(
+      claim.quote,
+    )
   );
 }

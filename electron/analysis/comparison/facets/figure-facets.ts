@@ -5,6 +5,7 @@ import type { Facet, Reading } from "../slots/facet.ts";
 import { cornerInView } from "../slots/own-words.ts";
 import { slotPart } from "../slots/parts.ts";
 import { unplacedMeaning } from "../slots/positions.ts";
+import { isReadingOfThen } from "../slots/reading-of-then.ts";
 import { isVehicleYear } from "../slots/vehicle-year.ts";
 import { topicOf } from "../slots/word-slots.ts";
 import { isLoose, spokenStep } from "../values/approximation.ts";
@@ -25,7 +26,7 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
   if (claim.component === "wheel" && claim.zone === "cabin" && !/\b(wheels|rims|alloys)\b/i.test(claim.quote)) return [];
   if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim)) return [];
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
-  if (circumstance !== null && recurring.has(circumstance)) return [];
+  if (circumstance !== null && recurring.has(circumstance) && !isWorkOnOnePart(claim, part)) return [];
   if (claim.component === "fuel-tank" && claim.zone === "engine-bay" && !/\b(tank|fuel|gas|petrol|diesel)\b/i.test(claim.quote)) return [];
   if (part !== null && neverAlike.has(part)) return [];
   if (claim.zone === "cargo" && underTheHood.has(claim.component) && looseWords.test(claim.quote)) return [];
@@ -119,17 +120,18 @@ const recurring: ReadonlySet<string> = new Set([
   "as first supplied",
 ]);
 
+/** Work may come more than once; a belt or a clutch that is named was changed at the one mileage that is told of it. */
+function isWorkOnOnePart({ attribute }: Claim, part: string | null): boolean {
+  return attribute === "mileage" && part !== null && part !== "work";
+}
+
 /** Whether a mileage is what the odometer shows today. */
 function isReading(claim: Claim, notes: ClaimNotes): boolean {
   if (!isSurelyMileage(claim, notes)) return false;
-  if (claim.zone === "documents" && readingOfThen.test(claim.quote)) return false;
+  if (isReadingOfThen(claim)) return false;
   if (!zonesOfWork.has(claim.zone)) return true;
   return !isLoose(claim) && spokenStep(Number(claim.value)) < 1000 && !/\b(was|were|had)\b/i.test(claim.quote);
 }
-
-/** In the papers, a figure put like this is what it stood at when the entry was made. */
-const readingOfThen =
-  /\b(at|was|were|had|with)\b[^.]*\b(miles|km|kilomet(er|re)s|thousand|stamp(ed)?|then)\b|\b(service[ds]?|inspection|stamp(ed|s)?|m ?o ?t|bought it|auction|transfer(red)?|oil change)\b/i;
 
 /** Here a mileage in round words or the past is that of some work in the papers, not the reading in the dash. */
 const zonesOfWork: ReadonlySet<string> = new Set(["engine-bay", "underside"]);

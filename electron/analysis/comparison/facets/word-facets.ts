@@ -51,8 +51,12 @@ const notTheBody =
 /** Whether a color of "it" is the vehicle's: inside, under the hood or on the roof it is that of what is in hand, and outside it must name the paint. */
 function isOfWholeVehicle({ zone, quote }: Claim): boolean {
   if (zonesInside.has(zone) || notTheBody.test(quote)) return false;
-  return zonesOfSummary.has(zone) || paintNames.test(quote);
+  return zonesOfSummary.has(zone) || paintNames.test(quote) || namedColor.test(quote);
 }
+
+/** A color with a name of its own ("racing green", "burnt orange") is a paint's; a bare "black" is that of anything. */
+const namedColor =
+  /\b(?!(?:the|a|an|is|it|its|it's|that's|they're|and|or|in|of|all|just|so|kind|sort|real|really|very|pretty|painted|plain|flat|satin|gloss|still|be|was|were|are|with|over|this|these|those|that|on|up|got|has|have|to|for|as|like)\b)[a-z]+ (red|blue|green|white|gr[ae]y|silver|gold|yellow|orange|brown|maroon|beige|tan|bronze)\b/i;
 
 /** A spoken kind may choose in several families; an engine's layout also counts its cylinders. */
 export function typeFacets(claim: Claim): Facet[] {

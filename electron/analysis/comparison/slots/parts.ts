@@ -27,6 +27,8 @@ const partSpellings: Readonly<Record<string, string>> = {
   "wheel nut": "lug",
   "wheel stud": "lug",
   "wheel bolt": "lug",
+  cambelt: "timing belt",
+  "cam belt": "timing belt",
   silencer: "muffler",
   damper: "shock",
   "shock absorber": "shock",

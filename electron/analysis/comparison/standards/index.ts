@@ -1,5 +1,6 @@
 import { engineYearAgainstOriginal, loadIndexAgainstLoad, ratioAgainstTeeth } from "./drivetrain-rules.ts";
-import { formerReadingAbovePresent, mileageAgainstTitle } from "./odometer-rules.ts";
+import { mileageAgainstTitle } from "./odometer-rules.ts";
+import { readingAbovePresent } from "./reading-above-present.ts";
 import { rimAgainstWheel } from "./rim-against-wheel.ts";
 import type { StandardRule } from "./rule.ts";
 import { frontAndRearMakeAll, ownersAgainstSales } from "./sums.ts";
@@ -23,7 +24,7 @@ export const standardRules = [
   ratioAgainstTeeth,
   engineYearAgainstOriginal,
   mileageAgainstTitle,
-  formerReadingAbovePresent,
+  readingAbovePresent,
   loadIndexAgainstLoad,
   frontAndRearMakeAll,
   ownersAgainstSales,

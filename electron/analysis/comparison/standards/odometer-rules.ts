@@ -88,39 +88,3 @@ export const mileageAgainstTitle: StandardRule = {
     ],
   },
 };
-
-export const formerReadingAbovePresent: StandardRule = {
-  name: "former-reading-above-present",
-  source: "An odometer does not run backwards; a changed instrument may (arithmetic)",
-  find: (claims) => {
-    const now = claims.of("odometer", "mileage").find((claim) => typeof claim.value === "number");
-    const before = claims
-      .formerOf("odometer", "mileage")
-      .filter((claim) => typeof claim.value === "number" && claim.unit === now?.unit && claim.value > Number(now?.value));
-    if (!now || !before[0]) return { conflicts: [], remarks: [] };
-    return {
-      conflicts: [],
-      remarks: [
-        remarkOf({
-          topic: "earlier mileage",
-          why: `An earlier reading of ${claimWords(before[0])} (${moment(before[0].start)}) is above today's ${claimWords(now)} (${moment(now.start)}): ask whether the instrument was changed.`,
-          rule: "former-reading-above-present",
-          claims: [before[0], now],
-        }),
-      ],
-    };
-  },
-  example: {
-    finds: "remark",
-    claims: [
-      { component: "odometer", attribute: "mileage", value: 4212, unit: "mi" },
-      { component: "odometer", attribute: "mileage", value: 61000, unit: "mi", time: "former" },
-    ],
-    quiet: [
-      [
-        { component: "odometer", attribute: "mileage", value: 148312, unit: "km" },
-        { component: "odometer", attribute: "mileage", value: 131000, unit: "km", time: "former" },
-      ],
-    ],
-  },
-};
