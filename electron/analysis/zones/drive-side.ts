@@ -22,6 +22,13 @@ const britishWords: ReadonlySet<string> = new Set([
 /** Said of nothing but a vehicle's sides, and in Britain alone: enough by themselves. */
 const surelyBritish: ReadonlySet<string> = new Set(["nearside", "offside"]);
 const rubberBoots: ReadonlySet<string> = new Set(["shift", "shifter", "cv", "rack", "dust", "joint", "axle", "plug", "coil"]);
+/** Words no British narrator uses of a vehicle or its price. */
+const americanWords: ReadonlySet<string> = new Set([
+  ..."trunk windshield fender dollar buck freeway interstate muffler".split(" "),
+  ..."gas tank|license plate|parking lot|stick shift|county road|tail light".split("|"),
+]);
+/** Where these are said, English is a second language or a currency apart: the wheel is on the left though the words are British. */
+const continentalWords: ReadonlySet<string> = new Set(["euro", "autobahn", "autoroute", "tüv"]);
 /** Different British words that must be heard before the narrator is taken for one. One may be a borrowed word. */
 const fewestBritishWords = 2;
 /** After these "left-hand drive" is about other vehicles. */
@@ -34,13 +41,20 @@ const otherVehicles: ReadonlySet<string> = new Set(["ones", "cars", "versions", 
 export function driveSide(speech: Speech): DriveSide {
   const words = speech.tokens.map((token) => plainWord(token.word));
   const heard = new Set<string>();
+  const american = new Set<string>();
+  let continental = false;
+  let surely = false;
   let told: "left" | "right" | null = null;
   for (const [position, word] of words.entries()) {
     const next = words[position + 1] ?? "";
     const single = word.replace(/s$/, "");
-    for (const phrase of [word, single, `${word} ${next}`]) if (britishWords.has(phrase)) heard.add(phrase);
+    for (const phrase of [word, single, `${word} ${next}`]) {
+      if (britishWords.has(phrase)) heard.add(phrase);
+      if (americanWords.has(phrase)) american.add(phrase);
+      if (continentalWords.has(phrase)) continental = true;
+    }
     if (word === "boot" && !rubberBoots.has(words[position - 1] ?? "")) heard.add(word);
-    if (surelyBritish.has(word)) heard.add("nearside").add("offside");
+    if (surelyBritish.has(word)) surely = true;
     if (
       next === "hand" &&
       words[position + 2] === "drive" &&
@@ -51,8 +65,9 @@ export function driveSide(speech: Speech): DriveSide {
     if (word === "lhd") told ??= "left";
     if (word === "rhd") told ??= "right";
   }
-  const british = heard.size >= fewestBritishWords;
-  return { wheel: told ?? (british ? "right" : "left"), british };
+  const british = surely || (heard.size >= fewestBritishWords && heard.size > american.size);
+  const keepsLeft = british && (surely || !continental);
+  return { wheel: told ?? (keepsLeft ? "right" : "left"), british };
 }
 
 /** The zone a spoken side names. */

@@ -19,10 +19,10 @@ export interface Move {
   readonly end: number;
 }
 
-/** Moves in spoken order. Overlapping phrases for one zone count once, by the stronger, unless it is only announced. */
-export function findMoves(line: SpokenLine, drive: DriveSide, punctuated: boolean): Move[] {
+/** Moves in spoken order, among them the `lone` ones found by punctuation. Overlapping phrases for one zone count once, by the stronger, unless it is only announced. */
+export function findMoves(line: SpokenLine, drive: DriveSide, punctuated: boolean, lone: readonly Move[] = []): Move[] {
   const reach = elsewhereReachWords[punctuated ? "punctuated" : "unpunctuated"];
-  const moves: Move[] = [];
+  const moves: Move[] = [...lone];
   for (const { rule, strength, pattern, isHeading } of matchersFor(punctuated)) {
     if (rule.british && !drive.british) continue;
     for (const match of line.text.matchAll(pattern)) {

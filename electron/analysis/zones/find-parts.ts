@@ -8,6 +8,8 @@ export interface NamedPart {
   readonly first: number;
   readonly end: number;
   readonly zones: ZoneWeights;
+  /** Why the words speak for these zones, where no part is named. */
+  readonly reason?: string;
 }
 
 const tree: PhraseNode = partTree(partRows);

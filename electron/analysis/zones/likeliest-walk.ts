@@ -47,7 +47,9 @@ export function likeliestWalk(speech: Speech, clauses: readonly WeighedClause[])
     const staying = zoneNames.map((_, zone) => (clause.evidence[zone] ?? 0) - (leaving?.zone === zone ? walkCosts.stayedAfterLeaving : 0));
     walks = position === 0 ? firstWalks(clause, staying) : nextWalks(walks, clause, staying, shareOfRecording(speech, clause));
   }
-  const best = walks[0];
+  const [best] = walks
+    .map((walk) => ({ ...walk, score: walk.score + (walk.zone === closing ? walkCosts.endsInClosing : 0) }))
+    .toSorted(byScore);
   const zones: ZoneName[] = [];
   for (let walk: Walk | null = best ?? null; walk; walk = walk.before) zones.push(zoneNames[walk.zone] ?? "opening");
   return zones.reverse();
@@ -90,8 +92,10 @@ function nextWalks(walks: readonly Walk[], clause: WeighedClause, staying: reado
       if (!other || score > other.score) best.set(key, { score, zone, seen, lastSide, before: walk });
     }
   }
-  return [...best.values()].toSorted((a, b) => b.score - a.score || a.zone - b.zone || a.seen - b.seen).slice(0, keptWalks);
+  return [...best.values()].toSorted(byScore).slice(0, keptWalks);
 }
+
+const byScore = (a: Walk, b: Walk) => b.score - a.score || a.zone - b.zone || a.seen - b.seen;
 
 const isSide = (zone: number) => zone === driver || zone === passenger;
 
@@ -100,7 +104,7 @@ function changeGain(walk: Walk, zone: number, clause: WeighedClause, named: bool
   let cost: number = walkCosts.change[clause.break];
   if (away) cost = Math.min(cost, walkCosts.changeAfterComeAlong);
   if (named) cost = Math.min(cost, walkCosts.changeAtNamedMove);
-  else cost += unsaidEntry[zone] ?? 0;
+  else cost += (unsaidEntry[zone] ?? 0) + (walk.zone === opening ? walkCosts.leaveOpeningUnsaid : 0);
   if (walk.seen & (1 << zone)) cost += revisit[zone] ?? 0;
   if (walk.zone === closing) cost += walkCosts.afterClosing;
   if (zone === closing && share < walkCosts.closingFrom) cost += (walkCosts.closingFrom - share) * 10 * walkCosts.closingPerTenthEarlier;

@@ -9,13 +9,15 @@ export const walkCosts = {
   change: { start: 0, sentence: 4, "lead-in": 3.5, comma: 6.5, move: 3, "run-on": 5 },
   /** What remains of that cost where words move the camera away without a place. */
   changeAfterComeAlong: 3,
-  changeAtNamedMove: 0.5,
+  changeAtNamedMove: 1,
   /** What remains of a move's strength for a walk that is there already: less than for one that comes with it, so that borders keep to moves. */
   movedAgainShare: 0.6,
   /** More for zones that nobody reaches unsaid: a hood must be opened, a vehicle lifted, an engine started. */
-  unsaidEntry: { underside: 4.5, "engine-bay": 1, drive: 1.5, documents: 1, cabin: 0.5, roof: 1.5, cargo: 0.5 } as Partial<
+  unsaidEntry: { underside: 4.5, "engine-bay": 1, drive: 1.5, documents: 1, cabin: 0.5, roof: 2.2, cargo: 0.5 } as Partial<
     Record<ZoneName, number>
   >,
+  /** Leaving the greeting without a word on where to: what the vehicle has is told there, part by part. */
+  leaveOpeningUnsaid: 1.5,
   /** Going back to a zone already seen. */
   revisit: { opening: 30, closing: 6, documents: 2.5, cabin: 3, drive: 3, other: 3.5 },
   /** Leaving the sign-off again. */
@@ -23,6 +25,8 @@ export const walkCosts = {
   /** A sign-off this far into the recording is free; each tenth earlier costs. */
   closingFrom: 0.86,
   closingPerTenthEarlier: 5,
+  /** What a walk gains by ending in the sign-off, as nearly all do: less than entering it costs, so that some word must speak for it. */
+  endsInClosing: 2,
   /** Staying where the words have just left, for each clause until the next move. */
   stayedAfterLeaving: 0.7,
   stayedAfterLeavingClauses: 4,
@@ -37,7 +41,7 @@ export const walkCosts = {
 /** Zones a walk usually reaches from another without a word about the move: neighbours along the vehicle. Bonus for the change. */
 export const usualNext: Partial<Record<ZoneName, Partial<Record<ZoneName, number>>>> = {
   opening: { front: 1.2, "driver-side": 0.6, "passenger-side": 0.4, rear: 0.2, documents: 0.2 },
-  front: { "driver-side": 0.6, "passenger-side": 0.6, "engine-bay": 0.6 },
+  front: { "driver-side": 0.8, "passenger-side": 0.6, "engine-bay": 0.6 },
   "driver-side": { rear: 0.6, cabin: 0.5, front: 0.3, roof: 0.1 },
   "passenger-side": { rear: 0.6, cabin: 0.4, front: 0.3, roof: 0.1 },
   rear: { cargo: 0.8, "driver-side": 0.5, "passenger-side": 0.5 },

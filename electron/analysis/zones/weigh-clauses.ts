@@ -18,8 +18,13 @@ const remoteWords = new RegExp(
   `${elsewhereBefore.source}|(?<![a-z0-9])(?:like i said|as i said|i told you|i mentioned|we talked about|ill show|later|goes with it|came with|come with|it had|used to|back in the day|another one|the other one|that one over there|the base|my (?:brother|uncle|mama|daddy|truck|car)|a man|a guy|a lady|somebody|online)(?![a-z0-9])`,
 );
 
+/** Words that make a whole sentence one about another vehicle on the lot. */
+const otherVehicleWords =
+  /(?<![a-z0-9])(?:(?:dont|do not) get (?:em|them|it|these) (?:confused|mixed)|(?:see|see it|see that|parked|sitting|stood) (?:sitting |parked |standing )?(?:over )?(?:there|yonder|by the (?:fence|gate|wall|barn)|behind it|next to it|beside it|in the corner)|next to it is|(?:isnt|aint|not)(?: even)? (?:yet )?for sale|different animal|another one (?:in|out|over)|the (?:red|white|black|blue|green|silver|gray|grey|yellow|other) one(?:s)? (?:over|behind|there|you see|next|in the|out|is sold|belongs))(?![a-z0-9])/;
+
 export function weighClauses(speech: Speech, clauses: readonly Clause[], parts: readonly NamedPart[]): WeighedClause[] {
   let next = 0;
+  const elsewhere = otherVehicleTokens(speech);
   return clauses.map((clause) => {
     const own: NamedPart[] = [];
     while (next < parts.length && (parts[next]?.first ?? 0) < clause.end) {
@@ -27,11 +32,22 @@ export function weighClauses(speech: Speech, clauses: readonly Clause[], parts: 
       if (part) own.push(part);
       next += 1;
     }
-    return { ...clause, parts: own, evidence: evidenceOf(speech, clause, own) };
+    return { ...clause, parts: own, evidence: evidenceOf(speech, clause, own, elsewhere.has(clause.first)) };
   });
 }
 
-function evidenceOf(speech: Speech, clause: Clause, parts: readonly NamedPart[]): number[] {
+/** Tokens of sentences about another vehicle. */
+function otherVehicleTokens(speech: Speech): ReadonlySet<number> {
+  const tokens = new Set<number>();
+  for (const sentence of speech.sentences) {
+    const words = speech.tokens.slice(sentence.first, sentence.end).map((token) => plainWord(token.word));
+    if (!otherVehicleWords.test(words.join(" "))) continue;
+    for (let position = sentence.first; position < sentence.end; position += 1) tokens.add(position);
+  }
+  return tokens;
+}
+
+function evidenceOf(speech: Speech, clause: Clause, parts: readonly NamedPart[], otherVehicle: boolean): number[] {
   const evidence = zoneNames.map(() => 0);
   for (const part of parts) {
     for (const [zone, weight] of Object.entries(part.zones)) {
@@ -40,6 +56,6 @@ function evidenceOf(speech: Speech, clause: Clause, parts: readonly NamedPart[])
     }
   }
   const words = speech.tokens.slice(clause.first, clause.end).map((token) => plainWord(token.word));
-  const share = remoteWords.test(words.join(" ")) ? walkCosts.remoteShare : 1;
+  const share = otherVehicle || remoteWords.test(words.join(" ")) ? walkCosts.remoteShare : 1;
   return evidence.map((sum) => Math.min(walkCosts.clauseEvidenceCap, sum * walkCosts.evidenceScale) * share);
 }

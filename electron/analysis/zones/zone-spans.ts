@@ -74,7 +74,7 @@ function evidenceOf(speech: Speech, stretch: Stretch): Evidence[] {
     .toSorted((a, b) => b.weight - a.weight || a.part.first - b.part.first);
   const named = new Set<string>();
   for (const { part } of parts) {
-    const quote = quoteOf(speech, part.first, part.end, "part named");
+    const quote = quoteOf(speech, part.first, part.end, part.reason ?? "part named");
     if (named.size >= partsNamed) break;
     if (named.has(quote.quote.toLowerCase())) continue;
     named.add(quote.quote.toLowerCase());

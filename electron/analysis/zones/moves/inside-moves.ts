@@ -2,7 +2,7 @@ import type { MoveRule } from "./move-rule.ts";
 import { places } from "./places.ts";
 
 const notIntoTheCar =
-  "(?:there|close|tight|on|low|gear|touch|front|behind|under|between|this light|trouble|through|deep|your|and out|line|time|case|place|park|drive|neutral|reverse|first gear|second|third|high|the (?:trunk|boot|bed|back of|paperwork|engine|folder|sun|pit|light|shop|barn|garage|hole|wheel|fender|water|road|paint|file|ground|air|gravel|glass|picture|shot|frame|middle|rain|box|way|numbers|details)|to (?:the )?(?:trunk|boot|bed|engine|pit|back of|it|that|this|details)|that (?:bed|box|trunk)|contact|with (?:us|me at))";
+  "(?:there|close|tight|on|low|gear|touch|front|behind|under|between|this light|trouble|through|deep|your|and out|line|time|case|place|park|drive|neutral|reverse|first gear|second|third|high|the (?:trunk|boot|bed|frunk|hood|bonnet|load|box|deck|hatch|garage|back of|paperwork|engine|folder|sun|pit|light|shop|barn|garage|hole|wheel|fender|water|road|paint|file|ground|air|gravel|glass|picture|shot|frame|middle|rain|box|way|numbers|details)|to (?:the )?(?:trunk|boot|bed|engine|pit|back of|it|that|this|details)|that (?:bed|box|trunk)|contact|with (?:us|me at))";
 /** Where a name of the cabin stands as a heading. */
 const headed =
   "(?= (?:\\||now|here|this|is|its|we|weve|you|youve|then|theres|has|all|so|real|was|on|i|looks|next|wise|seats|black|tan|red|grey|gray|blue|the|clean|nice|what|half|full|leather|cloth|vinyl|same|good|that)(?![a-z]))";
@@ -15,6 +15,15 @@ export const insideMoves = [
     phrase: `(?:get|gets|getting|hop|hops|hopping|jump|jumping|climb|climbing|slide|sliding|step|stepping|pop|sit|sitting|slip|crawl|clamber|settle)(?: on| back| right| down| up| yourself| over| round| straight| myself)? (?:in|into(?! it(?![a-z]))|inside)(?! ${notIntoTheCar}(?![a-z]))(?: (?:it|her|him|here|the (?:car|cab|truck|drivers? seat|front seat|cabin|thing|interior|passenger seat|seat|van)))?`,
     example: "so let's get in it",
     quiet: "get in close on that weld",
+  },
+  {
+    name: "take-a-seat",
+    zone: "cabin",
+    strength: 6.5,
+    phrase:
+      "(?:let (?:me|us)|lets|ill|well|i|we|shall i|shall we)(?: just)? (?:sit|squeeze|fold|shoehorn|plop|plonk|perch|climb|scooch|scoot)(?: (?:myself|me|us))? (?:down|in|inside|aboard|up in)(?! (?:low|front of|the (?:trunk|boot|bed|back of|sun|shade|office|engine)))|(?:take|have|grab) a seat(?! (?:out|belt|off))|(?:in|inside) we (?:go|get)|in (?:i|you) (?:go|get)(?= (?:\\||and the seat|here))|get my (?:[a-z]+ ){0,3}(?:self|bones|carcass|backside|butt|behind|rear|legs|knees) in|climb (?:on )?aboard|climb up in(?:to)?(?: (?:here|it|there|her))?|get(?:ting)? up (?:into|in) (?:it|her|the cab)|get behind the wheel|come in through the (?:slider|sliding door|side door|hab door|door)|cabs warm|in the cab(?= (?:now|okay|ok|so|its|three|two|the|we|heres|this|seat|bench|here|theres|\\|)(?![a-z]))",
+    example: "let me sit down",
+    quiet: "the seat lets you sit down low",
   },
   {
     name: "look-inside",
@@ -40,7 +49,7 @@ export const insideMoves = [
     strength: 6,
     heading: `(?:(?:the|into the|in the|to the|onto the|on the|for the|as for the) )?(?:interior|cabin|inside|cockpit|cab)(?! (?:where|of (?:the|that|those|this) (?:trunk|boot|fender|wheel|bed|frame|door|wing|arch)))${headed}`,
     bareHeading:
-      "(?:interior|inside) (?:is|here|now|weve|youve|wise|looks)(?= )|inside (?:the |this )?(?:car|truck|cab|van)|(?:and |now )?inside (?=(?:black|tan|red|grey|gray|blue|leather|cloth|vinyl|half leather) )",
+      "(?:interior|inside|cab|cabin)(?= (?:is|here|now|okay|ok|quick|real quick|weve|youve|wise|looks|jump|hop|let me|lets|same|then)(?![a-z]))|inside (?:the |this )?(?:car|truck|cab|van)|(?:and |now )?inside (?=(?:black|tan|red|grey|gray|blue|leather|cloth|vinyl|half leather) )",
     example: "interior, this is the black vinyl buckets",
     quiet: "there is a crack inside the lens",
   },
@@ -67,9 +76,19 @@ export const insideMoves = [
     strength: 5.5,
     heading:
       "(?:(?:the|in the|inside the|into the|here in the|to the|this is the|heres the) )?(?:trunk|boot|beds?|tray|deck|load (?:area|bay|space|bed)|cargo (?:area|space|bay)|truck bed)(?= (?:\\||now|here|is|its|has|we|weve|you|youve|floor|real|area|this|so|then|got|good|and|space|theres|wise|lined|next|eight|six|five|seven|clean|scratched|solid)(?![a-z]))",
-    bareHeading: "in the (?:trunk|boot|bed|tray) (?:now|here|we|you|youve|theres|weve|is|its)",
+    bareHeading:
+      "in the (?:trunk|boot|bed|tray|box|load bay|load area|cargo area)(?= (?:now|okay|ok|here|we|you|youve|theres|weve|is|its|so|alright|quick)(?![a-z]))",
     example: "there. boot. It's a good deep boot",
     quiet: "shift boot is torn",
+  },
+  {
+    name: "onto-the-deck",
+    zone: "cargo",
+    strength: 6,
+    phrase:
+      "(?:up|out|down|over|back) (?:on|onto|in|here in|here on) the (?:deck|flatbed|load bed|truck bed)(?! (?:side|rail))|(?:walk|step|climb|come|get) (?:on )?in here with me|(?:under|lift|raise|open|pop) this lid|(?:crack|pop|lift) the (?:deck|lid|deck ?lid)|foot under (?:there|here|the bumper)|the floor of the (?:body|box|bed|van|truck)|(?:into|inside|in) the (?:box|garage|load bay|load area|cargo area|back of (?:the|this) (?:van|truck))(?! (?:of|has|and|there))|this is your garage|(?:up|down) here in the (?:bed|trunk|boot|box)|(?:press|pull|push|hit) the (?:handle|button|latch|release)(?: here)? and up (?:it|she) (?:goes|comes)|(?:fold|folds|folding|drop|put) (?:down |up |flat )?(?:the |these )(?:last row|third row|rear seats|back seats|seats)(?: (?:down|up|flat))?",
+    example: "lift this lid and there's a trunk",
+    quiet: "the bulb's in the box of spares",
   },
   {
     name: "load-space-opens",

@@ -27,7 +27,7 @@ export const leavingMoves = [
     zone: null,
     strength: 3,
     phrase:
-      "(?:close|shut|closing|shutting|button) (?:this|it|her|that)(?: back)? up|(?:gonna|going to|ill|let me|lets) (?:shut|close) (?:this|it|that)|shut that(?= \\|)",
+      "(?:close|shut|closing|shutting|button) (?:this|it|her|that)(?: back)? (?:up|down)|(?:close|shut|closing|shutting) (?:this|it|her|that)(?= (?:\\||and|now|okay|coming|then)(?![a-z]))|(?:gonna|going to|ill|let me|lets) (?:shut|close) (?:this|it|that)|shut that(?= \\|)",
     example: "I'm gonna close this up",
     quiet: "the door shuts like a bank",
   },
@@ -37,7 +37,8 @@ export const leavingMoves = [
     zone: null,
     strength: 3,
     setsOff: true,
-    phrase: "open(?:ing)? (?:it|her|him|this|that) up|(?:get|let me get|ill get) (?:that|this|it|her) open|up it goes",
+    phrase:
+      "open(?:ing)? (?:it|her|him|this|that) up|(?:get|let me get|ill get) (?:that|this|it|her) open|pop (?:it|this|that|her)(?: open| up)?(?= (?:\\||and|there|here|now|open)(?![a-z]))|up it goes",
     example: "go ahead and open her up",
     quiet: "they opened a shop up the road",
   },
@@ -58,7 +59,7 @@ export const leavingMoves = [
     strength: 3,
     leaves: "underside",
     phrase:
-      "(?:let|set|bring|drop|lower|letting|setting|bringing|dropping)(?: (?:her|it|him|us|the car|this|the truck))? (?:back )?(?:down|on the ground)(?! (?:low|here|there|on|in|under|close|to the))|back on the (?:ground|floor|deck|wheels)|off the (?:lift|rack|hoist|ramp)",
+      "(?:let|set|bring|drop|lower|letting|setting|bringing|dropping)(?: (?:her|it|him|us|the car|this|the truck))? (?:back )?(?:down|on the ground)(?! (?:low|here|there|on|in|under|close|to the))|back on the (?:ground|floor|deck|wheels)|off the (?:lift|rack|hoist|ramp)|(?:let me|ill|lets) (?:drop|bring|set|let) (?:it|her|him)(?: (?:back )?down)? and",
     example: "okay let her down slow",
     quiet: "get down low for me",
   },
@@ -78,7 +79,7 @@ export const leavingMoves = [
     strength: 3,
     setsOff: true,
     phrase:
-      "(?:come|swing|keep (?:going|walking|coming|moving)|carry(?:ing)? on|move|moving|walk|head|heading|go|going|work our way|continue|spin|wheel) (?:on |right |back |all the way |it )?(?:around|round|along|back here|down here|back there|with me|this way|over here|on|up here)(?! (?:the (?:dash|edge|engine|motor|block|bolt|wheel|lens|glass|rim|arch|world|interstate)|town|it|here with|and on|about|since|like|for|him|there when|a hill))|follow me|moving on|move on|lets (?:walk|go|move|head|keep going|keep moving|carry on|continue)|walk with me|come with me|come here|(?:watch|mind) the (?:cord|step|puddle)|let me get (?:around|round)|while (?:were|im) (?:here|up here|down here|at it|sat here)|next up|where were we|turning back in|round we go|back you up|up she goes|shall we|let me (?:just )?pop (?:this|it)|let me (?:run|get|go|come) around",
+      "(?:come|swing|keep (?:going|walking|coming|moving)|carry(?:ing)? on|move|moving|walk|head|heading|go|going|work our way|continue|spin|wheel) (?:on |right |back |all the way |it )?(?:around|round|along|back here|down here|back there|with me|this way|over here|on|up here)(?! (?:the (?:dash|edge|engine|motor|block|bolt|wheel|lens|glass|rim|arch|world|interstate)|town|it|here with|and on|about|since|like|for|him|there when|a hill))|follow me|moving on|move on|lets (?:walk|go|move|head|keep going|keep moving|carry on|continue)|walk with me|come with me|come here|(?:watch|mind) the (?:cord|step|puddle)|let me get (?:around|round)|while (?:were|im) (?:here|up here|down here|at it|sat here)|next up|where were we|turning back in|round we go|back you up|up she goes|shall we|let me (?:just )?pop (?:this|it)|let me (?:run|get|go|come) around|(?:the |that )?business end|down again|out again|up again|come in out of the (?:cold|rain|wind|heat|sun|wet)|out the (?:side|back) door|mind the (?:wet )?step",
     example: "alright come on around",
     quiet: "it goes around the dash",
   },

@@ -17,10 +17,11 @@ export const mechanicalMoves = [
     zone: "engine-bay",
     strength: 6,
     phrase:
-      "come (?:and )?see the (?:engine|motor)|(?:hood|bonnet)s? (?:is )?(?:up|open)(?! (?:well|will|when|later|with one))|(?:under|underneath|beneath) (?:the |this |her |his )?(?:hood|bonnet)(?! (?:latch|insulation|paint|pad|light|when|later))|(?:look|looking|move|moving|go|going|come|over|up|round|onto)(?: (?:at|to|in|into|inside|on to|onto|round to))+ (?:the )?(?:engine bay|engine compartment|motor|engine room|engine(?! (?:code|number|oil|size|light)))|pull(?:ed)? (?:that|the) (?:lever|release|hood|bonnet)|heres (?:the|our|your) (?:heart|motor|engine|powerplant|business|mill)",
+      "come (?:and )?see the (?:engine|motor)|(?:hood|bonnet)s? (?:(?:is |goes |comes |tips |tilts |lifts |swings |opens |hinges )?(?:up|open|forward|forwards))(?! (?:well|will|when|later|with one))|(?:under|underneath|beneath) (?:the |this |her |his )?(?:hood|bonnet)(?! (?:latch|insulation|paint|pad|light|when|later))|(?:look|looking|move|moving|go|going|come|over|up|round|onto)(?: (?:at|to|in|into|inside|on to|onto|round to))+ (?:the )?(?:engine bay|engine compartment|motor|engine room|engine(?! (?:code|number|oil|size|light)))|pull(?:ed)? (?:that|the) (?:lever|release|hood|bonnet)|heres (?:the|our|your) (?:heart|motor|engine|powerplant|business|mill)|(?:into|open|pop|in) (?:the |this )?(?:frunk|front trunk)|(?:the )?engine is under a cover|(?:up|down|over) here in the engine bay|no hood on (?:this|it)|now what you came for|the heart of (?:it|the matter)",
     heading:
       "(?:the |in the )?(?:engine bay|under ?hood|engine compartment|motor bay)(?= (?:\\||now|here|is|this|so|wise|its|looks|we|you|then|nice)(?![a-z]))",
-    bareHeading: "(?:engine bay|under ?hood) (?:here|now|we|is|looks)",
+    bareHeading:
+      "(?:engine bay|under ?hood)(?= (?:here|now|we|is|looks|okay|ok|so|quick)(?![a-z]))|(?:hood|bonnet) (?:up|open)(?= )|(?:hood|bonnet)(?= (?:okay|alright|now|straight six|inline|v eight|small block|big block)(?![a-z]))",
     example: "the bonnet's up, let me show you",
     quiet: "we will get to that when the hood's up",
   },
@@ -52,6 +53,15 @@ export const mechanicalMoves = [
     quiet: "get under the dash there",
   },
   {
+    name: "on-the-ground",
+    zone: "underside",
+    strength: 6.5,
+    phrase:
+      "(?:on|on to|onto) the (?:creeper|crawler|ground with|concrete|floor with|ground under)|(?:lay|laying|lying|im|down|get|got|flat)(?: (?:me|down|here|out))* on my (?:back|belly)|(?:slide|scoot|crawl|roll|wriggle|shimmy|slip|slid|crawled|stick|stuck|put|shoved|poked)(?: (?:on|right|the|my|a))*(?: (?:phone|camera|light|head))? (?:up |in )?under(?:neath)?(?= (?:\\||on|here|with|it|her|him|there|the (?:car|truck|van)|now|and|so)(?![a-z]))(?! it all)|in the workshop from below|from below(?= )|(?:use|used|borrow|borrowed|get on|on) (?:the|his|their) (?:lift|hoist|ramp)(?! (?:arm|gate))|(?:got|put|have|has|had) (?:the|some) (?:ramps|stands|jack stands|axle stands) under|(?:guys|boys|fellas|lads|mechanics?|tech|techs) (?:put|ran|got|had|raised) (?:it|her|him) up|(?:standing|stood|walking|im|were|here) under(?:neath)? (?:it|her|him|the (?:tail|nose|car|truck|van|back of|front of|engine|thing))(?! (?:dash|seat|hood|bonnet|tree|roof|light|canopy|carport))|over the pit|(?:come|look|now we go|we go|go) under(?= )(?! (?:the (?:hood|bonnet|dash|seat|hammer)|that price))",
+    example: "okay on the ground with the flashlight",
+    quiet: "the lift arms are on the floor",
+  },
+  {
     name: "in-the-pit",
     zone: "underside",
     strength: 7,
@@ -65,7 +75,8 @@ export const mechanicalMoves = [
     strength: 6,
     heading:
       "(?:(?:the|on the|and the|to the|heres|here is|here on the|this is(?: it| her)?|look at the|from) )?(?:underneath|underside|undercarriage|underbody|down below|chassis wise|underneath it|underneath here)(?= (?:\\||now|here|this|is|its|we|weve|you|youve|the|everything|all|real|looks|then|theres|so|on|has|of|same|no|clean)(?![a-z]))",
-    bareHeading: "heres underneath|(?:underside|undercarriage) (?:is|here|now|of|looks|we)",
+    bareHeading:
+      "heres underneath|(?:underside|undercarriage|underneath)(?= (?:is|here|now|of|looks|we|okay|ok|so|quick|frames?|chassis)(?![a-z]))|under it(?= (?:now|okay|frames?|chassis|dry|clean)(?![a-z]))",
     example: "so this is it underneath",
     quiet: "the paint underneath is green",
   },
@@ -74,7 +85,7 @@ export const mechanicalMoves = [
     zone: "drive",
     strength: 6.5,
     phrase:
-      "(?:fire|start|crank|light|fires|starting|firing|cranking) (?:it|her|him|this|(?:the|this) (?:car|engine|motor|truck|thing))(?: up| over| off)?(?! (?:at the|at|with the|from|here at|over again|when|in the winter|on the first|later|every|out))|fire up(?: the (?:engine|motor))?|hear (?:it|her) (?:run|start)|turn (?:of )?the key|turn of the key|(?:ill|let me|lets) turn (?:it|her) over|cold start|press(?:ing)? start|(?:lets )?see if (?:shell|hell|itll|she will|it will|it) (?:go|start|run|fire)|(?:push|press|hit) the (?:start )?button and|foot on the brake|(?:it|she) starts on the button|into drive off",
+      "(?:fire|start|crank|light|fires|starting|firing|cranking) (?:it|her|him|this|(?:the|this) (?:car|engine|motor|truck|thing))(?: up| over| off)?(?! (?:at the|at|with the|from|here at|over again|when|in the winter|on the first|later|every|out))|fire up(?: the (?:engine|motor))?|hear (?:it|her) (?:run|start)|turn (?:of )?the key|turn of the key|(?:ill|let me|lets) turn (?:it|her) over|cold start|press(?:ing)? start|(?:lets )?see if (?:shell|hell|itll|she will|it will|it) (?:go|start|run|fire)|(?:push|press|hit) the (?:start )?button and|foot on the brake|(?:it|she) starts on the button|into drive off|(?:want to|wanna|lets|come|you|gonna|gotta) hear (?:it|her|him)(?! (?:from|said|say|described))(?: (?:run|start|go))?|choke (?:out|on|full)|(?:engine|motor|shes|its|hes) running(?= (?:\\||now|so|okay|and|here)(?![a-z]))|crank(?:ing|s)? (?:it|her|him|over)|turns over (?:and )?catch|seat forward and away|(?:im|were) in it now and its on",
     heading: "it starts (?:right up|straight up|first turn)",
     example: "I'm gonna fire it up",
     quiet: "I'll start at the front",
@@ -90,7 +101,7 @@ export const mechanicalMoves = [
       "(?:got|have) us on the (?:road|bypass|highway|freeway|interstate|motorway)",
       "(?:down|up|round|around|along) (?:the |to the |to )(?:lane|road|street|drive|block|crossroads|mailbox|corner|stop sign|end of the (?:road|street)|elevator|hill|houses|roundabout|pub|lights) and back",
       "(?:pop|nip|run|go|going|take(?: (?:it|her|him|you))?|taking it|head|drive|cruise|whip) (?:down|up|out|round|around|along)(?: (?:on|to))? (?:the |to the )?(?:block|road|lane|street|highway|mailbox|bypass|corner|main road|back roads?)(?! side)",
-      "take (?:it|her|him|you|this)(?: on)? (?:up|down|out|round|along|around)(?: on| onto)? (?:the |this |our )?(?:[a-z]+ )?(?:road|lane|street|highway|drive|hill)(?! side)|driving (?:down|along|through|around|up)(?= )|out on the (?:[a-z]+ )?(?:road|highway|freeway|motorway|interstate|street)|test drive(?= (?:\\||now|time))|on the road now|pull(?:ing)? out (?:of the lot|onto|on to)|off we go|lets roll|hit the road",
+      "take (?:it|her|him|you|this)(?: on)? (?:up|down|out|round|along|around)(?: on| onto)? (?:the |this |our )?(?:[a-z]+ )?(?:road|lane|street|highway|drive|hill)(?! side)|driving (?:down|along|through|around|up)(?= )|out on the (?:[a-z]+ )?(?:road|highway|freeway|motorway|interstate|street)|test drive(?= (?:\\||now|time))|on the road now|pull(?:ing)? out (?:of the lot|onto|on to)|off we go|lets roll|hit the road|(?:and |so )?(?:were|we are|im) away(?= )|(?:and|well) away(?= \\|)|(?:i|ill|we|well) (?:just )?drive it now|(?:just )?(?:pull|pulling|turn|turning|idle|idling|roll|rolling|ease|easing|back|nose|head) (?:it |her |him )?(?:out|down)(?: (?:of|to|onto|through))? (?:here(?= (?:real|so|and|now|\\|))|the (?:gate|lot|drive|yard|end|road|lane|street|driveway))|out (?:of )?the (?:gate|driveway)|bring it round|up the grade",
     ].join("|"),
     example: "okay let's go for a ride",
     quiet: "it is ready to drive home",
@@ -100,7 +111,7 @@ export const mechanicalMoves = [
     zone: "drive",
     strength: 5,
     heading:
-      "(?:(?:the|quick|a quick|on the|for the) )?(?:test drive|road test|drive time|start up|cold start|driving it|how it drives|on the road|out on the road)(?= )",
+      "(?:(?:the|quick|a quick|on the|for the) )?(?:test drive|road test|drive time|start up(?! (?:here|front|at|on|in|the|top|by|with))|cold start|driving it|how it drives|on the road|out on the road)(?= )",
     example: "so, road test",
     quiet: "he did a road test for the magazine",
   },

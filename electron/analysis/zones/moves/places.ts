@@ -13,7 +13,7 @@ const rearThings =
 
 export const places = {
   vehicle,
-  front: `(?:the )?(?:very )?(?:front(?: end| bumper| clip)?(?! ${frontThings}(?![a-z]))|nose|sharp end|pointy end|grille?|business end|face)${ofTheCar}`,
+  front: `(?:the )?(?:very )?(?:front(?: end| bumper| clip)?(?! ${frontThings}(?![a-z]))|nose|sharp end|pointy end|grille?|face)${ofTheCar}`,
   frontOfTheCar: `(?:the )?front(?: end)? of ${vehicle}`,
   rear: `(?:the )?(?:very )?(?:(?:rear|back)(?: side)?(?! ${rearThings}(?![a-z]))|back end|blunt end|tail end|tail|rear end(?! (?:is|gear|gears|ratio|out|has|housing|seal|a|from|off|and|in|got|was|could|looks))|rear bumper|tail ?lights?)${ofTheCar}`,
   rearOfTheCar: `(?:the )?(?:(?:rear|back|tail|back end|tail end) of ${vehicle}|rear end of (?:the|this) (?:car|truck|van|vehicle))`,
@@ -21,12 +21,15 @@ export const places = {
   /** After "down", "along" and the like a side is a place, whatever is named next ("down the right side front fender is straight"). */
   sideGoneTo:
     "(?:the |this |that |his |her )?(?<side>drivers?|passengers?|near|off|left(?: hand)?|right(?: hand)?|kerb|curb|street|nearside|offside|kerbside|curbside)(?:(?<=nearside|offside|kerbside|curbside)|[ -]?side)(?! (?:mirror|window|seat|airbag|visor|floor|carpet|switch|bolster|of the (?:dash|engine|motor|block|frame|pan|bed|box|windshield|windscreen|hood|bonnet|bumper))(?![a-z]))",
+  /** "Stood at the driver's door": the narrator's place, not the door, is told. */
+  sideStoodAt:
+    "(?:the )?(?<side>drivers?|passengers?)(?: side)? (?:front |rear |back )?(?:door|wheel|corner)(?! (?:panel|card|glass|seal|jamb|handle|mirror))",
   otherSide:
-    "(?:the |that )?(?:other|opposite|far) side(?! of (?:the )?(?:street|road|town|country|world|coin|engine|motor|block|dash|card|page|river|lot|yard|firewall|that))",
+    "(?:the |that |this )?(?:other|opposite|far) sides?(?! of (?:the )?(?:street|road|town|country|world|coin|engine|motor|block|dash|card|page|river|lot|yard|firewall|that|hill|ridge|bridge|grade)| going down)",
   trunk:
-    "(?:the |this |that |her |his |its |your )?(?:trunk|boot(?! (?:up|camp|is torn|on the shift))|load (?:area|bay|space|floor|bed|compartment)|cargo (?:area|bay|space|hold)|tail ?gate|tailgate|lift ?gate|hatch(?:back)?|bed(?! (?:of|side|rail is|mounts?))|truck bed|box(?! of)|back hatch|deck lid|decklid|boot lid|trunk lid|barn doors|back doors|rear doors?(?! (?:is|has|handle|glass|panel|jamb|skin|card|opens|shuts))|tray|rumble seat|rear hatch)",
+    "(?:the |this |that |her |his |its |your )?(?:trunk|boot(?! (?:up|camp|is torn|on the shift))|load (?:area|bay|space|floor|bed|compartment)|cargo (?:area|bay|space|hold)|tail ?gate|tailgate|lift ?gate|hatch(?:back)?|bed(?! (?:of|side|rail is|mounts?))|truck bed|box(?! of)|back hatch|deck lid|decklid|boot lid|trunk lid|barn doors|back doors|rear doors?(?! (?:is|has|handle|glass|panel|jamb|skin|card|opens|shuts))|tray|rumble seat|rear hatch|gate(?! (?:valve|post|open to|here))|barn doors|dickey seat)",
   hood: "(?:the |this |that |her |his |our |its |your )?(?:hood|bonnet|frunk|engine lid|engine cover|clamshell|engine compartment|doghouse)",
-  lift: "(?:the |a |our |his |my |this |their )?(?:lift|rack|hoist|ramps?|two post|four post|two poster|four poster|jack ?stands|axle stands|stands)(?! (?:arms?|post arm|pad|over|ticket|gate|operator|kit|height))",
+  lift: "(?:the |a |our |his |my |this |their |[a-z]+s )?(?:lift|rack|hoist|ramps?|two post|four post|two poster|four poster|jack ?stands|axle stands|stands)(?! (?:arms?|post arm|pad|over|ticket|gate|operator|kit|height))",
   papers:
     "(?:the |this |that |some |his |her |all |my |its |your |our )*(?:paper ?work|papers|documents|documentation|title(?! (?:is clean|in hand|was|status|said))|log ?book|v5c?|history (?:file|folder|report)|service (?:history|book|records?|printout|file|folder|invoices)|folder|binder|file|records|book(?! (?:value|says|price|on))|receipts|build sheet|build ticket|window sticker|report|invoices|bill of sale)",
 } as const;

@@ -16,8 +16,9 @@ export const talkMoves = [
     zone: "documents",
     strength: 6,
     heading:
-      "(?:(?:the|some|all the|for the|on the|onto the|as for the|in the way of|with the|about that|about the) )?(?:(?:about )?(?:that|the) paper|paper ?work|documents|documentation|history file|history folder|service history|the papers|paper(?= (?:\\||side|wise))|history(?= (?:\\||wise|now|then|on))|title wise|that paper)(?= |$)",
-    bareHeading: "paper ?work (?:wise|title|here|we|is|on)|history (?:file|folder)(?= (?:its|is|here|we|now))",
+      "(?:(?:the|some|all the|for the|on the|onto the|as for the|in the way of|with the|about that|about the) )?(?:(?:about )?(?:that|the) paper|paper ?work|documents|documentation|history file|history folder|service history|the papers|paper(?= (?:\\||side|wise))|history(?= (?:\\||wise|now|then|on|stuff))|title wise|that paper|papers(?= (?:title|okay|ok|so|now|here|first|real|theres|weve|its|all|two|one|v5|v5c))|file(?= (?:its|is a good|here))|receipts(?= (?:heres|here|now))|the library(?= ))(?= |$)",
+    bareHeading:
+      "paper ?work(?= (?:wise|title|here|we|is|on|book|okay|ok|now|so|its|quick|time)(?![a-z]))|papers?(?= (?:okay|ok|alright|time|now|title|wise|quick)(?![a-z]))|history (?:file|folder)(?= (?:its|is|here|we|now))",
     example: "so paperwork title says 1935",
     quiet: "he did the work on paper first",
   },
@@ -26,7 +27,7 @@ export const talkMoves = [
     zone: "documents",
     strength: 4,
     phrase:
-      "kept everything|whole (?:box|folder|binder|file|stack|pile)|(?:box|folder|binder|file|stack|pile|wallet|envelope) (?:full )?of (?:papers?|paperwork|receipts|records|bills|history|mots|invoices)|in (?:the|this) (?:folder|envelope|binder) here|inside where its cool|(?:file|folder|binder|papers|paperwork|title) (?:here )?on my (?:knee|lap|desk)|in the office|back at the (?:bench|desk|office|kitchen table)|(?:at|on) the (?:desk|bench) (?:here|with|now)",
+      "kept everything|whole (?:box|folder|binder|file|stack|pile)|(?:box|folder|binder|file|stack|pile|wallet|envelope) (?:full )?of (?:papers?|paperwork|receipts|records|bills|history|mots|invoices)|in (?:the|this) (?:folder|envelope|binder) here|inside where its cool|(?:file|folder|binder|papers|paperwork|title) (?:here )?on my (?:knee|lap|desk)|in the office|with the folder|on the (?:desk|table|bench|counter|tailgate)(?: here)?(?: are| is| ive got| i have| i laid out| weve got| i got)(?= )|(?:laid|spread) out (?:what i|all|everything)|now the (?:shoebox|folder|file|binder|envelope|book)|(?:have|got) (?:it|them) all right here|what comes with (?:it|her|him)(?= (?:\\||v5|title|is|two|the))|back at the (?:bench|desk|office|kitchen table)|(?:at|on) the (?:desk|bench) (?:here|with|now)",
     example: "there's a whole folder of receipts",
     quiet: "a box of tools goes with it",
   },
@@ -35,7 +36,7 @@ export const talkMoves = [
     zone: "closing",
     strength: 5,
     phrase:
-      "in closing|to (?:sum|wrap|finish|round)(?: (?:it|this|that|things|her))? (?:up|off)|wrap(?: (?:it|her|this|that|things|him))? up|in (?:summary|conclusion)|thats (?:about )?(?:the whole|the full|our|the) (?:walk ?around|tour|car|truck|lap|story|lot)(?! of)|so (?:thats|there) (?:her|him|she is|it is|you have it|you go folks)|so there (?:she|he|it) is|so there you are|there you have it|thats (?:about )?all (?:i (?:know|got|have)|ive got|there is to (?:it|say|show))",
+      "in closing|to (?:sum|wrap|finish|round)(?: (?:it|this|that|things|her))? (?:up|off)|wrap(?: (?:it|her|this|that|things|him))? up|in (?:summary|conclusion)|thats (?:about )?(?:the whole|the full|our|the) (?:walk ?around|tour|car|truck|lap|story|lot)(?! of)|so (?:thats|there) (?:her|him|she is|it is|you have it|you go folks)|so there (?:she|he|it) is|so there you are|there you have it|theres your (?:[a-z]+ ){0,3}(?:tour|walk ?around|look)|thats all she wrote|thats the (?:list|end of (?:it|the list|the tour)|long and short)|thats (?:the )?whole truck|(?:yall|you all|folks|just) (?:holler|come see)|back in the lot|thats (?:about )?(?:all|as much as) (?:i (?:know|got|have)|ive got|there is to (?:it|say|show))",
     heading:
       "(?:so )?(?:thats|that is)(?: really| pretty much| just)? (?:her|him|it|about it|us|your lot|the lot|everything)(?= (?:\\||the|a|its|from|for|folks|really|i|so|then|guys|and|if|yall|thats|title|were|call|come))|there we go thats the|home again|there (?:it|she|he) is(?= \\|)",
     example: "so in closing it's a driver",

@@ -44,6 +44,8 @@ export const exteriorParts = [
   },
   { phrases: "i beam|drop axle|dropped axle|hairpin|front axle|king pin|kingpin|drilled axle", zones: { front: 0.5, underside: 0.5 } },
   { phrases: "bumper", zones: { front: 0.45, rear: 0.45 } },
+  { phrases: "tailpipe|tail pipe", zones: { rear: 0.5, underside: 0.4 } },
+  { phrases: "quarter bumper", zones: { rear: 0.6, front: 0.4 } },
   { phrases: "badge|emblem|parking sensor|sensor", zones: { front: 0.35, rear: 0.35 } },
 
   { phrases: panelsOf("driver"), zones: { "driver-side": 1.2 } },
@@ -96,11 +98,16 @@ export const exteriorParts = [
       "exhaust tip|tip|lenses=|dual exhaust|number plate|license plate|tag light|plate light|backup camera|reversing camera|rear window|back glass|rear glass|rear screen|back window|heated rear screen|tow bar|towbar|tow ball|hitch|hitch cover|class four|class three|receiver hitch|receiver|two inch receiver|back end|lift gate|liftgate|luggage rack|twin pipes|quad pipes|four pipes|tail pipe tip|pipes=|spoiler|aerial|shark fin",
     zones: { rear: 0.8, cabin: 0.05 },
   },
-  { phrases: "tailgate|hatch|trunk|boot", zones: { rear: 0.5, cargo: 0.6 } },
+  { phrases: "tailgate|hatch|trunk|boot|two way gate|this gate|the gate", zones: { rear: 0.5, cargo: 0.6 } },
 
   {
     phrases:
-      "glass roof|panoramic|panorama|the top goes|white top|black top|tan top|top motor|glass back window|top down|ragtop|tops=|roof|roof rail|roof rack|roof bar|sunroof|sun roof|moonroof|panoramic roof|drip rail|rain gutter|roof skin|t top|targa|targa panel|soft top|convertible top|vinyl top|hard top|hardtop|folding top|rear window zip|top frame|top bow|header rail|headliner of the top|tonneau cover|solar panel|roof vent|roof light|skylight|pop top|rising roof|elevating roof|roof box|clearance light|cab light|beacon|roof seam|gutters=|canvas|mohair|plastic window|boot cover|top boot|top well|latches at the windshield|roof hatch|awning bracket|ladder rack|roof liner outside|bows=|poppers=",
+      "glass roof|panorama|panorama glass|top motor|top down|ragtop|roof skin|roof rail|roof rack|roof bar|drip rail|rain gutter|convertible top|soft top|vinyl top|folding top|top frame|top bow|header rail|solar panel|roof vent|roof light|skylight|pop top|rising roof|elevating roof|roof box|clearance light|cab light|roof seam|gutters=|canvas|mohair|boot cover|top boot|top well|latches at the windshield|ladder rack|plain steel roof|roof hatch|pipe tube|targa panel|rear window zip|top goes up|top comes down|glass back window",
+    zones: { roof: 1.1 },
+  },
+  {
+    phrases:
+      "panoramic|the top goes|white top|black top|tan top|tops=|roof|sunroof|sun roof|moonroof|panoramic roof|t top|targa|hard top|hardtop|tonneau cover|beacon|plastic window|awning bracket|bows=|poppers=|roof liner outside",
     zones: { roof: 0.7, cabin: 0.05 },
   },
 ] as const satisfies readonly PartRow[] as readonly PartRow[];

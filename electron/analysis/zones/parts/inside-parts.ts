@@ -14,9 +14,11 @@ export const insideParts = [
   },
   {
     phrases:
-      "rubber mat|third row|folds in the floor|folds flat|dog guard|side curtain|side screen|tool bag|shopping|plaid mat|houndstooth|splatter paint|juice stain|cubic foot|cubic feet|liters of space|liters of room|liters with|suitcase|stroller|pushchair|buggy|groceries|golf clubs|fold flat|seats fold|fold down|seats down|sixty forty|60 40|in the bed|the bed|bare metal|bare steel|bare painted|tonneau|rumble seat|in the trunk|in the boot|in the hatch|dog crate|sheet of plywood|wheelbarrow|four by eight|skid of|pallet|hidden compartment|cubby in the back|gas locker|garage|leisure battery|bed board|camp chair|muck|mulch|gravel|hay bale",
+      "rubber mat|third row|folds in the floor|folds flat|dog guard|side curtain|side screen|tool bag|shopping|plaid mat|houndstooth|splatter paint|juice stain|cubic foot|cubic feet|liters of space|liters of room|liters with|suitcase|stroller|pushchair|buggy|groceries|golf clubs|fold flat|seats fold|fold down|seats down|sixty forty|60 40|the bed|bare metal|bare steel|bare painted|tonneau|rumble seat|dog crate|sheet of plywood|wheelbarrow|four by eight|skid of|pallet|hidden compartment|cubby in the back|gas locker|garage|leisure battery|bed board|hay bale",
     zones: { cargo: 0.8 },
   },
+  // Where a thing is kept, said from anywhere.
+  { phrases: "in the trunk|in the boot|in the bed|in the hatch|in the back", zones: { cargo: 0.35 } },
 
   {
     phrases:

@@ -1,0 +1,68 @@
+import type { Speech } from "../model.ts";
+import { type DriveSide, zoneOfSide } from "./drive-side.ts";
+import type { Move } from "./find-moves.ts";
+import { type LonePlace, lonePlaces } from "./moves/lone-places.ts";
+import { plainWord, spelledAlike } from "./spoken-line.ts";
+
+/** Longest fragment, in words, lead-ins counted. */
+const longestFragment = 8;
+/** Words that may stand before or after the name of a place without making more of it. */
+const before: ReadonlySet<string> = new Set(
+  "okay ok alright all right now so and then next well here finally lastly first anyway anyhow yeah oh uh um er erm but just lets see guys folks".split(
+    " ",
+  ),
+);
+const after: ReadonlySet<string> = new Set("here now then next first again quick quickly real okay ok folks guys yall please".split(" "));
+const commaLoss = 1.5;
+
+const patterns = lonePlaces.map((place) => ({ place, pattern: new RegExp(`^(?:${place.phrase})$`) }));
+
+/** Headings that stand alone: sentences, or their first words before a comma, that hold the name of a place and nothing else. */
+export function findLonePlaces(speech: Speech, drive: DriveSide): Move[] {
+  if (!speech.punctuated) return [];
+  const moves: Move[] = [];
+  for (const sentence of speech.sentences) {
+    const words: string[] = [];
+    for (let position = sentence.first; position < Math.min(sentence.end, sentence.first + longestFragment); position += 1) {
+      const token = speech.tokens[position];
+      if (!token) break;
+      words.push(spelledAlike(plainWord(token.word)));
+      if (token.after === "") continue;
+      if (token.after.includes("?")) break;
+      const ends = /[.!…]/u.test(token.after);
+      const move = lonePlace(words, ends, drive);
+      if (move) moves.push({ ...move, first: sentence.first, end: position + 1 });
+      if (move || ends) break;
+    }
+  }
+  return moves;
+}
+
+function lonePlace(words: readonly string[], ends: boolean, drive: DriveSide): Omit<Move, "first" | "end"> | null {
+  for (const fragment of bareFragments(words)) {
+    for (const { place, pattern } of patterns) {
+      if (place.british && !drive.british) continue;
+      if (!ends && !place.beforeComma) continue;
+      const match = pattern.exec(fragment);
+      const zone = match && zoneOf(place, match, drive);
+      if (!zone) continue;
+      const strength = ends ? place.strength : place.strength - commaLoss;
+      return { rule: "a place by itself", zone, leaves: null, strength, setsOff: false, announces: false };
+    }
+  }
+  return null;
+}
+
+/** The fragment as it stands, and without what may stand around a name ("right" leads in, and is a side too). */
+function* bareFragments(words: readonly string[]): Generator<string> {
+  yield words.join(" ");
+  let [start, end] = [0, words.length];
+  while (start < end && before.has(words[start] ?? "")) start += 1;
+  yield words.slice(start, end).join(" ");
+  while (end > start && after.has(words[end - 1] ?? "")) end -= 1;
+  yield words.slice(start, end).join(" ");
+}
+
+function zoneOf(place: LonePlace, match: RegExpExecArray, drive: DriveSide): Move["zone"] {
+  return place.zone === "side" ? zoneOfSide(match.groups?.side ?? "", drive) : place.zone;
+}
