@@ -30,3 +30,10 @@ describe.each(["README.md", "DEVELOPERS.md"])("%s", (page) => {
 test("DEVELOPERS.md names many places, so that the check above is one", () => {
   expect(namedPaths("DEVELOPERS.md").length).toBeGreaterThan(15);
 });
+
+test("every task of electron/run.mjs has its file", () => {
+  const guard = readFileSync(join(root, "electron", "run.mjs"), "utf8");
+  const files = [...guard.matchAll(/\["node", "([\w./-]+)"/g)].map(([, file]) => file as string);
+  expect(files.length).toBeGreaterThan(5);
+  expect(files.filter((file) => !existsSync(join(root, file)))).toEqual([]);
+});
