@@ -9,6 +9,15 @@ function whenSpoken(captions: readonly Caption[], duration: number, i: number, q
   return caption.start + (end - caption.start) * (offset / Math.max(1, caption.text.length));
 }
 
+/** The annotated zone in the middle of each whole second. */
+export function zoneBySecond(gold: GoldCase, captions: readonly Caption[], seconds: number): ZoneName[] {
+  const starts = gold.zones.map(({ zone, i, from }, position) => ({
+    zone,
+    at: position ? whenSpoken(captions, gold.duration, i, from) : 0,
+  }));
+  return Array.from({ length: seconds }, (_, second) => starts.filter(({ at }) => at <= second + 0.5).at(-1)!.zone);
+}
+
 /**
  * Share of whole seconds with the right zone, and WindowDiff (Pevzner and Hearst, Computational Linguistics 28(1), 19-36, 2002) over
  * windows of half the mean gold span.
@@ -19,16 +28,8 @@ export function zoneScore(
   zones: readonly { zone: ZoneName; start: number; end: number }[],
 ): { seconds: number; zoneSecondsRight: number; windowDiff: number } {
   const seconds = Math.floor(gold.duration);
-  const starts = gold.zones.map(({ zone, i, from }, position) => ({
-    zone,
-    at: position ? whenSpoken(captions, gold.duration, i, from) : 0,
-  }));
-  const real: ZoneName[] = [];
-  const found: (ZoneName | null)[] = [];
-  for (let second = 0; second < seconds; second++) {
-    real.push(starts.filter(({ at }) => at <= second + 0.5).at(-1)!.zone);
-    found.push(zones.find(({ start, end }) => start <= second + 0.5 && second + 0.5 < end)?.zone ?? null);
-  }
+  const real = zoneBySecond(gold, captions, seconds);
+  const found = real.map((_, second) => zones.find(({ start, end }) => start <= second + 0.5 && second + 0.5 < end)?.zone ?? null);
   const right = real.filter((zone, second) => zone === found[second]).length;
   const window = Math.max(2, Math.round(seconds / gold.zones.length / 2));
   return { seconds, zoneSecondsRight: seconds ? right / seconds : 1, windowDiff: windowDiff(real, found, window) };
