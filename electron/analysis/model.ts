@@ -47,6 +47,8 @@ export interface Speech {
   readonly doubtful: readonly { readonly caption: number; readonly why: string }[];
   /** False where the recogniser wrote next to no sentence punctuation. */
   readonly punctuated: boolean;
+  /** True where captions are paragraphs, each ending where a sentence does. */
+  readonly paragraphs: boolean;
 }
 
 /** What a number can be before a sentence says what it is about. */

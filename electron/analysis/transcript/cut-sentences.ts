@@ -25,9 +25,17 @@ export function endsSentence(token: Token): boolean {
   return !(token.after === "." && (abbreviations.has(token.word) || /^\p{L}$/u.test(token.text)));
 }
 
+/** Whether captions are paragraphs, which end where a sentence does; shorter ones cut anywhere. */
+export const areParagraphs = (tokens: readonly Token[]): boolean =>
+  medianWords(tokens) >= paragraphWords && danglingShare(tokens) < mostDangling;
+
 /** The speech cut into sentences or clauses; every token belongs to exactly one. */
-export function cutSentences(tokens: readonly Token[], captions: readonly Caption[], punctuated: boolean): Sentence[] {
-  const paragraphs = medianWords(tokens) >= paragraphWords && danglingShare(tokens) < mostDangling;
+export function cutSentences(
+  tokens: readonly Token[],
+  captions: readonly Caption[],
+  punctuated: boolean,
+  paragraphs = areParagraphs(tokens),
+): Sentence[] {
   const sentences: Sentence[] = [];
   let first = 0;
   for (let position = 1; position <= tokens.length; position += 1) {

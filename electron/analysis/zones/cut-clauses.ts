@@ -12,7 +12,7 @@ export interface Clause {
   readonly first: number;
   readonly end: number;
   /** What stands before it: the surer the break, the cheaper a change of zone. */
-  readonly break: "start" | "sentence" | "lead-in" | "comma" | "move" | "run-on";
+  readonly break: "start" | "paragraph" | "sentence" | "lead-in" | "comma" | "move" | "run-on";
   /** Moves that begin here, with the words that lead into them. */
   readonly moves: readonly Move[];
 }
@@ -50,8 +50,7 @@ export function cutClauses(speech: Speech, moves: readonly Move[], parts: readon
   const { tokens } = speech;
   if (tokens.length === 0) return [];
   const breaks = new Map<number, Clause["break"]>([[0, "start"]]);
-  for (const sentence of speech.sentences)
-    if (!breaks.has(sentence.first)) breaks.set(sentence.first, startsWithLeadIn(tokens, sentence.first) ? "lead-in" : "sentence");
+  for (const sentence of speech.sentences) if (!breaks.has(sentence.first)) breaks.set(sentence.first, breakBefore(speech, sentence.first));
   for (let position = 1; position < tokens.length; position += 1) {
     if (breaks.has(position)) continue;
     if (isLeadIn(tokens, position)) breaks.set(position, "lead-in");
@@ -105,6 +104,13 @@ function cutRunOns(tokens: readonly Token[], parts: readonly NamedPart[], breaks
   }
 }
 
+/** What a sentence's beginning parts: a new paragraph, where the recogniser wrote paragraphs, is the likeliest place for a new zone. */
+function breakBefore(speech: Speech, first: number): Clause["break"] {
+  const newCaption = speech.tokens[first]?.caption !== speech.tokens[first - 1]?.caption;
+  if (newCaption && speech.paragraphs) return "paragraph";
+  return startsWithLeadIn(speech.tokens, first) ? "lead-in" : "sentence";
+}
+
 function isLeadIn(tokens: readonly Token[], position: number): boolean {
   const word = plainWord(tokens[position]?.word ?? "");
   if (!leadIns.has(word)) return false;
@@ -153,7 +159,7 @@ function ledIntoFrom(tokens: readonly Token[], first: number, breaks: ReadonlyMa
   for (let back = 0; back <= reachToLeadIn && first - back >= notBefore; back += 1) {
     const position = first - back;
     const kind = breaks.get(position);
-    if (kind === "lead-in" || ((kind === "sentence" || kind === "start") && back <= reachToClause)) {
+    if (kind === "lead-in" || ((kind === "sentence" || kind === "paragraph" || kind === "start") && back <= reachToClause)) {
       start = position;
       break;
     }

@@ -10,7 +10,7 @@ import { plainWord } from "./spoken-line.ts";
 const firstShare = 0.1;
 const lastShare = 0.88;
 /** Two words together ("nineteen five") are surer than one. */
-const weights = { word: 0.25, pair: 0.5 };
+const weights = { word: 0.25, pair: 0.5, numbers: 0.35 };
 /** Words that name no part and no vehicle, though they are not among the commonest. */
 const fewestLetters = 3;
 
@@ -26,7 +26,12 @@ export function findRecap(speech: Speech): NamedPart[] {
     const pair = pairAt(words, position, words.length);
     const word = wordAt(words, position);
     if (pair && first.has(pair) && !middle.has(pair)) {
-      found.push({ first: position, end: position + 2, zones: { closing: weights.pair }, reason: "said at the start" });
+      found.push({
+        first: position,
+        end: position + 2,
+        zones: { closing: isNumber(pair) ? weights.numbers : weights.pair },
+        reason: "said at the start",
+      });
       position += 1;
     } else if (word && first.has(word) && !middle.has(word))
       found.push({ first: position, end: position + 1, zones: { closing: weights.word }, reason: "said at the start" });
@@ -50,6 +55,10 @@ function wordAt(words: readonly string[], position: number): string | null {
   const word = words[position] ?? "";
   return word.length >= fewestLetters && !commonWords.has(word) ? word : null;
 }
+
+/** Mileage and price alike are said at the start and again elsewhere. */
+const isNumber = (pair: string) => pair.split(" ").every((word) => /\d/.test(word) || spokenNumber.test(word));
+const spokenNumber = /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|.+teen|.+ty|hundred|thousand|oh)$/;
 
 const numberWords: ReadonlySet<string> = new Set("one two three four five six seven eight nine ten".split(" "));
 

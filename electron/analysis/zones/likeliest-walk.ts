@@ -30,6 +30,7 @@ const opening = zoneIndex.opening;
 const closing = zoneIndex.closing;
 
 // The model's tables by zone index: the loop below asks for them millions of times in a long recording.
+const unsaidLeave = zoneNames.map((zone) => walkCosts.unsaidLeave[zone] ?? 0);
 const unsaidEntry = zoneNames.map((zone) => walkCosts.unsaidEntry[zone] ?? 0);
 const revisitCosts: Readonly<Partial<Record<ZoneName | "other", number>>> = walkCosts.revisit;
 const revisit = zoneNames.map((zone) => revisitCosts[zone] ?? walkCosts.revisit.other);
@@ -104,7 +105,7 @@ function changeGain(walk: Walk, zone: number, clause: WeighedClause, named: bool
   let cost: number = walkCosts.change[clause.break];
   if (away) cost = Math.min(cost, walkCosts.changeAfterComeAlong);
   if (named) cost = Math.min(cost, walkCosts.changeAtNamedMove);
-  else cost += (unsaidEntry[zone] ?? 0) + (walk.zone === opening ? walkCosts.leaveOpeningUnsaid : 0);
+  else cost += (unsaidEntry[zone] ?? 0) + (unsaidLeave[walk.zone] ?? 0);
   if (walk.seen & (1 << zone)) cost += revisit[zone] ?? 0;
   if (walk.zone === closing) cost += walkCosts.afterClosing;
   if (zone === closing && share < walkCosts.closingFrom) cost += (walkCosts.closingFrom - share) * 10 * walkCosts.closingPerTenthEarlier;

@@ -6,7 +6,7 @@ import type { ZoneName } from "../../../shared-types/index.ts";
  */
 export const walkCosts = {
   /** Changing zone with nothing said about a move, by what stands before the clause. */
-  change: { start: 0, sentence: 4, "lead-in": 3.5, comma: 6.5, move: 3, "run-on": 5 },
+  change: { start: 0, paragraph: 3.2, sentence: 4, "lead-in": 3.5, comma: 6.5, move: 3, "run-on": 5 },
   /** What remains of that cost where words move the camera away without a place. */
   changeAfterComeAlong: 3,
   changeAtNamedMove: 1,
@@ -16,8 +16,11 @@ export const walkCosts = {
   unsaidEntry: { underside: 4.5, "engine-bay": 1, drive: 1.5, documents: 1, cabin: 0.5, roof: 2.2, cargo: 0.5 } as Partial<
     Record<ZoneName, number>
   >,
-  /** Leaving the greeting without a word on where to: what the vehicle has is told there, part by part. */
-  leaveOpeningUnsaid: 1.5,
+  /**
+   * More for leaving, without a word on where to, a zone in which parts are named that are not in view: the greeting tells what the vehicle
+   * has, the papers what was done to it, the driver what he hears.
+   */
+  unsaidLeave: { opening: 1.5, documents: 2.5, drive: 1 } as Partial<Record<ZoneName, number>>,
   /** Going back to a zone already seen. */
   revisit: { opening: 30, closing: 6, documents: 2.5, cabin: 3, drive: 3, other: 3.5 },
   /** Leaving the sign-off again. */
@@ -36,6 +39,8 @@ export const walkCosts = {
   evidenceScale: 2.2,
   /** What remains of evidence in a clause about another time or place. */
   remoteShare: 0.2,
+  /** What remains of evidence in a clause that reads from a paper. */
+  readFromPaperShare: 0.5,
 } as const;
 
 /** Zones a walk usually reaches from another without a word about the move: neighbours along the vehicle. Bonus for the change. */
@@ -46,9 +51,9 @@ export const usualNext: Partial<Record<ZoneName, Partial<Record<ZoneName, number
   "passenger-side": { rear: 0.6, cabin: 0.4, front: 0.3, roof: 0.1 },
   rear: { cargo: 0.8, "driver-side": 0.5, "passenger-side": 0.5 },
   cargo: { "driver-side": 0.4, "passenger-side": 0.4, rear: 0.2, cabin: 0.2 },
-  cabin: { "engine-bay": 0.4, drive: 0.3, cargo: 0.2 },
-  "engine-bay": { drive: 0.5, underside: 0.4 },
-  drive: { closing: 0.5, underside: 0.2 },
-  underside: { closing: 0.4, documents: 0.3, drive: 0.2 },
-  documents: { closing: 0.4, drive: 0.3, "engine-bay": 0.1 },
+  cabin: { "engine-bay": 0.5, underside: 0.4, drive: 0.4, roof: 0.2, cargo: 0.2, documents: 0.2 },
+  "engine-bay": { underside: 0.6, cabin: 0.4, drive: 0.4, "driver-side": 0.1, "passenger-side": 0.1 },
+  drive: { closing: 0.8, underside: 0.3, documents: 0.2 },
+  underside: { documents: 0.8, closing: 0.5, drive: 0.4 },
+  documents: { drive: 0.8, closing: 0.5, "engine-bay": 0.1 },
 };

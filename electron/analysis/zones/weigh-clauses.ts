@@ -36,6 +36,11 @@ export function weighClauses(speech: Speech, clauses: readonly Clause[], parts: 
   });
 }
 
+/** Parts named beside these are read from a paper and not looked at. */
+const paperWords =
+  /(?<![a-z])(?:invoices?|receipts?|bills?(?! of lading)|slip|build sheet|(?:the|this|that|his|my|spec|fleet|auction|broadcast|same) sheet|ticket says|tag says|(?:book|title|report|log|card) says|printout|work order|advisory|advisories|part number|shop bill)(?![a-z])/;
+const spokenFromPaper: ReadonlySet<number> = new Set([zoneIndex.documents, zoneIndex.opening, zoneIndex.closing]);
+
 /** Tokens of sentences about another vehicle. */
 function otherVehicleTokens(speech: Speech): ReadonlySet<number> {
   const tokens = new Set<number>();
@@ -57,5 +62,9 @@ function evidenceOf(speech: Speech, clause: Clause, parts: readonly NamedPart[],
   }
   const words = speech.tokens.slice(clause.first, clause.end).map((token) => plainWord(token.word));
   const share = otherVehicle || remoteWords.test(words.join(" ")) ? walkCosts.remoteShare : 1;
-  return evidence.map((sum) => Math.min(walkCosts.clauseEvidenceCap, sum * walkCosts.evidenceScale) * share);
+  const paper = paperWords.test(words.join(" "));
+  return evidence.map((sum, zone) => {
+    const read = paper && !spokenFromPaper.has(zone) ? walkCosts.readFromPaperShare : 1;
+    return Math.min(walkCosts.clauseEvidenceCap, sum * walkCosts.evidenceScale) * Math.min(share, read);
+  });
 }

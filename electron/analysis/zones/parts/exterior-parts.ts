@@ -50,6 +50,8 @@ export const exteriorParts = [
 
   { phrases: panelsOf("driver"), zones: { "driver-side": 1.2 } },
   { phrases: panelsOf("passenger"), zones: { "passenger-side": 1.2 } },
+  // Named together from the nose as often as along a side.
+  { phrases: "left fender|right fender|left front fender|right front fender|left wing|right wing", zones: { ...sides(0.5), front: 0.35 } },
   { phrases: "driver side|drivers side", zones: { "driver-side": 0.35 } },
   { phrases: "passenger side|passengers side", zones: { "passenger-side": 0.35 } },
   {
@@ -102,7 +104,7 @@ export const exteriorParts = [
 
   {
     phrases:
-      "glass roof|panorama|panorama glass|top motor|top down|ragtop|roof skin|roof rail|roof rack|roof bar|drip rail|rain gutter|convertible top|soft top|vinyl top|folding top|top frame|top bow|header rail|solar panel|roof vent|roof light|skylight|pop top|rising roof|elevating roof|roof box|clearance light|cab light|roof seam|gutters=|canvas|mohair|boot cover|top boot|top well|latches at the windshield|ladder rack|plain steel roof|roof hatch|pipe tube|targa panel|rear window zip|top goes up|top comes down|glass back window",
+      "glass roof|panorama|panorama glass|top motor|top down|ragtop|roof skin|roof rail|roof rack|roof bar|drip rail|rain gutter|convertible top|soft top|vinyl top|folding top|top frame|top bow|header rail|solar panel|roof vent|roof light|skylight|pop top|rising roof|elevating roof|roof box|clearance light|cab light|roof seam|gutters=|canvas|mohair|boot cover|top boot|top well|latches at the windshield|ladder rack|plain steel roof|roof hatch|pipe tube|targa panel|top is filled|filled roof|filled top|steel insert|chop is|roof is chopped|rear window zip|top goes up|top comes down|glass back window",
     zones: { roof: 1.1 },
   },
   {
