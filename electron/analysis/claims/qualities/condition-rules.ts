@@ -1,4 +1,5 @@
 import type { ComponentName } from "../../../../shared-types/index.ts";
+import { sightDamages } from "./damage-by-sight.ts";
 import { insideDamages } from "./damage-inside-and-below.ts";
 import { outsideDamages } from "./damage-outside.ts";
 import { lastingComponents } from "./lasting-components.ts";
@@ -7,7 +8,7 @@ import type { QualityRule } from "./quality-rule.ts";
 const anyPart: readonly ComponentName[] = [...lastingComponents, "spare"];
 
 export const conditionRules: readonly QualityRule[] = [
-  ...[...outsideDamages, ...insideDamages].map(
+  ...[...outsideDamages, ...insideDamages, ...sightDamages].map(
     (row): QualityRule => ({
       name: row.kind,
       attribute: "condition",
@@ -140,6 +141,16 @@ export const conditionRules: readonly QualityRule[] = [
       "crystal clear",
       "every bit as good as",
       "could eat your dinner off",
+      "slick as a button/whistle",
+      "clean as a plate/new penny",
+      "smooth as glass/silk/butter",
+      "slides/shuts/closes/opens like it 's on glass/rails/ice/butter",
+      "like a bank vault",
+      "never been sat/sit in",
+      "never been used",
+      "read a/the paper/newspaper/book through",
+      "n't a mark",
+      "nothing on it $",
       "eat off",
       "eat my dinner off",
       "show quality",
@@ -184,8 +195,15 @@ export const conditionRules: readonly QualityRule[] = [
       "<cop> fine !with/by",
       "<cop> whole",
       "real/really/very/pretty? good shape/nick/order/condition",
+      "perfectly/absolutely/dead/rock/proper/nice/lovely? perfectly/absolutely/dead/rock solid/sound/straight/dry/tight/clean/flat",
+      "<cop> up tight",
+      "<cop> tight up",
+      "<cop> all? right where",
+      "all? good underneath",
+      "solid all over/round/around/through/along",
+      "all solid",
       "holding up good/well/nice",
-      "shuts/fits good/well/nice/lovely",
+      "shuts/fits/closes/slides/opens/latches good/well/nice/lovely/sweet/beautiful/easy",
       "looks good/nice/great",
     ],
     unless: ["<cop> good for", "<cop> not ..2 good", "not real good", "n't ..2 good"],
@@ -194,5 +212,30 @@ export const conditionRules: readonly QualityRule[] = [
     circumstance: "praise",
     example: { says: "Carpet in here's good.", gives: { component: "carpet", value: "good" } },
     quiet: ["The carpet is not very good.", "That is a good deal on carpet."],
+  },
+  {
+    name: "working",
+    attribute: "condition",
+    value: "good",
+    phrases: [
+      "works !on/for/out/with/at/in/loose/like/every/from/van/truck/vehicle",
+      "works like/every/in both",
+      "<cop> working",
+      "all work !on/done/and/needs",
+      "both work !on/done",
+      "still work/works",
+      "<cop> ice? ice cold",
+      "blows/blowing ice? cold",
+      "blows/blowing like a",
+      "cold enough to",
+    ],
+    unless: ["n't ..2 working", "not ..2 working", "works van", "n't blowing cold", "not blowing cold", "if it works", "whether it works"],
+    about: {
+      among: ["air-conditioning", "lights", "electrical", "audio", "dash", "glass", "top", "seats", "belts", "trim", "odometer"],
+      order: "subject",
+    },
+    denial: "drops",
+    example: { says: "The air conditioning works.", gives: { component: "air-conditioning", value: "good" } },
+    quiet: ["The air conditioning doesn't work.", "He works on air conditioning."],
   },
 ];

@@ -124,7 +124,7 @@ export const insideDamages: readonly Damage[] = [
   },
   {
     kind: "tears",
-    among: [...inside, "steering", "suspension"],
+    among: [...inside.filter((component) => component !== "cargo-floor"), "steering", "suspension"],
     phrases: [
       "threadbare",
       "seam ..2 opening",
@@ -144,7 +144,6 @@ export const insideDamages: readonly Damage[] = [
       "knackered",
       "needs recovering",
       "needs reupholstering",
-      "baggy",
       "tear",
       "tears",
       "torn",
@@ -165,9 +164,6 @@ export const insideDamages: readonly Damage[] = [
       "worn through",
       "worn !out",
       "moth",
-      "sag",
-      "sags",
-      "sagging",
       "ripped",
     ],
     unless: [

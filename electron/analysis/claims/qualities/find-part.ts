@@ -11,7 +11,7 @@ const describing = new Set<string>([
   ),
 ]);
 /** Words that put damage next to a part, and not in it: "a ding above the wheel". */
-const besides = new Set(["above", "below", "behind", "near", "by", "under", "over", "around", "beside", "off", "beneath"]);
+const besides = new Set(["above", "below", "behind", "near", "by", "under", "over", "around", "beside", "off", "beneath", "past"]);
 const placing = new Set(["in", "on", "of", "at", "along", "inside", "across", "from", "to", "up", "down", "right"]);
 const pronouns =
   /^(?:there's|theres|got|it|it's|its|they|they're|theyre|that|that's|thats|this|them|em|these|those|one|ones|each|both|either)$/;
@@ -79,8 +79,10 @@ export function findPart(scene: SpokenScene, first: number, end: number, about: 
       return (
         placedAfter(scene, end, fits) ??
         describedAfter(scene, end, fits) ??
+        (pointsAt(scene, first) ? toldNext(scene, end, fits) : null) ??
         named(scene, first, fits) ??
         another(scene, first, fits, asked.last) ??
+        toldNext(scene, end, fits) ??
         laterInSentence(scene, first, end, fits) ??
         meant(scene, first, end, fits)
       );
@@ -241,7 +243,7 @@ function excepted(scene: SpokenScene, part: ScenePart): boolean {
   const sentence = sentences[scene.frames.at(part.first).sentence];
   for (let at = part.first - 1; at >= Math.max(sentence?.first ?? 0, part.first - 3); at--) {
     if (/^(?:except|besides)$/.test(tokens[at]!.word)) return true;
-    if (!subject && /^(?:behind|beside|above|below|beneath|over|under|at|onto|near|not|than)$/.test(tokens[at]!.word)) return true;
+    if (!subject && /^(?:behind|beside|above|below|beneath|over|under|at|onto|near|not|than|past)$/.test(tokens[at]!.word)) return true;
     if (tokens[at]!.word === "but" && /^(?:everything|all|anything|every|nothing)$/.test(tokens[at - 1]?.word ?? "")) return true;
     // "the bumper back here was the front bumper off another": what it was, not what it is.
     if (!subject && /^(?:was|were)$/.test(tokens[at]!.word)) return true;
@@ -269,6 +271,41 @@ function laterInSentence(scene: SpokenScene, first: number, end: number, fits: F
   return null;
 }
 
+/** "see that come off": what is seen is named afterwards. */
+function pointsAt(scene: SpokenScene, first: number): boolean {
+  const clause = scene.frames.at(first);
+  const { tokens } = scene.speech;
+  for (let token = Math.max(clause.first, first - 4); token < first; token++)
+    if (/^(?:see|look|watch|that|this|there)$/.test(tokens[token]!.word)) return true;
+  return false;
+}
+
+/** Words from what is seen to the words that name it: "it goes straight in … that's the bottom of the rocker". */
+const toldNextReach = 16;
+
+/** What is seen first and named after: "see that come off in my hand, that's an ear of rail". */
+function toldNext(scene: SpokenScene, end: number, fits: Fits): ScenePart | null {
+  const { tokens } = scene.speech;
+  const part = scene.parts[scene.partIndexFrom(end)];
+  if (!part || part.first - end > toldNextReach || !fits(part) || isSubject(scene, part)) return null;
+  for (let token = end; token < part.first; token++) {
+    if (
+      !/^(?:that's|thats|this's|there's|that'd)$/.test(tokens[token]!.word) &&
+      !(tokens[token]!.word === "that" && tokens[token + 1]?.word === "is")
+    )
+      continue;
+    const between = tokens.slice(token + 1, part.first).map(({ word }) => word);
+    return between.length <= 6 && between.every((word) => namingWords.has(word) || describing.has(word) || pointing.has(word))
+      ? part
+      : null;
+  }
+  return null;
+}
+
+const namingWords = new Set(
+  "is of the a an bit piece part bottom end edge corner side back top ear lip section inner outer your".split(" "),
+);
+
 /** A bolster is spoken of for its seat. */
 function wholeOf(part: ScenePart): ScenePart {
   return part.part === "bolster" ? { ...part, part: null, position: null } : part;
@@ -287,7 +324,7 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
   const { sentence } = clause;
   let passed = 0;
   for (let at = scene.partIndexFrom(first) - 1; at >= 0; at--) {
-    const part = scene.parts[at]!;
+    const part = headOf(scene, at);
     if (first - part.first > pronounReach) return null;
     if (scene.zoneAt(part.first) !== zone && first - part.first > 4) return null;
     if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;

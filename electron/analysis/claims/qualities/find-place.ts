@@ -101,6 +101,9 @@ function sideAt(words: readonly string[], at: number, scene: SpokenScene, zone: 
   if (word === "nearside" || (word === "near" && after === "side")) return onHand(scene.kerbSide);
   if (/^(?:left|right)$/.test(word) && /^(?:side|hand|front|rear|door|fender|wing|one)$/.test(after) && before !== "all")
     return onHand(word as "left" | "right");
+  // "on the left" is the vehicle's own left, except from the front, where it is the viewer's.
+  if (/^(?:left|right)$/.test(word) && before === "the" && /^(?:on|to|at)$/.test(words[at - 2] ?? "") && zone !== "front")
+    return onHand(word as "left" | "right");
   if (word === "side" && /^(?:this|that|my)$/.test(before)) return seen;
   if (/^sides?$/.test(word) && /^(?:both|either)$/.test(before)) return "both";
   // "just like the other side": the two are compared.
@@ -185,7 +188,7 @@ const oneOfAKind = /^(?:hood|trunk lid|tailgate|windshield|rear glass|grille|roo
 export function findPlace(scene: SpokenScene, spot: Spot): PositionName | null {
   const { component, zone, part } = spot;
   if (placeless.has(component) || (part?.part && bothEnds.has(part.part)) || (spot.partName && bothEnds.has(spot.partName))) return null;
-  const said = saidPlace(scene, spot);
+  const said = placeOfFarPart(scene, spot, saidPlace(scene, spot));
   const fixed = partsOf(part?.position ?? null);
   let lengthwise = fixed.lengthwise ?? said.lengthwise;
   const side = fixed.side ?? said.side;
@@ -263,6 +266,14 @@ function saidPlace(scene: SpokenScene, spot: Spot): SaidPlace {
     upHere: saysUpHere(words),
     one: words.some((word) => /^(?:one|one's|side)$/.test(word)),
   };
+}
+
+/** Where nothing near the quality places it, the words about its part do: "this driver cab corner … yeah that's been filled". */
+function placeOfFarPart(scene: SpokenScene, spot: Spot, said: SaidPlace): SaidPlace {
+  const { part } = spot;
+  if (!part || said.lengthwise !== null || said.side !== null || Math.abs(spot.first - part.first) < reach) return said;
+  const there = saidPlace(scene, { ...spot, first: part.first, end: part.end });
+  return { ...said, lengthwise: there.lengthwise, side: there.side };
 }
 
 /** Where the words that lead up to the next part begin: "a crack | on the driver's side squab". */

@@ -41,6 +41,8 @@ function unrepeated(): (quality: Quality) => boolean {
 /** Most words quoted with a quality. */
 const longestQuote = 14;
 
+const denies = /^(?:no|not|never|without)$|n't$/;
+
 function claimOf(scene: SpokenScene, quality: Quality, id: string): Claim {
   const { speech, frames } = scene;
   const clause = frames.at(quality.end - 1);
@@ -55,6 +57,9 @@ function claimOf(scene: SpokenScene, quality: Quality, id: string): Claim {
     // A bare word is quoted with what leads up to it.
     first = Math.max(clause.first, end - 6, 0);
     first = Math.min(first, quality.first);
+    // What is there is not quoted with a "no" that denies something else ("no splits | overdrive switch on the dash").
+    if (quality.value === "present" && speech.tokens.slice(first, quality.first).some(({ word }) => denies.test(word)))
+      first = quality.first;
   }
   const spans = spansOfTokens(speech.tokens, first, end);
   return {

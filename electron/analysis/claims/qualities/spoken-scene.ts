@@ -59,6 +59,9 @@ function settled(part: ScenePart, zone: ZoneName): ScenePart {
   if (part.component === "floors" && zone === "cargo") return { ...part, component: "cargo-floor", position: null };
   if (part.component === "carpet" && zone === "cargo") return { ...part, part: part.part === "mats" ? "trunk mat" : "trunk carpet" };
   if (part.component === "body" && part.part === "fender") return { ...part, part: "front fender", position: "front" };
+  // The window of a soft top is at its back.
+  if (part.component === "glass" && part.part === "side window" && zone === "roof")
+    return { ...part, part: "rear glass", position: "rear" };
   if (part.component === "body" && part.part === "rear fender") return { ...part, part: "quarter panel", position: "rear" };
   return part;
 }
@@ -124,6 +127,8 @@ function chosenParts(
           /^(?:sale|agent|auction|wash|show|park|port|keys?)$/.test(speech.tokens[mention.end]?.word ?? "")
         ),
     )
+    // "shuts like a bank vault door", "solid as a truck": said for the likeness.
+    .filter((mention) => !isLikeness(speech, mention.first))
     // "a frame off car": a manner of restoring.
     .filter(
       (mention) =>
@@ -149,6 +154,15 @@ function chosenParts(
     taken.fill(1, mention.first, mention.end);
   }
   return parts.sort((a, b) => a.first - b.first);
+}
+
+/** Words of likeness before a part's name: "like a", "as a", "like it's on". */
+function isLikeness(speech: Speech, first: number): boolean {
+  const words = speech.tokens.slice(Math.max(0, first - 4), first).map((token) => token.word);
+  return (
+    /(?:^|(?<!looks |look |seems |feels |something )\b)(?:like|as) (?:an?(?: \w+)?|it's on|its on|they're on)$/.test(words.join(" ")) &&
+    !/\b(?:as|like) a (?:new|replacement)$/.test(words.join(" "))
+  );
 }
 
 /** "The pan" is the trunk's, the transmission's or the engine's: whichever was spoken of. */
