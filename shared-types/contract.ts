@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Seconds } from "./analysis.ts";
+import { CaptionIndex, Seconds } from "./analysis.ts";
 import { Finding, Initials, RecordingDetail, RecordingId, RecordingSummary, Vehicle, ZoneSpan } from "./recording.ts";
 import { RulingDecision, ZoneName } from "./vocabulary.ts";
 
@@ -122,6 +122,11 @@ export const contract = {
   "finding.remove": method(z.strictObject({ recordingId: RecordingId, id: Finding.shape.id, initials: Initials }), RecordingDetail),
   "finding.accept": method(
     z.strictObject({ recordingId: RecordingId, proposalKeys: z.array(z.string()).min(1), initials: Initials }),
+    RecordingDetail,
+  ),
+  /** Lets a doubtful caption give claims, or takes that back; the recording is analysed again before the reply. */
+  "caption.trust": method(
+    z.strictObject({ recordingId: RecordingId, caption: CaptionIndex, trusted: z.boolean(), initials: Initials }),
     RecordingDetail,
   ),
   "conflict.rule": method(

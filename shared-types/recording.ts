@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Analysis, Caption, Seconds, StockSheetFields, TranscriptFormat } from "./analysis.ts";
+import { Analysis, Caption, CaptionIndex, Seconds, StockSheetFields, TranscriptFormat } from "./analysis.ts";
 import { BodyStyle, ComponentName, Grade, PositionName, RulingDecision, ZoneName } from "./vocabulary.ts";
 
 export const RecordingId = z.uuid();
@@ -99,6 +99,10 @@ export const FindingProposal = z.strictObject({
 });
 export type FindingProposal = z.infer<typeof FindingProposal>;
 
+/** A doubtful caption that a person holds for speech about this vehicle after all: the analysis then reads it like any other. */
+export const TrustedCaption = z.strictObject({ caption: CaptionIndex, initials: z.string() });
+export type TrustedCaption = z.infer<typeof TrustedCaption>;
+
 /** The reviewer's decision on a conflict. Never deleted: a later one supersedes it. */
 export const Ruling = z.strictObject({
   id: z.uuid(),
@@ -135,6 +139,7 @@ export const RecordingDetail = z.strictObject({
   lap: z.array(LapSpan),
   findings: z.array(Finding),
   findingProposals: z.array(FindingProposal),
+  trustedCaptions: z.array(TrustedCaption),
   rulings: z.array(Ruling),
   /** Keys of conflicts that are open now. */
   openConflictKeys: z.array(z.string()),

@@ -17,6 +17,8 @@ export interface AnalysisOptions {
   readonly stockSheet: StockSheetFields | null;
   /** ISO 8601 date of the recording, where it is known: a tire made after it cannot be on the vehicle. */
   readonly recordedOn: string | null;
+  /** Doubtful captions that a person holds for speech: they are read like any other. */
+  readonly trustedCaptions?: readonly number[];
 }
 
 /** Called after each pass with its name; may throw to stop the analysis between passes. */
@@ -29,7 +31,7 @@ const passCount = 7;
  * and input and output survive `JSON.stringify`. Never throws on any transcript that its type allows.
  */
 export function analyse(transcript: Transcript, options: AnalysisOptions, onPass: PassListener = () => {}): Analysis {
-  const speech = hearSpeech(transcript);
+  const speech = hearSpeech(transcript, new Set(options.trustedCaptions));
   onPass("transcript", 1, passCount);
   const numbers = readNumbers(speech);
   onPass("numbers", 2, passCount);

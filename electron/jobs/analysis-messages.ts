@@ -6,6 +6,7 @@ export interface AnalysisRequest {
   readonly transcript: Transcript;
   readonly stockSheet: StockSheetFields | null;
   readonly recordedOn: string | null;
+  readonly trustedCaptions: readonly number[];
   /** One Int32 that becomes 1 when the job is cancelled; the worker looks at it between passes. */
   readonly cancelled: SharedArrayBuffer;
 }

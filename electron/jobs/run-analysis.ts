@@ -14,6 +14,8 @@ export interface AnalysisWork {
   readonly transcript: Transcript;
   readonly stockSheet: StockSheetFields | null;
   readonly recordedOn: string | null;
+  /** Doubtful captions that a person holds for speech. */
+  readonly trustedCaptions?: readonly number[];
   readonly onPass?: (pass: string, done: number, of: number) => void;
   readonly signal?: AbortSignal;
 }
@@ -87,7 +89,7 @@ export function createAnalysisRunner(workerFile: URL = defaultWorkerFile()): Ana
   };
 
   return {
-    run: ({ transcript, stockSheet, recordedOn, onPass, signal }) =>
+    run: ({ transcript, stockSheet, recordedOn, trustedCaptions = [], onPass, signal }) =>
       new Promise<Analysis>((resolve, reject) => {
         if (signal?.aborted) {
           reject(new AnalysisCancelled());
@@ -113,7 +115,7 @@ export function createAnalysisRunner(workerFile: URL = defaultWorkerFile()): Ana
         });
         worker ??= start();
         worker.ref();
-        worker.postMessage({ job, transcript, stockSheet, recordedOn, cancelled } satisfies AnalysisRequest);
+        worker.postMessage({ job, transcript, stockSheet, recordedOn, trustedCaptions, cancelled } satisfies AnalysisRequest);
       }),
     version: () =>
       new Promise<number>((resolve, reject) => {

@@ -1,10 +1,17 @@
 import type Database from "better-sqlite3";
-import type { Finding, Ruling, ZoneSpan } from "../../shared-types/index.ts";
+import type { Finding, Ruling, TrustedCaption, ZoneSpan } from "../../shared-types/index.ts";
 
 /** One row as it was and as it became; null where there was or is none. Rulings are never without an `after`. */
 export type RowChange =
   | { readonly table: "zone_spans"; readonly id: string; readonly before: ZoneSpan | null; readonly after: ZoneSpan | null }
   | { readonly table: "findings"; readonly id: string; readonly before: Finding | null; readonly after: Finding | null }
+  | {
+      readonly table: "trusted_captions";
+      /** The caption's index. */
+      readonly id: string;
+      readonly before: TrustedCaption | null;
+      readonly after: TrustedCaption | null;
+    }
   | { readonly table: "rulings"; readonly id: string; readonly before: Ruling; readonly after: Ruling };
 
 export interface Edit {

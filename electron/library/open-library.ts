@@ -11,6 +11,7 @@ import { Refusal } from "./refusal.ts";
 import { rulingsTable } from "./rulings.ts";
 import { searchTable } from "./search-entries.ts";
 import { settingsTable } from "./settings.ts";
+import { trustedCaptionsTable } from "./trusted-captions.ts";
 import { zoneSpansTable } from "./zone-spans.ts";
 
 /** All recordings on this machine. One process at a time writes; readers never wait (WAL). */
@@ -46,6 +47,7 @@ export function openLibrary(file: string) {
     zoneSpans: zoneSpansTable(database),
     findings: findingsTable(database),
     rulings: rulingsTable(database),
+    trustedCaptions: trustedCaptionsTable(database),
     edits: editsTable(database),
     search: searchTable(database),
     settings: settingsTable(database),

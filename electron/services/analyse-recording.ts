@@ -65,6 +65,7 @@ async function analyseAndStore(parts: Parts, recordingId: string, signal: AbortS
       transcript,
       stockSheet: row.stockSheet,
       recordedOn: row.recordedOn,
+      trustedCaptions: library.trustedCaptions.of(recordingId).map(({ caption }) => caption),
       signal,
       onPass: (pass, done, of) => events.publish("analysis.progress", { recordingId, pass, done, of }),
     });

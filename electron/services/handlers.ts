@@ -10,6 +10,7 @@ import { redo, undo } from "./record-edit.ts";
 import { findRecording, listRecordings, recordingDetail } from "./recording-detail.ts";
 import { searchLibrary } from "./search-library.ts";
 import { settleConflict } from "./settle-conflict.ts";
+import { concernsAnalysis, trustCaption } from "./trust-caption.ts";
 
 /** What differs between the hosts. */
 export interface HostSide {
@@ -48,13 +49,18 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): 
     "finding.remove": (input) => removeFinding(parts, input),
     "finding.accept": (input) => acceptFindings(parts, input),
     "conflict.rule": (input) => settleConflict(parts, input),
+    "caption.trust": (input) => trustCaption(parts, analyst, input),
     "edit.undo": ({ recordingId, initials }) => {
       findRecording(parts, recordingId);
-      return undo(parts, recordingId, initials);
+      const again = concernsAnalysis(library.edits.lastDone(recordingId));
+      const detail = undo(parts, recordingId, initials);
+      return again ? analyst.analyse(recordingId) : detail;
     },
     "edit.redo": ({ recordingId, initials }) => {
       findRecording(parts, recordingId);
-      return redo(parts, recordingId, initials);
+      const again = concernsAnalysis(library.edits.firstUndone(recordingId));
+      const detail = redo(parts, recordingId, initials);
+      return again ? analyst.analyse(recordingId) : detail;
     },
     "search.find": (input) => searchLibrary(parts, input),
     "export.preview": (input) => previewExport(parts, input),

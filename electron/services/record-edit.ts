@@ -56,6 +56,7 @@ function apply({ library }: Parts, recordingId: string, changes: readonly RowCha
   for (const change of changes) {
     if (change.table === "zone_spans") put(library.zoneSpans, recordingId, change.id, change[to]);
     else if (change.table === "findings") put(library.findings, recordingId, change.id, change[to]);
+    else if (change.table === "trusted_captions") put(library.trustedCaptions, recordingId, change.id, change[to]);
   }
   // A conflict has one standing ruling at most at any moment, so the one that gives way goes first.
   const rulings = changes.flatMap((change) => (change.table === "rulings" ? [change[to]] : []));

@@ -92,6 +92,7 @@ export function recordingDetail(parts: Pick<Parts, "library">, id: string): Reco
     lap: effectiveLap(row.duration, library.zoneSpans.of(id), analysis),
     findings: library.findings.of(id),
     findingProposals: proposedFindings(library, id),
+    trustedCaptions: library.trustedCaptions.of(id),
     rulings: library.rulings.of(id),
     openConflictKeys: library.rulings.openConflictKeys(id),
     undoLabel: library.edits.lastDone(id)?.label ?? null,

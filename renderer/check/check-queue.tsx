@@ -19,7 +19,7 @@ export interface CheckQueueProps {
 
 /** What waits for the reviewer: conflicts by weight, then what is milder, each under its own heading. */
 export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }: CheckQueueProps) {
-  const { analysis, openConflictKeys, captions } = detail;
+  const { analysis, openConflictKeys, captions, trustedCaptions } = detail;
   const queue = conflictQueue(analysis.conflicts, openConflictKeys, filter);
   const left = analysis.conflicts.filter((conflict) => openConflictKeys.includes(conflict.key)).length;
   const questions = openQuestions(detail);
@@ -87,12 +87,19 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
           </li>
         ))}
       </QueuePart>
-      <QueuePart name="Doubtful captions" none="No doubtful captions." empty={analysis.doubtful.length === 0}>
+      <QueuePart name="Doubtful captions" none="No doubtful captions." empty={analysis.doubtful.length + trustedCaptions.length === 0}>
         {analysis.doubtful.map(({ caption, why }) =>
           line(
             { kind: "doubtful", key: String(caption) },
             `${timeLabel(captions[caption]?.start ?? 0)} ${captions[caption]?.text ?? ""}`,
             why,
+          ),
+        )}
+        {trustedCaptions.map(({ caption, initials }) =>
+          line(
+            { kind: "doubtful", key: String(caption) },
+            `${timeLabel(captions[caption]?.start ?? 0)} ${captions[caption]?.text ?? ""}`,
+            `held for speech by ${initials}`,
           ),
         )}
       </QueuePart>

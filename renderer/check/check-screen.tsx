@@ -69,7 +69,9 @@ export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
             onNext={openConflictKeys.some((key) => key !== conflict.key) ? goNext : null}
           />
         ) : null}
-        {shown && shown.kind !== "conflict" ? <MomentsView key={`${shown.kind} ${shown.key}`} item={shown} detail={detail} /> : null}
+        {shown && shown.kind !== "conflict" ? (
+          <MomentsView key={`${shown.kind} ${shown.key}`} item={shown} detail={detail} edit={edit} />
+        ) : null}
         {shown?.kind === "conflict" && !conflict ? (
           <section className="check-gone">
             <h2>This conflict is no longer found</h2>

@@ -1,5 +1,6 @@
 import { useEffect, useMemo } from "react";
 import { promiseLabels, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import type { Edit } from "../client/use-recording.ts";
 import type { Stretch } from "../player/clock.ts";
 import { Picture } from "../player/picture.tsx";
 import { useRecordingClock } from "../player/use-recording-clock.ts";
@@ -23,7 +24,7 @@ interface Described {
   readonly rule?: { readonly name: string; readonly source: string };
 }
 
-function describeItem(item: CheckItem, { analysis, captions }: RecordingDetail): Described | null {
+function describeItem(item: CheckItem, { analysis, captions, trustedCaptions }: RecordingDetail): Described | null {
   if (item.kind === "denial") {
     const denial = analysis.denials.find(({ key }) => key === item.key);
     return denial
@@ -47,6 +48,16 @@ function describeItem(item: CheckItem, { analysis, captions }: RecordingDetail):
     const remark = analysis.remarks.find(({ key }) => key === item.key);
     return remark ? { heading: remark.topic, kind: "Remark", why: remark.why, claims: remark.claims, caption: null } : null;
   }
+  const trusted = trustedCaptions.find(({ caption }) => String(caption) === item.key);
+  if (trusted) {
+    return {
+      heading: `Caption at ${timeLabel(captions[trusted.caption]?.start ?? 0)}`,
+      kind: `Held for speech by ${trusted.initials}`,
+      why: "It was doubtful; its words are now read like any other.",
+      claims: [],
+      caption: trusted.caption,
+    };
+  }
   const doubtful = analysis.doubtful.find(({ caption }) => String(caption) === item.key);
   return doubtful
     ? {
@@ -59,10 +70,27 @@ function describeItem(item: CheckItem, { analysis, captions }: RecordingDetail):
     : null;
 }
 
+export interface MomentsViewProps {
+  readonly item: CheckItem;
+  readonly detail: RecordingDetail;
+  readonly edit: Edit;
+}
+
 const nobody: ReadonlySet<string> = new Set();
 
+/** Lets a doubtful caption give claims, or takes that back. */
+function Trust({ caption, detail, edit }: { readonly caption: number; readonly detail: RecordingDetail; readonly edit: Edit }) {
+  const trusted = detail.trustedCaptions.some((row) => row.caption === caption);
+  const saved = trusted ? "held for noise again" : "held for speech; the recording was analysed again";
+  return (
+    <Button onClick={() => void edit("caption.trust", { caption, trusted: !trusted }, saved)}>
+      {trusted ? "It is noise after all" : "It is speech: read it"}
+    </Button>
+  );
+}
+
 /** A denial, promise, remark or doubtful caption with its moments. */
-export function MomentsView({ item, detail }: { readonly item: CheckItem; readonly detail: RecordingDetail }) {
+export function MomentsView({ item, detail, edit }: MomentsViewProps) {
   const picture = useRecordingClock(detail.summary);
   const { clock } = picture;
   const { analysis, captions } = detail;
@@ -122,6 +150,7 @@ export function MomentsView({ item, detail }: { readonly item: CheckItem; readon
               <blockquote className="side-quote">“{lone.text}”</blockquote>
               <div className="row">
                 <Button onClick={() => hear(lone)}>Hear</Button>
+                {item.kind === "doubtful" ? <Trust caption={lone.index} detail={detail} edit={edit} /> : null}
                 <a href={recordingPlace(detail.summary.id, "mark", { at: lone.start })}>Open at the Mark desk</a>
               </div>
             </li>

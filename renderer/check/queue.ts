@@ -40,7 +40,7 @@ export function checkItems(detail: RecordingDetail, filter: ConflictFilter): Che
     ...analysis.denials.map(({ key }) => ({ kind: "denial" as const, key })),
     ...analysis.promises.map(({ id }) => ({ kind: "promise" as const, key: id })),
     ...analysis.remarks.map(({ key }) => ({ kind: "remark" as const, key })),
-    ...analysis.doubtful.map(({ caption }) => ({ kind: "doubtful" as const, key: String(caption) })),
+    ...[...analysis.doubtful, ...detail.trustedCaptions].map(({ caption }) => ({ kind: "doubtful" as const, key: String(caption) })),
   ];
 }
 

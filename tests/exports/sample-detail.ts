@@ -110,6 +110,7 @@ export function sampleDetail(): RecordingDetail {
         grade: "good",
       },
     ],
+    trustedCaptions: [],
     rulings: [
       {
         id: "0b6a5c1e-8f57-4a55-9d2c-2f6f0f9c3e03",

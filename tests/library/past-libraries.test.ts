@@ -24,7 +24,7 @@ describe("libraries of every form that was ever given out", () => {
     copyFileSync(join(place, `form-${form}.sqlite`), join(folder, "library.sqlite"));
     const written = JSON.parse(readFileSync(join(place, `form-${form}.json`), "utf8"));
     // Lists that a later form added are empty in an older library, until its recordings are analysed again.
-    const kept = RecordingDetail.parse({ ...written, analysis: { promises: [], questions: [], ...written.analysis } });
+    const kept = RecordingDetail.parse({ trustedCaptions: [], ...written, analysis: { promises: [], questions: [], ...written.analysis } });
     const { handlers, parts } = sampleApplication({ folder });
     const recordingId = kept.summary.id;
     expect(stored(await handlers["recording.get"]({ id: recordingId }))).toEqual(stored(kept));

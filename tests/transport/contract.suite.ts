@@ -198,6 +198,12 @@ const cases = {
     expectation: (value: RecordingDetail) => expect(value.findings).toHaveLength(1),
     refused: [({ id }) => ({ recordingId: id, initials }), "nothing-to-redo"],
   },
+  "caption.trust": {
+    // Taking back what was never given changes nothing, and is no mistake.
+    good: ({ id }) => ({ recordingId: id, caption: 0, trusted: false, initials }),
+    expectation: (value: Output<"caption.trust">) => expect(value.trustedCaptions).toEqual([]),
+    refused: [({ id }) => ({ recordingId: id, caption: 0, trusted: true, initials }), "caption-not-doubtful"],
+  },
   "search.find": {
     good: () => ({ query: "chassis", limit: 5 }),
     expectation: (value: Output<"search.find">) =>
