@@ -53,8 +53,10 @@ export function hedgesIn({ facets, classes }: ClassedSlot): ConflictDraft[] {
 
 function hedgeAmong(claimsOfOneValue: readonly Claim[], care: BuyerCare): ConflictDraft[] {
   const claims = [...claimsOfOneValue].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
-  const flat = claims.filter((claim) => claim.stance === "stated" && !isRoundFigure(claim));
-  const doubted = claims.filter((claim) => claim.stance === "hedged" && !isRoundFigure(claim) && !isDoubtOfAnother(claim));
+  const flat = claims.filter((claim) => claim.stance === "stated" && !isDoubtedReading(claim) && !isRoundFigure(claim));
+  const doubted = claims.filter(
+    (claim) => (claim.stance === "hedged" || isDoubtedReading(claim)) && !isRoundFigure(claim) && !isDoubtOfAnother(claim),
+  );
   const firstFlat = flat[0];
   const firstDoubt = doubted[0];
   if (!firstFlat || !firstDoubt || !someApart(flat, doubted)) return [];
@@ -88,6 +90,13 @@ function someApart(flat: readonly Claim[], doubted: readonly Claim[]): boolean {
 /** Words of doubt about the figure itself, however round it is. */
 const doubtWords =
   /\b(whether|who knows|can'?t (say|tell|swear|vouch|put my hand)|could(n'?t| not) (say|tell|swear)|don'?t know|no idea|believe|supposed(ly)?|guess|vouch|swear|if (that's|it's|you believe)|hasn't gone (a)?round|rolled over|your guess|judge|from memory|don'?t quote|think it was|not sure|can'?t be sure|could be wrong|may be wrong|don'?t hold me)\b/i;
+
+/** A reading whose truth is left open in so many words, whatever its own clause says: "says sixty eight thousand, whether you believe it". */
+function isDoubtedReading({ attribute, quote }: Claim): boolean {
+  return (
+    attribute === "mileage" && /\b(whether|who knows|your guess|if you believe|can'?t vouch|wouldn'?t swear|couldn'?t swear)\b/i.test(quote)
+  );
+}
 
 const anyDoubt =
   /\b(think|thought|reckon|say|maybe|probably|might|may|looks? like|should|could|perhaps|presum\w*|assum\w*|appears?|seems?|far as)\b/i;

@@ -57,7 +57,9 @@ export function isSurelyMileage(claim: Claim, notes: ClaimNotes): boolean {
 const currencyWords = /\b(dollars?|bucks|pounds?|quid|grand|thousand|hundred|euros?)\b|[$£€]/i;
 
 /** Whether a figure taken for a price is surely one: a bare 1970 is likelier the model year said once more, and a distance names its unit. */
-export function isSurelyPrice({ value, quote }: Claim): boolean {
+export function isSurelyPrice({ value, quote, zone }: Claim): boolean {
+  // In the papers a bare figure is a bill's or a reading's.
+  if (zone === "documents" && !moneyWords.test(quote)) return false;
   if (/\bstock( (number|no))?\b/i.test(quote) || (mileageWords.test(quote) && !moneyWords.test(quote))) return false;
   const yearLike = typeof value === "number" && Number.isInteger(value) && value >= 1900 && value <= 2035;
   return !yearLike || moneyWords.test(quote) || currencyWords.test(quote);

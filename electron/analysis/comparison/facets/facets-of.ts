@@ -40,11 +40,11 @@ export function facetsOf(claim: Claim, notes: ClaimNotes): Facet[] {
 }
 
 /** Words of another time or of what should be, whatever the claim was taken for; what is "original" is put the same way and is no such. */
-function isSupposed(claim: Claim): boolean {
-  return (
-    claim.attribute !== "originality" &&
-    /\b(originally|used to|supposed to|(would|should)('?ve| have) (been|come|had|gone|cost|left|got(ten)?|looked|run|sat|worn|\w+ed)\b)/i.test(
-      claim.quote,
-    )
-  );
+function isSupposed({ attribute, quote }: Claim): boolean {
+  if (attribute === "originality") return false;
+  return supposed.test(quote) || (figureAttributes.has(attribute) && supposedFigure.test(quote));
 }
+
+const supposed =
+  /\b(originally|used to|supposed to|(would|should)('?ve| have) (been|come|had|gone|cost|left|got(ten)?|looked|run|sat|worn|\w+ed)\b)/i;
+const supposedFigure = /\b(would'?ve|would have|should'?ve|should have|(was|were) an? .*\b(before|until)|stock (was|were|is|one))\b/i;

@@ -28,6 +28,12 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
   if (circumstance !== null && recurring.has(circumstance) && !isWorkOnOnePart(claim, part)) return [];
   if (claim.component === "fuel-tank" && claim.zone === "engine-bay" && !/\b(tank|fuel|gas|petrol|diesel)\b/i.test(claim.quote)) return [];
+  if (
+    claim.component === "exhaust" &&
+    awayFromExhaust.has(claim.zone) &&
+    !/\b(exhaust|tail ?-?pipes?|muffler|silencer|headers?|cat ?-?back)\b/i.test(claim.quote)
+  )
+    return [];
   if (part !== null && neverAlike.has(part)) return [];
   if (claim.zone === "cargo" && underTheHood.has(claim.component) && looseWords.test(claim.quote)) return [];
   return facet({
@@ -56,6 +62,8 @@ const powerWords = /\b(hp|bhp|horse\w*|kw|kilo ?-?watts?|ps|brake|power|dyno\w*|
 
 /** Bare numbers that were taken for a figure although neither their words nor their size say so. */
 function isSurely({ attribute, component, quote }: Claim, unit: UnitName | null, spoken: number): boolean {
+  const least = attribute === "diameter" ? leastDiameterInches[component] : undefined;
+  if (least !== undefined && unit === "in" && spoken < least) return false;
   if (component !== "engine") return true;
   if (attribute === "power") return spoken >= leastPower || powerWords.test(quote);
   // Liters are spoken to one place; with more of them the words must say what they are.
@@ -63,6 +71,9 @@ function isSurely({ attribute, component, quote }: Claim, unit: UnitName | null,
     return Number.isInteger(Math.round(spoken * 1e6) / 1e5) || /\blit(er|re)s?\b/i.test(quote);
   return true;
 }
+
+/** Smaller ones are on no road vehicle: 8-inch wheels were the smallest of microcars, 7-inch drums of small cars. Common practice. */
+const leastDiameterInches: Partial<Record<ComponentName, number>> = { wheel: 8, brakes: 7 };
 
 /** Less than this, in any unit, is no engine of a road vehicle unless its words say so. */
 const leastPower = 20;
@@ -92,6 +103,9 @@ const eachCornerItsOwn: ReadonlySet<string> = new Set(["tire.depth", "tire.press
 
 /** Parts of which there are many, each with its own figure: the gap of one door says nothing of the next. */
 const neverAlike: ReadonlySet<string> = new Set(["gap", "panel gap", "crack", "scratch", "chip", "dent", "tear"]);
+
+/** Here a bare "three inch pipe" is a rack's or a drain's. */
+const awayFromExhaust: ReadonlySet<string> = new Set(["cabin", "cargo", "roof"]);
 
 /** Parts that can lie in the trunk only as loose ones that come with the vehicle. */
 const underTheHood: ReadonlySet<ComponentName> = new Set(["engine", "fuel-system", "ignition", "cooling", "exhaust", "brakes"]);

@@ -81,9 +81,18 @@ export function typeFacets(claim: Claim): Facet[] {
   return facets;
 }
 
+/** "A liner hides rust", taken for leather. */
+const hidesSomething =
+  /\b(you|to|they|that|it|can|could|would|will|liner|paint|help|i|we|which|mats?|covers?) hides?\b|\bhides? (rust|it|that|the|a|dirt|anything|everything|stuff|things)\b/i;
+
+/** "No liner", taken for a liner: such words show nothing to be there. */
+const deniedAtTheEnd = /\b(no|without( a| an| any)?|never had( a| an| any)?|(has|does|is|do)(n't| not)( have)?( a| an| any)?)( \S+){1,2}$/i;
+
 export function wordFacets(claim: Claim): Facet[] {
   const attribute = claim.attribute as "material" | "color" | "presence" | "originality";
   if ((attribute === "material" || attribute === "color") && saidOutOfView(claim)) return [];
+  if (attribute === "presence" && claim.value === "present" && deniedAtTheEnd.test(claim.quote)) return [];
+  if (attribute === "material" && hidesSomething.test(claim.quote)) return [];
   const reading = wordReading(claim);
   if (!reading) return [];
   const part = slotPart(claim);
@@ -91,8 +100,16 @@ export function wordFacets(claim: Claim): Facet[] {
   const slot = wordSlots[attribute];
   const row = slot.components[claim.component];
   if (attribute === "presence" && part === null && !row) return [];
-  const total = attribute === "originality" && isTotal(claim);
-  if (part === null && claim.position === null && !total && attribute !== "presence" && ofManyParts.has(claim.component)) return [];
+  const total = (attribute === "originality" || attribute === "material") && isTotal(claim);
+  if (
+    part === null &&
+    claim.position === null &&
+    !total &&
+    attribute !== "presence" &&
+    ofManyParts.has(claim.component) &&
+    !namesTheWhole(claim)
+  )
+    return [];
   return facet({
     claim: total && zonesOfSummary.has(claim.zone) ? { ...claim, position: null } : claim,
     kind: attribute,
@@ -126,6 +143,11 @@ const ofManyParts: ReadonlySet<ComponentName> = new Set([
   "cooling",
   "fuel-system",
 ]);
+
+/** "The body is fiberglass" is about all of it, though it says neither part nor place. */
+function namesTheWhole({ component, attribute, quote }: Claim): boolean {
+  return component === "body" && attribute === "material" && /\b(body|bodies|shell|tub|body ?work)\b/i.test(quote);
+}
 
 /** Nothing is in view here: a place found in such a claim's neighbourhood is not its own. */
 const zonesOfSummary: ReadonlySet<string> = new Set(["opening", "closing", "documents", "drive"]);

@@ -4,7 +4,7 @@ import type { Claim, PositionName } from "../../../../shared-types/index.ts";
 export const totality =
   /\b(all|every|everything|whole|any|anywhere|entire|throughout|nowhere|none of|both sides|all (the way )?(a)?round)\b/i;
 
-const pairs = /\b(fronts|rears|backs|both|pair|each|two|two fronts|front ones|rear ones|axle)\b/i;
+const pairs = /\b(fronts|rears|backs|both|pair|each|front (two|pair|ones|tires|tyres)|rear (two|pair|ones|tires|tyres)|axle)\b/i;
 
 /** The side that is in view from a zone, where one is. */
 export const zonePositions: Partial<Record<Claim["zone"], PositionName>> = {

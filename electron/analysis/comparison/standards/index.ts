@@ -1,4 +1,5 @@
 import { engineYearAgainstOriginal, loadIndexAgainstLoad, ratioAgainstTeeth } from "./drivetrain-rules.ts";
+import { displacementAgainstBore, plugsAgainstCylinders } from "./engine-arithmetic.ts";
 import { mileageAgainstTitle } from "./odometer-rules.ts";
 import { readingAbovePresent } from "./reading-above-present.ts";
 import { rimAgainstWheel } from "./rim-against-wheel.ts";
@@ -23,6 +24,8 @@ export const standardRules = [
   vinReadTwice,
   ratioAgainstTeeth,
   engineYearAgainstOriginal,
+  displacementAgainstBore,
+  plugsAgainstCylinders,
   mileageAgainstTitle,
   readingAbovePresent,
   loadIndexAgainstLoad,

@@ -31,6 +31,9 @@ const otherInstrument =
 /** "3,000 miles ago" is a distance from today and no reading. */
 const distanceAgo = /\b(ago|since|back|later|on (it|them|the (build|rebuild|clutch|tires|motor|engine)))\b/i;
 
+/** Work that is still to come, and what the maker asks for. */
+const yetToCome = /\b(next|due|until|every|interval|by the book|recommend\w*|supposed|should|good for|will need|wants? doing)\b/i;
+
 function miles(claim: Claim): number {
   return convert(Number(claim.value), claim.unit ?? "mi", "mi") ?? Number(claim.value);
 }
@@ -54,7 +57,7 @@ function earlierReadings(claims: ClaimIndex): Claim[] {
   const work = worked
     .flatMap((component) => claims.of(component, "mileage"))
     .filter((claim) => claim.component === "title" || claim.circumstance === whenDone)
-    .filter((claim) => !distanceAgo.test(claim.quote));
+    .filter((claim) => !distanceAgo.test(claim.quote) && !yetToCome.test(claim.quote));
   return [...claims.of("odometer", "mileage").filter(isReadingOfThen), ...work].filter(
     (claim) => typeof claim.value === "number" && !otherInstrument.test(`${claim.circumstance ?? ""} ${claim.quote}`),
   );

@@ -61,7 +61,7 @@ function claimsUnlike(claims: readonly Claim[], column: StockSheetColumn, sheetV
     time: "today",
     circumstance: null,
     // A record speaks of the vehicle, not of a wheel in view.
-    zone: "documents",
+    zone: "opening",
     rule: "stock-sheet",
     repairs: [],
   };
