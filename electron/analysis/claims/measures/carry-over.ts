@@ -102,7 +102,7 @@ export function repeated(saidBefore: (value: ClaimValue) => readonly EarlierMeas
   return null;
 }
 
-const repeatable: ReadonlySet<string> = new Set(["displacement", "flow", "ratio", "diameter", "size", "mileage", "price"]);
+const repeatable: ReadonlySet<string> = new Set(["displacement", "flow", "ratio", "diameter", "size", "mileage", "price", "year"]);
 
 /** The number read as another measure of the same slot and topic, or null where it has no reading that fits. */
 export function candidateIn(like: Candidate, around: NumberSurroundings): Candidate | null {

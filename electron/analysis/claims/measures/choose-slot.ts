@@ -3,6 +3,7 @@ import type { Reading, Speech } from "../../model.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import { type Candidate, fits, isAbout, startsAnotherPhrase, supposed, unitSpoken } from "./candidate.ts";
 import { countedBefore, countedPart } from "./counted-parts.ts";
+import { countedThing } from "./counted-things.ts";
 import type { Slot, SlotCue } from "./slot.ts";
 import { slots } from "./slots/index.ts";
 import type { NumberSurroundings, Topic } from "./surroundings.ts";
@@ -101,6 +102,8 @@ export function candidatesFor(speech: Speech, around: NumberSurroundings): Candi
   }
   const counted = countedPart(speech, around);
   if (counted) found.push(counted);
+  const thing = countedThing(speech, around);
+  if (thing) found.push(thing);
   const countedAfterwards = countedBefore(speech, around);
   if (countedAfterwards) found.push(countedAfterwards);
   return found.sort((a, b) => b.score - a.score);

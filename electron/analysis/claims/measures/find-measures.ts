@@ -7,6 +7,8 @@ import { type Candidate, leastScore } from "./candidate.ts";
 import { candidateIn, continued, repeated } from "./carry-over.ts";
 import { candidatesFor } from "./choose-slot.ts";
 import { partsOfCount } from "./count-parts.ts";
+import { loneRepairs } from "./lone-repairs.ts";
+import { keyOf, measuredBefore } from "./measured-before.ts";
 import { claimsNothing, isAside, takenBack } from "./passed-over.ts";
 import { type LeftTopic, type NumberSurroundings, phraseOf, type SpeechMap, surroundingsOf } from "./surroundings.ts";
 
@@ -24,12 +26,14 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
   const claims: Claim[] = [];
   const repairs: Repair[] = [];
   const used = new Set<number>();
+  const repairedNumbers = new Set<number>();
   const slips = takenBack(speech, numbers);
   const corrections = new Map<number, Candidate>();
   const parts = new Map<number, Candidate>();
   const isSlip = (number: SpokenNumber): boolean => slips.has(number.index) || frames.at(number.first).corrected;
   const earlier: ReadMeasure[] = [];
   const byValue = new Map<ClaimValue, ReadMeasure[]>();
+  const latest = new Map<string, ReadMeasure>();
 
   numbers.forEach((number, order) => {
     if (number.readings.length === 0) return;
@@ -39,7 +43,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     const around = surroundingsOf(map, number, recent.map(leftBy));
     const chosen =
       putRight(corrections.get(number.index), around) ??
-      bestCandidate(speech, around, recent, (value) => byValue.get(value) ?? []) ??
+      bestCandidate(speech, around, recent, (value) => byValue.get(value) ?? [], latest) ??
       parts.get(number.index) ??
       null;
     if (claimsNothing(number, around)) return;
@@ -48,7 +52,10 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     if (!best || best.score < leastScore) return;
     const repair = best.reading.repaired ? repairOf(speech, number, best, repairs.length) : null;
     // A broken number about another vehicle is still read for whoever follows the words.
-    if (repair) repairs.push(repair);
+    if (repair) {
+      repairs.push(repair);
+      repairedNumbers.add(number.index);
+    }
     if (frame.subject !== "this-vehicle" || isSlip(number)) return;
     const context: BuildContext = {
       map,
@@ -82,8 +89,11 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       zone: around.zone,
     };
     earlier.push(read);
+    latest.set(keyOf(read), read);
     byValue.set(read.value, [...(byValue.get(read.value) ?? []).slice(-repeatsKept), read]);
   });
+  const repaired = new Set(numbers.filter((number) => repairedNumbers.has(number.index)).map(({ first }) => first));
+  repairs.push(...loneRepairs(speech, numbers, repaired, repairs.length));
   return { claims, repairs, used };
 }
 
@@ -146,12 +156,15 @@ function bestCandidate(
   around: NumberSurroundings,
   recent: readonly ReadMeasure[],
   saidBefore: (value: ClaimValue) => readonly ReadMeasure[],
+  latest: ReadonlyMap<string, ReadMeasure>,
 ): Candidate | null {
   let [best] = candidatesFor(speech, around);
   for (const measure of recent.toReversed()) {
     const carried = continued(measure, around);
     if (carried && (!best || carried.score > best.score)) best = carried;
   }
+  const told = measuredBefore(latest, around, (first, end) => phraseOf(speech.tokens, first, end));
+  if (told && (!best || told.score > best.score)) best = told;
   const again = repeated(saidBefore, around);
   return again && (!best || again.score > best.score) ? again : (best ?? null);
 }

@@ -260,6 +260,7 @@ export const shorthandRules: readonly NumberRule[] = [
       name: "four-single-digits",
       example: { heard: "date code is oh six one nine", meant: "0619" },
       pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){3})`,
+      takesUnit: true,
     },
     ({ digits = "" }, line, first) => {
       if (continuesDigits(line, first)) return [];

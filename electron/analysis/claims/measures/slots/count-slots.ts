@@ -175,6 +175,11 @@ export const countedParts: Readonly<Partial<Record<ComponentName, number>>> = {
   "fuel-tank": 3,
   floors: 8,
   spare: 2,
+  tire: 10,
+  wheel: 8,
+  top: 8,
+  title: 60,
+  ignition: 16,
 };
 
 /** Parts of which "one" is worth a claim; elsewhere "one" mostly points. */

@@ -94,6 +94,11 @@ export const dateSlots = [
       { before: /\b(?:estate|saloon|hatchback|sedan|coupe|roadster|pickup|truck|van|wagon|car)(?: is)? from$/, score: 1.3 },
       { after: /^(?:by |is the |for a )?model(?: year)?\b/, score: 1.3 },
       {
+        before: /\b(?:makes (?:it|her|him|this)|so (?:it's |that's |that is )?|which makes (?:it|her))(?: an?)(?: early| late)?$/,
+        zones: ["documents", "opening", "closing"],
+        score: 1.3,
+      },
+      {
         before:
           /\b(?:it's|it is|this is|that's|is|we've got|we got|you got here is|have here is|have got is|looking at|here's|have|got|so that's her|today is|today's|wrap her up|mean it's|on)(?: a| an| the| your| our| this| another| just| one)*$/,
         after: /^(?!of\b|miles\b|when\b|and a half|psi\b|pounds\b|plate\b|pounds|horse|to\b|percent)(?:\S+)/,
@@ -159,6 +164,19 @@ export const dateSlots = [
     need: { kinds: ["year", "date"], units: [null] },
     value: withYear,
     cues: [
+      {
+        before:
+          /\b(?:build (?:tag|sheet|plate|card)|data plate|body tag|trim tag|cowl tag|door (?:tag|sticker|plate|label)|jamb|tag on (?:the|this) door|sticker (?:in|on) the (?:door|jamb))\b[^.]{0,70}$/,
+        unless: /\btires?\b|\bpsi\b|\bpounds\b|\bpaint\b|\bcode\b/,
+        score: 1.25,
+      },
+      {
+        after: /^(?:build|built|car|truck)\b/,
+        said: /[a-z]{3,}|'/,
+        unless: /\btires?\b|\bmodel\b|\bmotor\b|\bengine\b/,
+        zones: ["documents"],
+        score: 1.1,
+      },
       {
         before: /\b(?:built|made|assembled|came off the line|build date|date of manufacture|finished up|completed)\b[^.]{0,40}$/,
         unless: /\btires?\b|\bmotor\b|\bengine\b|\bfor\b|\br #/,

@@ -1,4 +1,5 @@
 import type { Slot } from "../slot.ts";
+import { allOfThemSlots } from "./all-of-them-slots.ts";
 import { bodySlots } from "./body-slots.ts";
 import { chassisSlots } from "./chassis-slots.ts";
 import { countSlots } from "./count-slots.ts";
@@ -8,7 +9,9 @@ import { electricalSlots } from "./electrical-slots.ts";
 import { engineOutputSlots } from "./engine-output-slots.ts";
 import { engineSlots } from "./engine-slots.ts";
 import { fuelSlots } from "./fuel-slots.ts";
+import { gaugeSlots } from "./gauge-slots.ts";
 import { odometerSlots } from "./odometer-slots.ts";
+import { partSizeSlots } from "./part-size-slots.ts";
 import { priceSlots } from "./price-slots.ts";
 import { tireSlots } from "./tire-slots.ts";
 import { wheelSlots } from "./wheel-slots.ts";
@@ -28,4 +31,7 @@ export const slots: readonly Slot[] = [
   ...priceSlots,
   ...dateSlots,
   ...countSlots,
+  ...allOfThemSlots,
+  ...gaugeSlots,
+  ...partSizeSlots,
 ];

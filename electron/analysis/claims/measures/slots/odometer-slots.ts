@@ -61,7 +61,7 @@ export const odometerSlots = [
       {
         before:
           /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.]{0,34}\b(?<!up )(?:at|about)(?: about| around)?$/,
-        unless: new RegExp(`${notMiles.source}|hour meter|\\bup at #`),
+        unless: new RegExp(`${notMiles.source}|hour meter|\\bup at #|\\bnext one|\\bdue\\b`),
         score: 1.3,
       },
       { after: /^(?:miles |kilometers )?(?:ago|back)\b/, score: 1.3 },
@@ -165,13 +165,14 @@ export const odometerSlots = [
       {
         before: /\b(?:has|got|with|about|showing|had|have|only)$/,
         after: /^on (?:it|her|him|them|the (?:car|truck|clock|van))\b/,
-        unless: /\basking|\bprice|\bspent/,
+        unless: /\basking|\bprice|\bspent|\b(?:i|we|he|they)(?:'ve| have| had)? (?:got|had|have|has|put) #/,
         score: 1.1,
       },
       {
         before:
           /\b(?:odometer|odo|mileometer|milometer|mileage|(?<!on the )clock|(?<!# )miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
-        unless: /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach|\bprice|\basking|\bglass/,
+        unless:
+          /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach|\bprice|\basking|\bglass|\b(?:number|list|money|ask)(?:'s| is)? #|\b(?:i|we) (?:got|had|have) #|\btires?\b|\bgoes to #/,
         score: 1.15,
       },
       {

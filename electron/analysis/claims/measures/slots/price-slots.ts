@@ -34,6 +34,15 @@ export const priceSlots = [
         score: 1.4,
       },
       { before: /\bwas(?: up)?(?: at| for)?$/, after: /^[^.#]{0,45}\b(?:came down|dropped|reduced)\b/, score: 1.3 },
+      { before: /\b(?:i|we|he|they) had$/, after: /^on (?:it|her|him|this)\b/, unless: /\bmiles\b/, score: 1.4 },
+      { before: /\b(?:website|web ?site|web|ad|advert|listing|sign) (?:said|had it at|was)$/, score: 1.35 },
+      {
+        before: /\b(?:it was|she was|he was|was)(?: at)?$/,
+        after:
+          /^(?:at|in|back in|last|till|until|before) (?:easter|christmas|the (?:spring|summer|fall|autumn|winter)|january|february|march|april|may|june|july|august|september|october|november|december|week|month|year)\b/,
+        unless: /\bmiles\b|\bdone\b/,
+        score: 1.35,
+      },
     ],
     circumstance: "asked before",
     example: { heard: "he had it at $21,000 when he brought it to me", value: 21000 },
@@ -93,6 +102,28 @@ export const priceSlots = [
     example: { heard: "bumper's been rechromed the receipt was $1,100", value: 1100 },
   },
   {
+    name: "money said of a part",
+    component: "topic",
+    part: "cost",
+    attribute: "price",
+    unit: "said",
+    need: { kinds: ["money"], units: ["USD", "GBP", "EUR"], min: 5, max: 60000 },
+    unless: /\b(?:asking|offer|offered|deposit|a month|per month|tax|bid|appraised|insured|reward|worth|phone|donut|lunch|beer|coffee)\b/,
+    cues: [
+      { zones: ["documents"], score: 0.95 },
+      {
+        before:
+          /\b(?:installed|fitted|replaced|rebuilt|done|paid|spent|charged|that's|for|at|him|me|bucks|sprayed|new|machined|labor|labour|parts)\b[^.#]{0,50}$/,
+        zones: ["front", "driver-side", "passenger-side", "rear", "roof", "cargo", "cabin", "engine-bay", "underside"],
+        score: 0.8,
+      },
+    ],
+    // Pounds are money only where nothing likelier can be meant.
+    value: (reading, said) => (/\bpounds?$/.test(said) && reading.likelihood < 0.5 ? undefined : reading.value),
+    circumstance: "cost of a part or of work",
+    example: { heard: "the wheel cylinders and a set of shoes, ninety four bucks", value: 94, zone: "documents" },
+  },
+  {
     name: "cost, unit left out",
     component: "topic",
     part: "cost",
@@ -150,6 +181,24 @@ export const priceSlots = [
         score: 0.5,
       },
       { before: /\bat$/, zones: ["closing"], unless: /\bmiles|\brpm|\bdone at|\bcall|\bmph/, score: 0.7 },
+      { before: /\b(?:i|we)(?:'ve| have)? (?:got|have|put)$/, after: /^on (?:it|her|him|this)\b/, unless: /\bmiles\b/, score: 1.3 },
+      {
+        before: /\b(?:the|my|our) (?:number|list|ask|money)(?:'s| is| on (?:it|her) is)?(?: at)?$/,
+        unless: /# miles\b|\bphone|\bcall\b|\bvin\b/,
+        score: 1.3,
+      },
+      {
+        after:
+          /^(?:is the (?:number|price|ask|money|ticket)|buys her|buys him|for it|or best|on the (?:board|screen|windscreen|glass|sign|tag))\b/,
+        unless: /\bmiles\b|\bpart number|\bfitted|\bpaid/,
+        score: 1.2,
+      },
+      {
+        before: /\b(?:it's|it is|she's|he's|this one's|is) (?:on |up )?(?:at|for)$/,
+        zones: ["opening", "closing"],
+        unless: /\bmiles|\brpm|\bdone\b|\bmph/,
+        score: 1.2,
+      },
       {
         before: /\b(?:it's on at|on at|up at|up for|in at|she's at|on the (?:web|site|website|glass) at|for sale at|advertised at)$/,
         score: 1.25,
@@ -175,7 +224,11 @@ export const priceSlots = [
       },
     ],
     value: (reading, said) =>
-      typeof reading.value === "number" && reading.value >= 1000 && reading.value <= 250000 && !/[a-z]s$|\ds$/.test(said)
+      typeof reading.value === "number" &&
+      reading.value >= 1000 &&
+      reading.value <= 250000 &&
+      !/[a-z]s$|\ds$/.test(said) &&
+      !/^(?:19|20)\d\d$/.test(said)
         ? reading.value
         : undefined,
     example: { heard: "we're asking 38,900 on it", value: 38900 },

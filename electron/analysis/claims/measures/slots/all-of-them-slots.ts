@@ -1,0 +1,27 @@
+import type { Slot } from "../slot.ts";
+
+/** What may follow "all four" where it names the whole set and no other noun. */
+const wholeSet =
+  /^(?:#|\.|$|(?:of (?:them|these|those|'em|it)(?:'s)?|corners|all|match|matching|the same|same|are|is|look|have|got|they|they're|and|with|on|in|at|to|new|good|nice|done|white ?walls?|straight|true|round|a?round|i|you|but|so|which|that|from|by|no|it's|hold)\b)/;
+
+const setOf = (component: "tire" | "wheel" | "suspension", heard: string): Slot => ({
+  name: `whole set of ${component}`,
+  component,
+  part: component === "suspension" ? "corner" : null,
+  attribute: "count",
+  unit: null,
+  position: "all",
+  need: { kinds: ["integer"], units: [null], min: 3, max: 8 },
+  cues: [
+    { before: /\b(?:all|every one of the|each of the)$/, after: wholeSet, about: [component], reach: "sentence", score: 1.0 },
+    { before: /\ball of the$/, after: wholeSet, about: [component], reach: "sentence", score: 0.9 },
+  ],
+  example: { heard, value: 4, position: "all" },
+});
+
+/** "All four": said of the tires, wheels, brakes or springs the talk is about. */
+export const allOfThemSlots: readonly Slot[] = [
+  setOf("tire", "the tires are all terrains, all four"),
+  setOf("wheel", "the wheels are straight all four and I spun them"),
+  setOf("suspension", "gas shocks at all four corners"),
+];
