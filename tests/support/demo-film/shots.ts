@@ -92,10 +92,8 @@ export class Film {
       content.push(drawWalk(cameraAt(pose), timed.line.part, moved > 0.55 ? glow : 0));
     }
     content.push(plate(timed.line.zone, stand));
-    const dark = Math.max(
-      before && !sameView(before, shot) ? 1 - smooth((seconds - started) / 0.4) : 0,
-      after && !sameView(shot, after) ? 1 - smooth((timed.until - seconds) / 0.3) : 0,
-    );
+    // The old view goes dark and the new one stands at once: whoever jumps to a zone's start must see it, not a dark frame.
+    const dark = after && !sameView(shot, after) ? 1 - smooth((timed.until - seconds) / 0.3) : 0;
     if (dark > 0) content.push(`<rect width="${frameWidth}" height="${frameHeight}" fill="#101214" fill-opacity="${dark.toFixed(3)}"/>`);
     return frameDocument(content.join(""));
   }
