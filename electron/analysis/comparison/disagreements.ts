@@ -36,10 +36,13 @@ export function disagreementsIn(slot: ClassedSlot): ConflictDraft[] {
   });
 }
 
+const countedTopic = "number of ";
+
 /** "rear tire size": the position, then the topic. */
 export function placedTopic(topic: string, position: PositionName | null): string {
   if (position === null || position === "all") return topic;
   const words = position.split("-");
+  if (topic.startsWith(countedTopic)) return `${countedTopic}${words.join(" ")} ${topic.slice(countedTopic.length)}`;
   // "passenger rear" and "rear door" share a word.
   return [...(topic.startsWith(`${words.at(-1)} `) ? words.slice(0, -1) : words), topic].join(" ");
 }
