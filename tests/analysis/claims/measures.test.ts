@@ -48,7 +48,25 @@ const places: readonly Row[] = [
     why: "that one after a move",
     heard: "This front one's nine thirty seconds. And scooch back, the rear one, that one's six.",
     zone: "driver-side",
+    told: ["tire driver-front depth 9 32nds", "tire driver-rear depth 6 32nds"],
+  },
+  {
+    why: "an axle's tread, said of both",
+    heard: "The tires, nine thirty seconds on the fronts. And the rear one's six.",
+    zone: "driver-side",
     told: ["tire front depth 9 32nds", "tire rear depth 6 32nds"],
+  },
+  {
+    why: "a corner that is as the other side's",
+    heard: "Front tire, same as the other side, eleven thirty seconds.",
+    zone: "passenger-side",
+    told: ["tire passenger-front depth 11 32nds"],
+  },
+  {
+    why: "a leaf spring with no place named",
+    heard: "Leaf springs, two leaf with a helper, struts at the front.",
+    zone: "underside",
+    told: ["suspension rear count 2 -"],
   },
   {
     why: "near and off side with the wheel on the right",

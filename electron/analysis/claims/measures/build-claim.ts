@@ -174,6 +174,7 @@ function claimOf(
     part,
     pairedBySide:
       (component === "tire" || component === "wheel") && (attribute === "size" || attribute === "width" || attribute === "diameter"),
+    readAtOneCorner: component === "tire" && (attribute === "depth" || attribute === "date"),
     fixed: slot.position ?? null,
     number,
     clause: around.clause,

@@ -108,7 +108,11 @@ export const handPhrases = [
 /** "This side", "over here": the side the camera is on. */
 export const hereSide =
   /\b(?:this side|on this side|this (?:\w+ )?(?:quarter|door|fender|wing|rocker|sill)|this (?:front|rear|back) (?:tire|wheel))\b/;
-export const otherSide = /\b(?:other side|the far side|opposite side)\b/;
+export const otherSide =
+  /(?<!\b(?:same as|same as on|like|as on|just like|as) (?:the |that |on the )?)\b(?:other side|the far side|opposite side)\b/;
+
+/** Ends at which a part sits on nearly every vehicle that has it: taken where nothing in its own clause says otherwise (common practice). */
+export const usualEnds: ReadonlyMap<string, EndOfVehicle> = new Map([["leaf spring", "rear"]]);
 
 export function joinPlace(end: EndOfVehicle | null, side: SideOfVehicle | null): PositionName | null {
   if (end === "both") return side ?? "all";

@@ -16,6 +16,7 @@ import {
   pointingPhrases,
   type SideOfVehicle,
   sidePhrases,
+  usualEnds,
 } from "./position-words.ts";
 import type { WheelSide } from "./wheel-side.ts";
 
@@ -62,6 +63,8 @@ export interface PlaceOfClaim {
   readonly part: string | null;
   /** True for what is the same on both sides of an axle (a tire's size). */
   readonly pairedBySide: boolean;
+  /** True for what is read off one tire with a gauge or off its own sidewall (its tread, its date). */
+  readonly readAtOneCorner?: boolean;
   /** Position the slot itself fixes. */
   readonly fixed: PositionName | null;
   /** Token ranges, end exclusive. */
@@ -129,6 +132,8 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     if (later && hangsOn.test(after) && later.gap < 28) return later.meaning;
     const earlier = nearest<EndOfVehicle>(phrases, before, "before");
     if (earlier) return earlier.meaning;
+    const usual = usualEnds.get(claim.part ?? claim.mention?.part ?? "");
+    if (usual) return usual;
     if (later && later.gap < 40 && !later.opensNext) return later.meaning;
     return nearest<EndOfVehicle>(phrases, wider, "before")?.meaning ?? null;
   };
@@ -147,6 +152,12 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   // Both ends of an axle wear the same: a size or a width said from one side holds for the pair.
   const place = claim.pairedBySide && end && !namesSide(wider, later) ? joinPlace(end, null) : joinPlace(end, side);
   if (claim.component === "seats") return seatPlace(place);
+  const camera = cameraSide(claim.zone);
+  const [fronts, backs] = [claim.carried === "front", claim.carried === "rear"];
+  const words = `${wider} ${phraseOf(tokens, claim.number.end, named)} ${after} ${later}`;
+  // What began as a figure of the axle goes on as one ("ten on the fronts … the rear one's six").
+  if (claim.readAtOneCorner && camera && !fronts && !backs && (place === "front" || place === "rear") && !saidOfSeveral.test(words))
+    return joinPlace(place, camera);
   if (
     place === null &&
     everyCorner.has(claim.component) &&
@@ -163,7 +174,7 @@ function namesSide(wider: string, later: string): boolean {
 
 function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVehicle | null): SideOfVehicle | null {
   const around = `${wider} ${later}`;
-  const camera: SideOfVehicle | null = claim.zone === "driver-side" ? "driver" : claim.zone === "passenger-side" ? "passenger" : null;
+  const camera = cameraSide(claim.zone);
   const said = nearest(sidePhrases, wider, "before")?.meaning ?? nearest(sidePhrases, later, "after")?.meaning;
   if (said) return said;
   const hand = nearest(handPhrases, wider, "before")?.meaning ?? nearest(handPhrases, later, "after")?.meaning;
@@ -174,6 +185,15 @@ function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVeh
     return camera;
   return sideOfPosition(claim.carried);
 }
+
+/** The side the camera looks at, where it stands beside the vehicle. */
+function cameraSide(zone: ZoneName): SideOfVehicle | null {
+  return zone === "driver-side" ? "driver" : zone === "passenger-side" ? "passenger" : null;
+}
+
+/** Words of a figure that holds for a whole axle or set ("nine on the fronts", "they've got six in the back"). */
+const saidOfSeveral =
+  /\b(?:fronts|rears|backs|pair|both|set|each|all|they|they're|they've|them|these|those|tires|steers|drives|steer tires|drive tires|axle)\b/;
 
 /** Seats with a side and no row are the front ones: there is no driver's seat in the back. */
 function seatPlace(position: PositionName | null): PositionName | null {
