@@ -35,10 +35,13 @@ export const commonWords: ReadonlySet<string> = new Set(
  */
 export const openers: ReadonlySet<string> = new Set("the a an my your his our their".split(" "));
 export const impossibleAfterOpener: ReadonlySet<string> = new Set(
-  "the a an my your his our their and or of to in on at for when is are was we i they he she them us if than no yeah hold go gonna".split(
+  "the a an my your his our their and or of to in on at for when is are was we i they he she them us if than no yeah hold go gonna it there then with from by be because but".split(
     " ",
   ),
 );
+/** Prepositions, and the words that no preposition of these takes after it. */
+export const prepositions: ReadonlySet<string> = new Set("of to in on at for from with by".split(" "));
+export const impossibleAfterPreposition: ReadonlySet<string> = new Set("of and or was is were are i we he she they if than".split(" "));
 
 /** What a recogniser writes when nobody speaks: sign-offs and credits it has learnt from other films. */
 export const stockPhrases = [

@@ -1,5 +1,6 @@
 import type { Caption } from "../../../shared-types/index.ts";
-import { commonWords, impossibleAfterOpener, isVehicleWord, openers } from "./doubt-vocabulary.ts";
+import { commonWords, isVehicleWord } from "./doubt-vocabulary.ts";
+import { apologises, explainsNoise, noiseSigns, noiseWeights, speechWeight } from "./noise-signs.ts";
 import { type CaptionToken, soundMarks } from "./tokenize.ts";
 
 /** One caption as the tests see it: only the words it spoke first. */
@@ -9,110 +10,103 @@ export interface Heard {
   readonly words: readonly string[];
 }
 
-/** What speaks for song or noise (positive) and for a narrator (negative), per occurrence. Set by hand on invented noise and the cases. */
-const weights = {
-  stutter: 1.2,
-  stutterOfRareWord: 0.6,
-  impossiblePair: 1.1,
-  soundMark: 1.2,
-  firstVehicleWord: -0.9,
-  furtherVehicleWord: -1.8,
-  figure: -0.6,
-};
 /** What a paragraph must score by itself, and what a run of words over several short captions must score. */
 const noiseThresholds = { paragraph: 1.2, run: 2.0 };
+/** Signs in the words themselves without which no explanation that follows makes them noise. */
+const fewestSigns = 0.9;
 const paragraphWords = 14;
 /** In a run every word of plain speech weighs against noise, so that runs do not reach across it; and a run has so many words at least. */
 const runWordWeight = -0.05;
-const shortestRunWords = 7;
+const shortestRunWords = 6;
+/** A pause, in seconds, at which the narrator fell silent for the noise; noise may begin so many words before its first sign. */
+const pauseSeconds = 0.8;
+const longestBeforeSigns = 8;
 /** Share of a short caption's words inside a run from which it belongs to it. */
 const shareInRun = 0.5;
 
 /**
  * Captions in which the recogniser wrote words over music or noise: refrains and slips ("the the", "my the") pile up while nothing on the
- * vehicle is named. Paragraphs are judged alone; shorter captions as one stream, because three words of a song look like three words.
+ * vehicle is named, and the narrator may say afterwards what it was. Paragraphs are judged alone; shorter captions as one stream, because
+ * three words of a song look like three words.
  */
 export function* captionsOverNoise(heard: readonly Heard[]): Generator<number> {
   let short: { heard: Heard; index: number }[] = [];
   for (const [index, one] of heard.entries()) {
+    const explained = explainsNoise(heard[index + 1]?.words ?? []);
     if (one.words.length < paragraphWords) {
       short.push({ heard: one, index });
       continue;
     }
-    yield* noisyRuns(short);
+    yield* noisyRuns(short, explainsNoise(one.words));
     short = [];
-    if (noiseScore(one) >= noiseThresholds.paragraph) yield index;
+    if (noiseScore(one, explained) >= noiseThresholds.paragraph) yield index;
   }
-  yield* noisyRuns(short);
+  yield* noisyRuns(short, false);
 }
 
 /** Evidence in one caption's words that it is song or noise; negative for speech about a vehicle. */
-export function noiseScore({ caption, tokens, words }: Heard): number {
+export function noiseScore({ caption, tokens, words }: Heard, explained = false): number {
   const vehicle = new Set(words.filter(isVehicleWord).map((word) => word.replace(/s$/, ""))).size;
-  const figures = words.filter((word) => /\d/.test(word)).length;
-  const slips = slipWeights(tokens).reduce((sum, weight) => sum + weight, 0);
-  const marks = words.length > 0 ? Math.min(2, soundMarks(caption.text)) * weights.soundMark : 0;
-  const speech = vehicle === 0 ? 0 : weights.firstVehicleWord + (vehicle - 1) * weights.furtherVehicleWord;
-  return slips + marks + speech + figures * weights.figure;
+  const signs = noiseSigns(tokens).reduce((sum, weight) => sum + weight, 0);
+  const marks = words.length > 0 ? Math.min(2, soundMarks(caption.text)) * noiseWeights.soundMark : 0;
+  const speech = vehicle === 0 ? 0 : noiseWeights.firstVehicleWord + (vehicle - 1) * noiseWeights.furtherVehicleWord;
+  const others = words.filter((word) => !isVehicleWord(word)).reduce((sum, word) => sum + speechWeight(word), 0);
+  const explanation = explained && signs + marks >= fewestSigns ? noiseWeights.explained : 0;
+  return signs + marks + speech + others + explanation;
 }
 
-/** Stretches of the stream whose slips outweigh its speech, as the captions that lie in them. */
-function* noisyRuns(captions: readonly { heard: Heard; index: number }[]): Generator<number> {
-  const stream = captions.flatMap(({ heard, index }) =>
-    heard.tokens.map((token, position) => ({ token, index, mark: position === 0 && soundMarks(heard.caption.text) > 0 })),
-  );
-  const slips = slipWeights(stream.map(({ token }) => token));
+interface Run {
+  readonly first: number;
+  readonly total: number;
+  readonly best: number;
+  /** Token after the last of the best stretch. */
+  readonly end: number;
+}
+
+/** Stretches of the stream whose signs outweigh its speech, as the captions that lie in them. */
+function* noisyRuns(captions: readonly { heard: Heard; index: number }[], explainedAtEnd: boolean): Generator<number> {
+  const stream = captions.flatMap(({ heard, index }, place) => {
+    const explains = explainsNoise(heard.words);
+    return heard.tokens.map((token, position) => ({
+      token,
+      index,
+      mark: position === 0 && soundMarks(heard.caption.text) > 0,
+      pauses: position === 0 && heard.caption.start - (captions[place - 1]?.heard.caption.end ?? heard.caption.start) >= pauseSeconds,
+      explains: position === 0 ? explains : apologises(token.word),
+    }));
+  });
+  const signs = noiseSigns(stream.map(({ token }) => token));
   const inRun = new Map<number, number>();
-  let run = { first: 0, total: 0, best: 0, end: 0 };
-  const settle = () => {
-    if (run.best >= noiseThresholds.run && run.end - run.first >= shortestRunWords) {
-      for (const { index } of stream.slice(run.first, run.end)) inRun.set(index, (inRun.get(index) ?? 0) + 1);
-    }
+  const empty = (first: number): Run => ({ first, total: 0, best: 0, end: first });
+  const settle = (run: Run) => {
+    if (run.best < noiseThresholds.run || run.end - run.first < shortestRunWords) return;
+    for (const { index } of stream.slice(run.first, run.end)) inRun.set(index, (inRun.get(index) ?? 0) + 1);
   };
-  for (const [position, { token, mark }] of stream.entries()) {
-    const speech = isVehicleWord(token.word) ? weights.firstVehicleWord : /\d/.test(token.word) ? weights.figure : 0;
-    run.total += (slips[position] ?? 0) + (mark ? weights.soundMark : 0) + speech + runWordWeight;
-    if (run.total > run.best) run = { ...run, best: run.total, end: position + 1 };
+  /** The narrator explains what was heard up to here: the run, if there is one, ends here. */
+  const explain = (run: Run, position: number) => {
+    const first = pause !== null && run.first - pause <= longestBeforeSigns ? pause : run.first;
+    if (run.best >= fewestSigns) settle({ ...run, first, best: run.best + noiseWeights.explained, end: position });
+    return empty(position);
+  };
+  let run = empty(0);
+  /** Where speech last paused, as long as nothing but noise has followed. */
+  let pause: number | null = null;
+  for (const [position, { token, mark, explains, pauses }] of stream.entries()) {
+    if (explains) run = explain(run, position);
+    if (pauses) pause = position;
+    else if (run.total <= 0 && !commonWords.has(token.word)) pause = null;
+    const total = run.total + (signs[position] ?? 0) + (mark ? noiseWeights.soundMark : 0) + speechWeight(token.word) + runWordWeight;
+    run = total > run.best ? { ...run, total, best: total, end: position + 1 } : { ...run, total };
     if (run.total <= 0 || run.total < run.best - noiseThresholds.run) {
-      settle();
-      run = { first: position + 1, total: 0, best: 0, end: position + 1 };
+      settle(run);
+      run = empty(position + 1);
     }
   }
-  settle();
-  for (const { heard, index } of captions) if ((inRun.get(index) ?? 0) >= Math.max(1, heard.tokens.length * shareInRun)) yield index;
-}
-
-/**
- * For each word, how much it and the words before it sound like a refrain: stretches of one to four words said twice in a row without a
- * comma between, and an article before a word that never follows one. The weight is shared by the words of the stretch.
- */
-function slipWeights(tokens: readonly CaptionToken[]): number[] {
-  const slips = tokens.map(() => 0);
-  for (let position = 0; position < tokens.length; position += 1) {
-    const size = repeatedFrom(tokens, position);
-    if (size === 0) continue;
-    const rare = size === 1 && !commonWords.has(tokens[position]?.word ?? "");
-    const share = (rare ? weights.stutterOfRareWord : weights.stutter) / (2 * size);
-    for (let within = position; within < position + 2 * size; within += 1) slips[within] = (slips[within] ?? 0) + share;
-    position += size - 1;
+  if (explainedAtEnd) explain(run, stream.length);
+  else settle(run);
+  for (const { heard, index } of captions) {
+    // Who apologises in a caption speaks in it.
+    if (heard.words.some((word, position) => position > 0 && apologises(word))) continue;
+    if ((inRun.get(index) ?? 0) >= Math.max(1, heard.tokens.length * shareInRun)) yield index;
   }
-  for (let position = 1; position < tokens.length; position += 1) {
-    const [before, token] = [tokens[position - 1], tokens[position]];
-    if (!before || !token || before.after !== "" || before.word === token.word) continue;
-    if (openers.has(before.word) && impossibleAfterOpener.has(token.word))
-      slips[position] = (slips[position] ?? 0) + weights.impossiblePair;
-  }
-  return slips;
-}
-
-/** Size of the longest stretch from here that is said again at once; 0 where there is none. "Down, down" is meant and does not count. */
-function repeatedFrom(tokens: readonly CaptionToken[], position: number): number {
-  for (let size = 4; size >= 1; size -= 1) {
-    const again = position + size;
-    if (again + size > tokens.length || tokens[again - 1]?.after !== "") continue;
-    let same = true;
-    for (let offset = 0; offset < size && same; offset += 1) same = tokens[position + offset]?.word === tokens[again + offset]?.word;
-    if (same) return size;
-  }
-  return 0;
 }

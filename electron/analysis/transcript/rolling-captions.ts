@@ -25,8 +25,10 @@ export function rolledWordCounts(captions: readonly (readonly CaptionToken[])[])
   }
   if (pairs === 0 || rolling < 2 || rolling < pairs * rollingShare) return captions.map(() => 0);
   return overlaps.map((overlap, index) => {
+    // A line of one word rolls up like any other.
+    const lastLine = (captions[index - 1]?.length ?? 0) - (overlaps[index - 1] ?? 0);
     const whole = overlap === captions[index]?.length || overlap === captions[index - 1]?.length;
-    return overlap >= fewestRolledWords || whole ? overlap : 0;
+    return overlap >= fewestRolledWords || whole || overlap === lastLine ? overlap : 0;
   });
 }
 

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { stockPhrases } from "../../../electron/analysis/transcript/doubt-vocabulary.ts";
 import { hearSpeech } from "../../../electron/analysis/transcript/hear-speech.ts";
+import { noiseExplained } from "../../../electron/analysis/transcript/noise-vocabulary.ts";
 import { readTranscript } from "../../../electron/transcripts/read-transcript.ts";
 import type { Caption, Transcript } from "../../../shared-types/index.ts";
 import { markedWalk, recogniserStyles, walkNames, walkText } from "../zones/marked-walks.ts";
@@ -65,8 +66,62 @@ describe("what is no speech about the vehicle", () => {
   });
 });
 
+describe("noise that the narrator explains afterwards", () => {
+  const rows: { why: string; texts: string[]; explained: string }[] = [
+    {
+      why: "a song on the radio",
+      texts: ["and I la la the night of the one more and you and you gone"],
+      explained: "Sorry, that's the radio in the bay.",
+    },
+    { why: "a compressor", texts: ["to the a to the so a so and"], explained: "that was the compressor okay cab" },
+    {
+      why: "church bells in short captions",
+      texts: ["And the dong of the and", "then a tower the tower", "of a the dong."],
+      explained: "They are practising over there.",
+    },
+    {
+      why: "a train, unpunctuated",
+      texts: ["you the you the hum", "hum of the of the town", "a hallowed hum"],
+      explained: "pardon the train it don't stop for nobody",
+    },
+    { why: "a passing motorcycle", texts: ["way oh way the mother of the way and oh"], explained: "Thank you Curtis, that was Curtis" },
+    {
+      why: "a leaf blower",
+      texts: ["the of the or a lower for for the all over a"],
+      explained: "sorry that's the neighbor with the leaf blower",
+    },
+    {
+      why: "a helicopter",
+      texts: ["the bow on the a wing the wing and of was the two of"],
+      explained: "That was the air ambulance, they will come over just here.",
+    },
+  ];
+  test.for(rows)("$why", ({ texts, explained }) => {
+    expect(doubted(around([...texts, explained]))).toEqual(texts.map((_, index) => index + 1));
+  });
+  test.for(noiseExplained)("is explained by: $example", ({ pattern, example }) => {
+    expect(pattern.test(example.toLowerCase().replace(/[^a-z ]/g, ""))).toBe(true);
+  });
+});
+
 describe("what is speech, however it sounds", () => {
   const rows: { why: string; texts: string[]; gap?: number; each?: number }[] = [
+    {
+      why: "a VIN spelled aloud",
+      texts: ["one f t e w one e p four l f b one two three four five", "and it's five six seven seven eight b b on the door"],
+    },
+    { why: "an asking price of one digit said twice", texts: ["So we're at twenty nine nine.", "Twenty nine nine, and nine nine down."] },
+    { why: "a price alone", texts: ["nine nine nine", "nine nine"] },
+    { why: "letters and digits called back", texts: ["h as in hotel, h, two two", "two two seven, oh oh one"] },
+    { why: "an apology for a slip", texts: ["it's a, it's the, the other one I mean", "Sorry, two twenty five not two fifteen."] },
+    {
+      why: "an apology with nothing wrong before it",
+      texts: ["I had him on the phone all of Thursday and he was lovely about it", "Sorry about the wind out here."],
+    },
+    { why: "two sentences that begin alike", texts: ["His is better. His is not cheap.", "His is orange. Moving on."] },
+    { why: "a short answer twice", texts: ["It is what it is.", "It is what it was, and I said so."] },
+    { why: "a list without a verb", texts: ["lift me in, lift me out", "in and out, up and down, on and off"] },
+    { why: "an old saying", texts: ["it'll go and go and go", "round and round we go"] },
     { why: "stutter", texts: ["the the spare is, it's it's under here and the the jack is with it"] },
     { why: "meant repeats", texts: ["windows go down, down, down, and up, up, and the horn, beep beep, and knock knock on the dash"] },
     {
@@ -109,8 +164,8 @@ describe("what is speech, however it sounds", () => {
   });
 });
 
-describe("the development cases", () => {
-  const folder = new URL("../../../fixtures/corpus/dev/", import.meta.url);
+describe.each(["dev", "own"])("the annotated cases in %s", (corpus) => {
+  const folder = new URL(`../../../fixtures/corpus/${corpus}/`, import.meta.url);
   const names = readdirSync(folder).filter((name) => name.endsWith(".gold.json"));
   test.for(names)("%s: every unreliable caption, and no other", (goldName) => {
     const gold = JSON.parse(readFileSync(new URL(goldName, folder), "utf8")) as { unreliable: { i: number }[] };
