@@ -66,6 +66,7 @@ export function noiseSigns(tokens: readonly CaptionToken[]): number[] {
 
 /** What one word says for a narrator; zero or less. */
 export function speechWeight(word: string): number {
+  if (soundWords.has(word)) return 0;
   if (isVehicleWord(word)) return noiseWeights.firstVehicleWord;
   if (/\d/.test(word)) return noiseWeights.figure;
   return /^\p{L}+'\p{L}+$/u.test(word) ? noiseWeights.contraction : 0;

@@ -2,7 +2,7 @@
 
 /** Cries, hums and machine sounds, and the words songs are made of that no narrator needs. */
 export const soundWords: ReadonlySet<string> = new Set(
-  `la na da doo ooh oh ah aah wah woah whoa hey yeah baby boom bang dong clang beep bleep peep whirr whir buzz hum hymn hush hallelujah hallowed heaven lord
+  `la na da doo ooh oh ah aah wah woah whoa hey yeah baby boom bang ding dong clang beep bleep peep whirr whir buzz hum hymn hush hallelujah hallowed heaven lord
   moon tonight forever lonely lover darling heart dream dreams sky river harbor harbour ocean island fire dance dancing sing singing song glory amen`
     .trim()
     .split(/\s+/),

@@ -76,7 +76,7 @@ describe("noise that the narrator explains afterwards", () => {
     { why: "a compressor", texts: ["to the a to the so a so and"], explained: "that was the compressor okay cab" },
     {
       why: "church bells in short captions",
-      texts: ["And the dong of the and", "then a tower the tower", "of a the dong."],
+      texts: ["And the ding of the and", "then a tower the tower", "of a the dong."],
       explained: "They are practising over there.",
     },
     {
