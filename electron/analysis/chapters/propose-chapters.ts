@@ -1,10 +1,13 @@
 import type { ChapterProposal, Claim, ZoneProposal } from "../../../shared-types/index.ts";
-import { againSuffix, chapterTitles } from "./chapter-titles.ts";
+// From its own file, for the others of its folder bring a schema library with them.
+import { zoneLabels } from "../../../shared-types/labels.ts";
 
 /** Players refuse chapters shorter than this. */
 export const shortestChapterSeconds = 10;
 /** Fewer than this, and players show no chapters at all. */
 export const fewestChapters = 3;
+/** Word after a title that has stood before: a walk that goes back to a zone gets a chapter of its own. */
+const againSuffix = "again";
 
 interface Stretch {
   readonly zone: ZoneProposal["zone"];
@@ -94,7 +97,7 @@ function cutOf(stretch: Stretch, claims: readonly Claim[]): number {
 function titled(stretches: readonly Stretch[]): ChapterProposal[] {
   const used = new Map<string, number>();
   return stretches.map((stretch) => {
-    const title = chapterTitles[stretch.zone];
+    const title = zoneLabels[stretch.zone];
     const times = (used.get(title) ?? 0) + 1;
     used.set(title, times);
     const told = times === 1 ? title : times === 2 ? `${title}, ${againSuffix}` : `${title}, ${againSuffix} (${times})`;

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { chapterTitles } from "../../../electron/analysis/chapters/chapter-titles.ts";
 import { fewestChapters, proposeChapters, shortestChapterSeconds } from "../../../electron/analysis/chapters/propose-chapters.ts";
-import { ChapterProposal, type Claim, type ZoneName, type ZoneProposal, zoneNames } from "../../../shared-types/index.ts";
+import { ChapterProposal, type Claim, type ZoneName, type ZoneProposal, zoneLabels, zoneNames } from "../../../shared-types/index.ts";
 
 const spans = (rows: readonly (readonly [ZoneName, number])[], duration: number): ZoneProposal[] =>
   rows.map(([zone, start], position) => ({ zone, start, end: rows[position + 1]?.[1] ?? duration, confidence: 0.9, evidence: [] }));
@@ -39,7 +38,7 @@ const rows: { why: string; zones: [ZoneName, number][]; claims?: number[]; durat
       ["engine-bay", 120],
     ],
     duration: 200,
-    chapters: ["0 Introduction", "30 Front", "70 Driver's side", "120 Engine bay"],
+    chapters: ["0 Opening", "30 Front", "70 Driver's side", "120 Engine bay"],
   },
   {
     why: "a glance joins the zone it interrupts",
@@ -51,7 +50,7 @@ const rows: { why: string; zones: [ZoneName, number][]; claims?: number[]; durat
       ["closing", 100],
     ],
     duration: 120,
-    chapters: ["0 Introduction", "30 Interior", "100 Closing"],
+    chapters: ["0 Opening", "30 Cabin", "100 Closing"],
   },
   {
     why: "a short span joins the neighbour with fewer claims",
@@ -63,7 +62,7 @@ const rows: { why: string; zones: [ZoneName, number][]; claims?: number[]; durat
     ],
     claims: [35, 40, 45],
     duration: 120,
-    chapters: ["0 Introduction", "30 Front", "60 Interior"],
+    chapters: ["0 Opening", "30 Front", "60 Cabin"],
   },
   {
     why: "a short opening joins what follows",
@@ -74,7 +73,7 @@ const rows: { why: string; zones: [ZoneName, number][]; claims?: number[]; durat
       ["closing", 80],
     ],
     duration: 100,
-    chapters: ["0 Front", "40 Interior", "80 Closing"],
+    chapters: ["0 Front", "40 Cabin", "80 Closing"],
   },
   {
     why: "a zone seen twice gets two chapters, told apart",
@@ -85,7 +84,7 @@ const rows: { why: string; zones: [ZoneName, number][]; claims?: number[]; durat
       ["cabin", 80],
     ],
     duration: 120,
-    chapters: ["0 Introduction", "20 Interior", "50 Load space", "80 Interior, again"],
+    chapters: ["0 Opening", "20 Cabin", "50 Load space", "80 Cabin, again"],
   },
   {
     why: "ten seconds are enough",
@@ -95,15 +94,15 @@ const rows: { why: string; zones: [ZoneName, number][]; claims?: number[]; durat
       ["rear", 20],
     ],
     duration: 30,
-    chapters: ["0 Introduction", "10 Front", "20 Rear"],
+    chapters: ["0 Opening", "10 Front", "20 Rear"],
   },
   {
     why: "three chapters out of one zone",
     zones: [["cabin", 0]],
     duration: 120,
-    chapters: ["0 Interior", "60 Interior, again", "90 Interior, again (3)"].sort((a, b) => Number.parseFloat(a) - Number.parseFloat(b)),
+    chapters: ["0 Cabin", "60 Cabin, again", "90 Cabin, again (3)"].sort((a, b) => Number.parseFloat(a) - Number.parseFloat(b)),
   },
-  { why: "too short for three", zones: [["opening", 0]], duration: 15, chapters: ["0 Introduction"] },
+  { why: "too short for three", zones: [["opening", 0]], duration: 15, chapters: ["0 Opening"] },
   { why: "nothing at all", zones: [], duration: 0, chapters: [] },
 ];
 
@@ -123,7 +122,7 @@ describe("chapters", () => {
   });
 
   test("every zone has a title of its own", () => {
-    expect(new Set(Object.values(chapterTitles)).size).toBe(zoneNames.length);
+    expect(new Set(Object.values(zoneLabels)).size).toBe(zoneNames.length);
   });
 
   test("start at 0, cover the recording, are never short, and are three where there is time", () => {
