@@ -1,4 +1,5 @@
 import type { Claim } from "../../../../shared-types/index.ts";
+import { convert } from "../../vocabulary/units.ts";
 
 /** What the claims say together that bears on how one of them is to be read. */
 export interface ClaimNotes {
@@ -6,11 +7,13 @@ export interface ClaimNotes {
   readonly boredOver: boolean;
   /** Figures that were spoken as money; one of them without the word "miles" is no mileage. */
   readonly sumsOfMoney: ReadonlySet<number>;
-  /** Some mileage was given in so many words: a bare number beside it only confirms one. */
-  readonly mileageNamed: boolean;
+  /** Miles that were named as such, least and most: a bare number of quite another size is no mileage. */
+  readonly milesNamed: { readonly least: number; readonly most: number } | null;
+  /** Liters of displacement that were given with their unit, least and most; likewise. */
+  readonly litersNamed: { readonly least: number; readonly most: number } | null;
 }
 
-export const noNotes: ClaimNotes = { boredOver: false, sumsOfMoney: new Set(), mileageNamed: false };
+export const noNotes: ClaimNotes = { boredOver: false, sumsOfMoney: new Set(), milesNamed: null, litersNamed: null };
 
 /** Words that make a bare figure a sum of money, whatever it was taken for. */
 const moneyWords =
@@ -24,9 +27,49 @@ const mostOverboreInches = 0.2;
 export function notesOn(claims: readonly Claim[]): ClaimNotes {
   return {
     boredOver: claims.some(isOverbore),
-    mileageNamed: claims.some((claim) => claim.attribute === "mileage" && claim.component === "odometer" && mileageWords.test(claim.quote)),
+    milesNamed: rangeOf(
+      claims.filter(({ component, attribute, quote }) => component === "odometer" && attribute === "mileage" && mileageWords.test(quote)),
+      "mi",
+    ),
+    litersNamed: rangeOf(
+      claims.filter(
+        ({ component, attribute, quote }) => component === "engine" && attribute === "displacement" && displacementWords.test(quote),
+      ),
+      "L",
+    ),
     sumsOfMoney: new Set(claims.flatMap((claim) => (isMoney(claim) ? [Number(claim.value)] : []))),
   };
+}
+
+/** A unit of displacement in so many words. */
+const displacementWords = /\b(cubic|inch(es)?|c\.?i\.?d?|cubes|lit(er|re)s?|cc|cu)\b/i;
+
+/** The least and the most of figures that their own words name; null where none is. */
+function rangeOf(claims: readonly Claim[], unit: "mi" | "L"): { least: number; most: number } | null {
+  const amounts = claims.flatMap(({ value, unit: spoken }) => {
+    const amount = typeof value === "number" ? convert(value, spoken ?? unit, unit) : undefined;
+    return amount === undefined ? [] : [amount];
+  });
+  if (amounts.length === 0) return null;
+  return amounts.reduce((range, amount) => ({ least: Math.min(range.least, amount), most: Math.max(range.most, amount) }), {
+    least: amounts[0]!,
+    most: amounts[0]!,
+  });
+}
+
+/** Beyond this many times what was named, a bare number counts something else: turns, octane, pounds. */
+const mostTimesApart = { mi: 8, L: 2.2 } as const;
+
+/** Whether a number without words of its own is of quite another size than those that have them. */
+function isOfAnotherSize(claim: Claim, range: ClaimNotes["milesNamed"], unit: "mi" | "L"): boolean {
+  const amount = typeof claim.value === "number" ? convert(claim.value, claim.unit ?? unit, unit) : undefined;
+  if (range === null || amount === undefined) return false;
+  return amount * mostTimesApart[unit] < range.least || amount > mostTimesApart[unit] * range.most;
+}
+
+/** Whether a figure taken for a displacement may be one. */
+export function isLikelyDisplacement(claim: Claim, notes: ClaimNotes): boolean {
+  return displacementWords.test(claim.quote) || !isOfAnotherSize(claim, notes.litersNamed, "L");
 }
 
 function isOverbore({ component, part, attribute, value, unit }: Claim): boolean {
@@ -50,7 +93,7 @@ export function isSurelyMileage(claim: Claim, notes: ClaimNotes): boolean {
   if (/\b(goes (up )?to|marked to|hours?|idle)\b/i.test(claim.quote) && !/\b(miles?|mileage|km|kilomet(er|re)s?)\b/i.test(claim.quote))
     return false;
   if (mileageWords.test(claim.quote)) return true;
-  if (noMileage.test(claim.quote)) return false;
+  if (noMileage.test(claim.quote) || isOfAnotherSize(claim, notes.milesNamed, "mi")) return false;
   return !moneyWords.test(claim.quote) && !notes.sumsOfMoney.has(Number(claim.value));
 }
 

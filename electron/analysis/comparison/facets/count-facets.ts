@@ -11,6 +11,9 @@ const countWeights: Readonly<Record<string, number>> = { owner: 80, gear: 70, cy
 /** Words by which a count is of a share of the whole, not of the whole. */
 const shareWords = /\b(each|apiece|per|a (side|corner|cylinder|piece|wheel|pack))\b/i;
 
+/** One seat has eighteen ways and the next six. */
+const variesWithin: ReadonlySet<string> = new Set(["adjustment", "way"]);
+
 /** Always counted by their share, said or not: the leaves of one spring, the lugs of one wheel, the spokes of another, the rows of one radiator. */
 const countedByShare: ReadonlySet<string> = new Set(["leaf", "lug", "spoke", "row"]);
 
@@ -50,7 +53,7 @@ export const countedOtherwise: readonly {
 export function countFacets(claim: Claim): Facet[] {
   const part = slotPart(claim);
   const count = Number(claim.value);
-  if (part === null || !Number.isInteger(count)) return [];
+  if (part === null || !Number.isInteger(count) || variesWithin.has(part)) return [];
   if (countedByShare.has(part)) {
     // Thirty-two lugs on four wheels are eight on each.
     if (/\b(total|in all|all (four|together|told|the way)|altogether)\b/i.test(claim.quote)) return [];

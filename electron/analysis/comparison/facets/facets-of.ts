@@ -27,7 +27,7 @@ const figureAttributes: ReadonlySet<AttributeName> = new Set([
 
 /** Everything that one claim says, made comparable. Former states give nothing: they say nothing about the vehicle as it stands. */
 export function facetsOf(claim: Claim, notes: ClaimNotes): Facet[] {
-  if (claim.time === "former" || isSupposed(claim)) return [];
+  if (claim.time === "former" || isSupposed(claim) || ofOtherVehicles.test(claim.quote)) return [];
   const { attribute, component } = claim;
   if ((component === "tire" || component === "spare") && attribute === "size") return tireSizeFacets(claim);
   if ((component === "tire" || component === "spare") && (attribute === "date" || attribute === "year")) return tireDateFacets(claim);
@@ -38,6 +38,10 @@ export function facetsOf(claim: Claim, notes: ClaimNotes): Facet[] {
     return wordFacets(claim);
   return [];
 }
+
+/** "The four cylinder ones", "the white one's a gasser": a kind of vehicle, or one that stands beside. */
+const ofOtherVehicles =
+  /\b(cylinder|litre|liter|diesel|petrol|gas|door|speed|later|earlier|newer|older|other|base|cheaper|sport) ones\b|\b(white|black|blue|red|green|silver|gr[ae]y|gas|other|next) one('s| is| has| had)\b/i;
 
 /** Words of another time or of what should be, whatever the claim was taken for; what is "original" is put the same way and is no such. */
 function isSupposed({ attribute, quote }: Claim): boolean {

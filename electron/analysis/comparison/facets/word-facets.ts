@@ -15,13 +15,14 @@ const outOfView: Partial<Record<ZoneName, ReadonlySet<ComponentName>>> = {
   front: new Set(["seats", "carpet", "headliner", "belts", "dash"]),
   rear: new Set(["carpet", "headliner", "belts", "dash"]),
   cabin: new Set(["wheel", "tire"]),
+  cargo: new Set(["seats", "dash", "headliner", "top", "audio", "belts", "lights", "wheel"]),
   "engine-bay": new Set(["seats", "dash", "headliner", "carpet", "top", "audio", "belts", "glass"]),
 };
 
 /** Words that name such a component, so that a remark about it made from elsewhere still counts. */
 const namingWords: Partial<Record<ComponentName, RegExp>> = {
   glass: /\b(glass|window|windshield|windscreen|screen)s?\b/i,
-  seats: /\b((seat|interior|bench|bucket)s?|leather|upholstery|hides)\b/i,
+  seats: /\b((seat|interior|bench|bucket)s?|leather|upholstery|hides?)\b/i,
   // One wheel in the cabin is the steering wheel.
   wheel: /\b(wheels|rims|alloys)\b/i,
   tire: /\b(tires?|tyres?|rubber)\b/i,

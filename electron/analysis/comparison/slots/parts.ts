@@ -34,6 +34,10 @@ const partSpellings: Readonly<Record<string, string>> = {
   "shock absorber": "shock",
   "anti roll bar": "sway bar",
   "brake disc": "rotor",
+  "brake rotor": "rotor",
+  "rotor thickness": "rotor",
+  "pad thickness": "pad",
+  "brake pad": "pad",
   disc: "rotor",
   pad: "pad",
   moonroof: "sunroof",
@@ -66,6 +70,8 @@ const sameAsWhole = {
   wheel: { parts: ["wheel", "rim"], attributes: ["diameter", "width", "size", "material", "color"] },
   "air-conditioning": { parts: ["air conditioning", "air", "compressor", "a/c", "ac"], attributes: ["presence"] },
   "fuel-tank": { parts: ["tank", "fuel tank"], attributes: "every" },
+  "cargo-floor": { parts: ["floor", "bed floor", "load floor", "trunk floor", "boot floor", "trunk pan", "pan"], attributes: "every" },
+  floors: { parts: ["floor", "floor pan", "pan", "cab floor"], attributes: "every" },
   exhaust: { parts: ["pipe", "exhaust", "exhaust pipe"], attributes: ["diameter", "material"] },
   seats: { parts: ["seat", "leather", "hide", "upholstery", "cover"], attributes: ["color", "material", "originality"] },
   brakes: { parts: ["brake"], attributes: "every" },
@@ -156,7 +162,8 @@ export function slotPart(claim: Claim): string | null {
   if (component === "tire" && part === null && claim.position === null && claim.zone === "cargo") return "spare";
   // Nothing else of a body is told in feet.
   if (component === "body" && attribute === "size" && claim.unit === "ft") return "bed";
-  if (part === "gear" && attribute === "count" && /\btransfer (case|box)\b/i.test(claim.quote)) return "transfer case range";
+  if (part === "gear" && attribute === "count" && /\b(transfer (case|box)|t ?-?case|case,?) ?\w*/i.test(claim.quote))
+    return "transfer case range";
   if (part === "leaf spring" && attribute === "count") return "leaf";
   if (part !== null) return part;
   if (attribute === "count") {

@@ -1,4 +1,4 @@
-import type { Claim, ConflictKind } from "../../../../shared-types/index.ts";
+import type { Claim, ConflictKind, ZoneName } from "../../../../shared-types/index.ts";
 
 /**
  * Two values of one thing spoken nearer together than this are one thought: a contrast, a list, a former state or a slip put right
@@ -57,12 +57,13 @@ interface Spoken {
   readonly side: number;
   readonly start: number;
   readonly captions: readonly number[];
+  readonly zone: ZoneName;
 }
 
 /** The sides with at least one claim that no claim of another side stands beside. */
 function sidesStanding(sides: readonly (readonly Claim[])[], seconds: number): number[] {
   const spoken: Spoken[] = sides
-    .flatMap((claims, side) => claims.map((claim) => ({ side, start: claim.start, captions: claim.captions })))
+    .flatMap((claims, side) => claims.map((claim) => ({ side, start: claim.start, captions: claim.captions, zone: claim.zone })))
     .sort((a, b) => a.start - b.start || a.side - b.side);
   const contrasted = new Set<number>();
   for (const forward of [true, false]) {
@@ -84,5 +85,7 @@ function sidesStanding(sides: readonly (readonly Claim[])[], seconds: number): n
 
 function inOneBreath(first: Spoken, second: Spoken, seconds: number): boolean {
   const apart = Math.abs(first.start - second.start);
-  return apart < seconds || (apart < longestBreathSeconds && first.captions.some((caption) => second.captions.includes(caption)));
+  // Between two zones the speaker has moved on: only what straddles the step is still one thought.
+  const breath = first.zone === second.zone ? seconds : seconds / 3;
+  return apart < breath || (apart < longestBreathSeconds && first.captions.some((caption) => second.captions.includes(caption)));
 }

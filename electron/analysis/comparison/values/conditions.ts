@@ -31,7 +31,7 @@ const damageKinds = {
   fault: {
     named: ["fault", "not working", "function"],
     words:
-      /\b(works?|working|worked|inop\w*|inoperative|dead|seized|stuck|sticks|sticking|intermittent\w*|re-?gas\w*|recharg\w*|function\w*|operat\w*|(not|n't|isn'?t|ain'?t)( \w+){0,2} (cold|cool|hot|warm)|blows? (warm|hot|lukewarm))\b/,
+      /\b(works?|working|worked|inop\w*|inoperative|dead|seized|stuck|sticks|sticking|intermittent\w*|re-?gas\w*|recharg\w*|function\w*|operat\w*|(not|n't|isn'?t|ain'?t)( \w+){0,2} (cold|cool|hot|warm)|blows? (warm|hot|lukewarm)|give it a (hip|shoulder|shove|kick)|(won'?t|doesn'?t|will not|does not) (\w+ )?(shut|close|open|latch|lock|stay|start|come|go|roll|wind))\b/,
   },
 } as const satisfies Record<string, { readonly named: readonly string[]; readonly words: RegExp }>;
 
@@ -61,6 +61,12 @@ const partialSayings = /\b(straight|dry|solid|sound|tight) as\b|\bbone dry\b/;
 export const impliedDenials: readonly { readonly words: RegExp; readonly kinds: readonly string[]; readonly example: string }[] = [
   { words: /\b(solid|sound|like a tank)\b/, kinds: ["hole"], example: "the floors are solid" },
   { words: /\b(tight|taut)\b/, kinds: ["sag", "play"], example: "headliner's up tight" },
+  {
+    words:
+      /\b(slides?|glides?|opens?|shuts?|closes?|rolls?) (\S+ )?(like|lovely|easy|easily|nice|nicely|well|smooth|smoothly|perfect|perfectly|with (one|a) finger)\b/,
+    kinds: ["fault"],
+    example: "the door slides like it's on glass",
+  },
   { words: /\b(dry|no drips?|no leaks?)\b/, kinds: ["leak"], example: "the engine's dry" },
   {
     words: /\b(works?|working|functions?|operates?|ice cold|blows (ice )?cold|cold as|does (just )?what it should)\b/,
