@@ -1,4 +1,5 @@
 import { conditionRules } from "./condition-rules.ts";
+import { equipmentAtWorkRules } from "./equipment-at-work.ts";
 import { materialRules } from "./material-rules.ts";
 import { originalityRules } from "./originality-rules.ts";
 import { presenceRules } from "./presence-rules.ts";
@@ -17,6 +18,7 @@ export const qualityRules: readonly QualityRule[] = [
   ...bodyTypeRules,
   ...materialRules,
   ...presenceRules,
+  ...equipmentAtWorkRules,
   ...originalityRules,
   ...conditionRules,
 ];
