@@ -200,7 +200,8 @@ function measure(draft: Draft, spoken: UnitMatcher, line: Line, pointLost: boole
       draft.weight < leastOwnWeight ? draft.weight : Math.min(0.99, (typical ? 0.55 : 0.3) * spoken.share * home + draft.weight * 0.45),
     repaired: draft.repaired,
     topic: draft.needsTopic ? draft.topic : draft.weight < leastOwnWeight ? undefined : unitTopic(spoken.unit),
-    needsTopic: draft.needsTopic,
+    // "38 4 12 kilometers": the unit itself speaks of distance.
+    needsTopic: draft.needsTopic && spoken.share < 0.9,
     unitSaid: spoken.share >= 0.9,
   };
 }

@@ -63,6 +63,11 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
       /\b(?:and|one|ones|one's|(?:front|rear|back|driver|passenger|left|right|offside|nearside)(?:'s)?|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
         around.before,
       );
+    if (
+      !placedComponents.has(slot.component as ComponentName) &&
+      /^(?:behind|ahead|in the (?:front|back|rear)|on the (?:fronts?|rears?))\b/.test(around.after)
+    )
+      return null;
     if (slot.attribute === "count" ? reading.value === 1 || !countPlace.test(around.after) : !placed && !led) return null;
     return {
       slot,
@@ -93,6 +98,7 @@ export function repeated(saidBefore: (value: ClaimValue) => readonly EarlierMeas
     const earlier = saidBefore(reading.value).findLast(
       ({ candidate: { slot }, unit }) =>
         repeatable.has(slot.attribute) &&
+        (slot.attribute !== "year" || slot.component === "vehicle") &&
         slot.component !== "topic" &&
         (reading.unit === null || reading.unit === unit) &&
         !slot.unless?.test(around.near),

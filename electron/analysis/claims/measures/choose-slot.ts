@@ -1,4 +1,4 @@
-import type { ClaimValue } from "../../../../shared-types/index.ts";
+import type { ClaimValue, UnitName } from "../../../../shared-types/index.ts";
 import type { Reading, Speech } from "../../model.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import { type Candidate, fits, isAbout, startsAnotherPhrase, supposed, unitSpoken } from "./candidate.ts";
@@ -19,7 +19,7 @@ function cueScore(cue: SlotCue, around: NumberSurroundings): { score: number; to
   if (cue.before && !cue.before.test(around.before)) return null;
   if (cue.after && !cue.after.test(around.after)) return null;
   if (cue.said && !cue.said.test(around.said)) return null;
-  if (cue.guess && around.number.readings[0]?.unit !== cue.guess) return null;
+  if (cue.guess && !guesses(around.number.readings, cue.guess)) return null;
   if (cue.zones && !cue.zones.includes(around.zone)) return null;
   if (cue.unless?.test(around.near)) return null;
   if (!cue.about) return { score: cue.score, topic: null };
@@ -28,6 +28,19 @@ function cueScore(cue: SlotCue, around: NumberSurroundings): { score: number; to
     (candidate) => reachOrder[candidate.reach] <= limit && cue.about!.some((about) => isAbout(candidate.mention, about)),
   );
   return topic ? { score: cue.score - topic.cost, topic } : null;
+}
+
+/** A bare number of the same value may come a hair before the one that supposes a unit. */
+const hair = 0.08;
+
+function guesses(readings: readonly Reading[], unit: UnitName): boolean {
+  const [first] = readings;
+  const supposed = readings.find((reading) => reading.unit === unit);
+  return (
+    supposed !== undefined &&
+    first !== undefined &&
+    (supposed === first || (supposed.value === first.value && first.likelihood - supposed.likelihood <= hair))
+  );
 }
 
 /** Small numbers are mostly no years of this century, unless the words say so. */

@@ -18,6 +18,8 @@ interface CountedThing {
   readonly zones?: readonly ZoneName[];
   /** True where a single one is worth a claim: damage, and what usually comes in twos. */
   readonly one?: boolean;
+  /** True where the lexicon or another slot knows the word as something else, which it is not where this row's zones say. */
+  readonly overLexicon?: boolean;
   readonly example: { readonly heard: string; readonly value: number; readonly zone?: ZoneName };
 }
 
@@ -79,6 +81,7 @@ export const countedThings = [
     part: "panel",
     most: 6,
     zones: ["roof"],
+    overLexicon: true,
     example: { heard: "the roof is glass, two panels", value: 2, zone: "roof" },
   },
   {
@@ -301,6 +304,7 @@ export const countedThings = [
     part: "coil",
     most: 12,
     zones: ["engine-bay"],
+    overLexicon: true,
     example: { heard: "eight coils on top", value: 8, zone: "engine-bay" },
   },
   {
@@ -309,6 +313,7 @@ export const countedThings = [
     part: "drive belt",
     most: 5,
     zones: ["engine-bay"],
+    overLexicon: true,
     example: { heard: "you got your two belts", value: 2, zone: "engine-bay" },
   },
   {
@@ -468,5 +473,5 @@ function candidateOf(
   const singular = saidInSingular.has(thing.words.join(" "));
   if (reading.value === 1 ? !thing.one || /s$/.test(lastWord) : !singular && !/s$/.test(lastWord)) return null;
   const mention = { ...range, component: thing.component, part: thing.part, position: thing.position ?? null };
-  return { slot, reading, value: reading.value, topic: { mention, cost: 0, reach: "clause" }, score: thing.zones ? 1.25 : 0.9 };
+  return { slot, reading, value: reading.value, topic: { mention, cost: 0, reach: "clause" }, score: thing.overLexicon ? 1.25 : 0.9 };
 }

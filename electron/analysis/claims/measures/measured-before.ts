@@ -55,21 +55,22 @@ export function measuredBefore(
   if (likeliest!.unit !== null && unitSpoken(likeliest!, around.said)) return null;
   if (otherUnit.test(around.after) || startsAnotherPhrase(around.number.readings[0]!.value, around)) return null;
   for (const way of toldAgain) {
-    const last = latest.get(`${way.component} ${way.attribute}`);
-    const bounds = last ? way.bounds[last.unit ?? ""] : undefined;
-    if (!last || !bounds) continue;
-    const topic = topicBeside(way, around, words);
+    const told = Object.keys(way.bounds).flatMap((unit) => latest.get(`${way.component} ${way.attribute} ${unit}`) ?? []);
+    if (told.length === 0) continue;
+    const topic = topicBeside(way, around, words) ?? topicKept(way, around, told);
     if (!topic) continue;
-    const [least, most] = bounds;
-    for (const reading of around.number.readings) {
-      if (reading.unit !== null || typeof reading.value !== "number" || !way.kinds.includes(reading.kind)) continue;
-      if (reading.likelihood < likeliest!.likelihood - mostDoubt || likeliest!.kind === "year") continue;
-      const times = typeof last.value === "number" ? reading.value / last.value : 1;
-      if (times < 0.15 || times > 7) continue;
-      // "five" between "4.6" and "5.1" is no reading of a gauge that shows tenths.
-      if (reading.value < least || reading.value > most || (last.unit === "mil" && Number.isInteger(reading.value) && reading.value < 3))
-        continue;
-      return { slot: last.candidate.slot, reading, value: reading.value, topic, score: 0.74 };
+    for (const last of told.toSorted((a, b) => b.end - a.end)) {
+      const [least, most] = way.bounds[last.unit!]!;
+      for (const reading of around.number.readings) {
+        if (reading.unit !== null || typeof reading.value !== "number" || !way.kinds.includes(reading.kind)) continue;
+        if (reading.likelihood < likeliest!.likelihood - mostDoubt || likeliest!.kind === "year") continue;
+        const times = typeof last.value === "number" ? reading.value / last.value : 1;
+        if (times < 0.15 || times > 7) continue;
+        // "five" between "4.6" and "5.1" is no reading of a gauge that shows tenths.
+        if (reading.value < least || reading.value > most || (last.unit === "mil" && Number.isInteger(reading.value) && reading.value < 3))
+          continue;
+        return { slot: last.candidate.slot, reading: { ...reading, unit: last.unit }, value: reading.value, topic, score: 0.74 };
+      }
     }
   }
   return null;
@@ -88,7 +89,17 @@ function topicBeside(way: ToldAgain, around: NumberSurroundings, words: (first: 
   return null;
 }
 
+/** Words that lead to another figure of the same gauge though its part was named further back ("I do it again, 310"). */
+const gaugeAgain = /\b(?:again|it says|it reads|and says|reads|says|shows|showing|it's)(?: about| around)?$/;
+const keptWithinTokens = 30;
+
+function topicKept(way: ToldAgain, around: NumberSurroundings, told: readonly EarlierMeasure[]): Topic | null {
+  const near = told.some(({ end }) => around.number.first - end <= keptWithinTokens);
+  if (!near || !gaugeAgain.test(around.before) || way.component !== "paint") return null;
+  return around.topics.find(({ mention }) => way.about.includes(mention.component) && mention.end <= around.number.first) ?? null;
+}
+
 /** Under which key `measuredBefore` finds a measure. */
-export function keyOf({ candidate: { slot } }: EarlierMeasure): string {
-  return `${slot.component} ${slot.attribute}`;
+export function keyOf({ candidate: { slot }, unit }: EarlierMeasure): string {
+  return `${slot.component} ${slot.attribute} ${unit}`;
 }

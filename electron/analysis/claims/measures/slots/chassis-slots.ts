@@ -11,6 +11,20 @@ export const chassisSlots = [
     need: { units: ["in", null], min: 6, max: 18 },
     cues: [
       { after: /^(?:inch )?(?:\w+ ){0,2}?(?:rotors?|discs?|disks?|drums?|brakes)\b/, unless: /wheel disc|millimeter/, score: 1.2 },
+      {
+        before:
+          /\b(?:rotors?|discs?|drums?)\b(?: (?:brakes|back here|up here|out back|up front|in the (?:front|back|rear)|on the (?:front|back|rear)|front|rear|are|is|they're|about|at|of|an?))*$/,
+        unless: /\bpads?\b|\bscrews?\b|\bhub/,
+        score: 1.25,
+      },
+      {
+        about: ["brakes"],
+        reach: "recent",
+        after:
+          /^(?:inch(?:es)? )?(?:up front|in front|out back|in (?:the )?(?:back|front|rear)|on the (?:fronts?|rears?|back)|at the (?:front|rear|back)|front|rear|behind)\b/,
+        unless: /\bpads?\b|\btires?\b|\bwheels?\b|\bdrop\b|\blift\b|\bbar\b|\bspring|\bring\b|\bgap/,
+        score: 0.85,
+      },
       { about: ["brakes/rotor", "brakes/drum"], unless: /\bpads?\b/, score: 0.75 },
     ],
     value: (reading) => (reading.unit === "in" || reading.kind === "measure" ? reading.value : undefined),
@@ -49,6 +63,20 @@ export const chassisSlots = [
     cues: [{ about: ["brakes/pads", "brakes/shoes"], score: 1.2 }],
     carries: true,
     example: { heard: "the front pads are eleven millimeters", value: 11, position: "front" },
+  },
+  {
+    name: "brake pad thickness in inches",
+    component: "brakes",
+    part: "pads",
+    attribute: "thickness",
+    unit: "in",
+    need: { units: ["in"], min: 0.05, max: 1 },
+    cues: [
+      { after: /^(?:inch )?(?:of (?:the )?)?(?:pad|pads|lining|shoe|meat)\b/, score: 1.3 },
+      { about: ["brakes/pads", "brakes/shoes"], reach: "clause", score: 1.1 },
+    ],
+    carries: true,
+    example: { heard: "half inch of pad left", value: 0.5 },
   },
   {
     name: "brake pad thickness left",
@@ -125,6 +153,16 @@ export const chassisSlots = [
     example: { heard: "sway bar's a one inch", value: 1 },
   },
   {
+    name: "sway bar, its name run into the figure",
+    component: "suspension",
+    part: "sway bar",
+    attribute: "diameter",
+    unit: "in",
+    need: { units: ["bar"], min: 0.5, max: 2 },
+    cues: [{ zones: ["underside"], unless: /\bpressure|\btires?\b|\bboost/, score: 1.2 }],
+    example: { heard: "a one and an eighth bar in the front", value: 1.125, position: "front", zone: "underside" },
+  },
+  {
     name: "leaves in a spring",
     component: "suspension",
     part: "leaf spring",
@@ -133,6 +171,11 @@ export const chassisSlots = [
     need: { kinds: ["integer"], units: [null], min: 1, max: 16 },
     cues: [
       { after: /^(?:leaf|leafs|leaves|leave)\b/, score: 1.2 },
+      {
+        before: /\b(?:leafs|leaves|leaf springs?|leaf)(?: (?:out back|in the (?:back|rear)|all round|rear|is|are))*$/,
+        unless: /\bbroke|\bpart\b|\bage\b/,
+        score: 1.0,
+      },
       { about: ["suspension/leaf spring", "suspension/spring"], after: /^(?:plus|and) (?:the |an |a )?(?:overload|helper)/, score: 1.1 },
     ],
     example: { heard: "the rear springs are four leaf", value: 4, position: "rear" },
@@ -208,7 +251,10 @@ export const chassisSlots = [
     attribute: "count",
     unit: null,
     need: { units: [null], min: 1.5, max: 8 },
-    cues: [{ after: /^turns? (?:from )?lock\b/, score: 1.2 }],
+    cues: [
+      { after: /^turns? (?:from )?lock\b/, score: 1.2 },
+      { after: /^turns\b/, about: ["steering"], reach: "sentence", score: 1.1 },
+    ],
     example: { heard: "it's three turns lock to lock", value: 3 },
   },
   {

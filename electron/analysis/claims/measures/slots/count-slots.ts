@@ -30,6 +30,13 @@ export const countSlots = [
       { before: /\b(?:v5|v5c|log ?book|report|history)\b[^.#]{0,15}\b(?:says|shows|has)$/, about: ["vehicle/owner"], score: 1.0 },
       { after: /^(?:\w+ )?(?:owners?|keepers?)\b/, unless: /\bowners? club|\bowners? manual/, score: 1.2 },
       { before: /\b(?:owners|keepers)\b[^.#]{0,14}\b(?:been|had|has had|there's)$/, score: 1.2 },
+      { before: /\bnumber of (?:previous |former |prior )?(?:keepers|owners)(?: is|'s)?$/, score: 1.4 },
+      { after: /^(?:people |folks )?that (?:had|has had|owned) (?:it|her|him)\b/, score: 1.2 },
+      {
+        before: /\b(?:owner|keeper)s?\b[^#]{0,40}\b(?:so|so that's|so that makes|call it|makes)$/,
+        after: /^(?!keys|fobs|key|stamps|of\b)/,
+        score: 0.85,
+      },
     ],
     example: { heard: "it's a two owner car", value: 2 },
   },
@@ -116,7 +123,7 @@ export const countSlots = [
         unless: /\bserpentine|\bfan belt|\bdrive belt|\bone belt\b|\btiming\b/,
         score: 1.2,
       },
-      { before: /\bbelts(?:,)?[^.#]{0,35}\b(?:there's|got|are|me)$/, score: 1.15 },
+      { before: /\bbelts(?:,)?[^.#]{0,35}\b(?:there's|got|are|me)$/, score: 0.92 },
     ],
     carries: true,
     example: { heard: "four seat belts in it", value: 4 },
@@ -195,6 +202,9 @@ export const countedByOne: ReadonlySet<string> = new Set([
   "battery",
   "fuel-tank",
   "leaf spring",
+  "speaker",
+  "tailpipe",
+  "turbo",
 ]);
 
 /** Between a number and the counted part: any adjectives, but no word that begins another phrase. */

@@ -65,6 +65,11 @@ export const fuelSlots = [
     unless: /# (?:a|per) minute\b|\bgallons? (?:a|per) minute\b/,
     cues: [
       { about: ["fuel-tank"], score: 1.3 },
+      {
+        before: /\b(?:takes|hold|holds|capacity(?: is)?)(?: \w+){0,2}$/,
+        unless: /\boil\b|\bcoolant|\bwater\b|\bdef\b|\bad ?blue|\bfeet\b|\bboot\b|\btrunk/,
+        score: 0.95,
+      },
       { after: /^(?:gallons?|liters?) (?:\w+ )?(?:tank|of (?:fuel|gas|diesel|petrol))\b/, score: 1.2 },
     ],
     carries: true,
@@ -77,7 +82,16 @@ export const fuelSlots = [
     attribute: "size",
     unit: "gal",
     need: { kinds: ["integer", "decimal"], units: [null], min: 5, max: 100 },
-    cues: [{ about: ["fuel-tank"], reach: "sentence", before: /\b(?:that was|it's a|holds|takes|it held|capacity is)$/, score: 0.9 }],
+    cues: [
+      { about: ["fuel-tank"], reach: "sentence", before: /\b(?:that was|it's a|holds|takes|it held|capacity is)$/, score: 0.9 },
+      {
+        before: /\btanks?(?:'s| is| are| holds?| takes)(?: an?| about)?$/,
+        unless: /# (?:percent|full|inch|gauge)|\byears?\b|\bnew\b/,
+        score: 1.15,
+      },
+      { after: /^(?:altogether|all together|in all|combined)\b/, about: ["fuel-tank"], reach: "recent", score: 0.9 },
+      { after: /^(?:of our|us|imperial) gallons\b/, about: ["fuel-tank"], reach: "recent", score: 1.2 },
+    ],
     example: { heard: "the stock tank hung down and that was fourteen", value: 14 },
   },
 ] satisfies readonly Slot[];

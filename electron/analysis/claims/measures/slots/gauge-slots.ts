@@ -63,7 +63,7 @@ export const gaugeSlots = [
     part: "battery",
     attribute: "voltage",
     unit: "V",
-    need: { kinds: ["decimal"], units: [null], min: 11.2, max: 15.4 },
+    need: { kinds: ["decimal", "fraction"], units: [null], min: 11.2, max: 15.4 },
     cues: [
       {
         after:
@@ -84,6 +84,31 @@ export const gaugeSlots = [
     ],
     carries: true,
     example: { heard: "thirteen nine on the charge", value: 13.9 },
+  },
+  {
+    name: "voltage after the name of its gauge",
+    component: "electrical",
+    part: "battery",
+    attribute: "voltage",
+    unit: "V",
+    need: { kinds: ["integer", "decimal", "fraction"], units: [null], min: 10.5, max: 15.5 },
+    cues: [
+      { before: /\b(?:volts|volt ?meter|volt gauge)(?:'s|,)?(?: (?:says|shows|shows you|reads|is|at|about|around|sitting))*$/, score: 1.3 },
+    ],
+    example: { heard: "oil sixty and volts fourteen", value: 14, zone: "drive" },
+  },
+  {
+    name: "inverter power",
+    component: "electrical",
+    part: "inverter",
+    attribute: "power",
+    unit: "kW",
+    need: { units: ["kW"], min: 0.3, max: 20 },
+    cues: [
+      { before: /\binverter\b[^.#]{0,30}$/, score: 1.45 },
+      { after: /^(?:watts? )?(?:inverter|generator|solar)\b/, score: 1.45 },
+    ],
+    example: { heard: "inverter there, fifteen hundred watt", value: 1.5 },
   },
   {
     name: "radiator cap pressure, unit left out",

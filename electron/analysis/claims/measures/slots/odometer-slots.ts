@@ -119,6 +119,7 @@ export const odometerSlots = [
     unit: "said",
     need: { units: ["mi", "km"], min: 1000, max: 999999 },
     cues: [
+      { said: /\b(?:actual|original|genuine)\b/, score: 1.2 },
       {
         unless:
           /\ban hour\b|\bper hour\b|\bper gallon\b|\bto the gallon\b|\bdelivery\b|\bdeliver\b|\baway\b|\bevery\b|\bwarranty\b|\bgood for\b|\bgo another\b|\bup the road\b|\bdrove\b|\bdriven\b|\bdrive it\b|\btrip\b|\bmiles (?:from|to|round)\b|\btowed\b|\bto a tank\b|\ba tank\b|\ba year\b|\bper year\b|\bintervals?\b|\bshop\b|\bcame from\b|\b(?:it'll|it will|she'll|you'll) (?:still )?(?:do|show|get|go|give)\b/,
@@ -150,6 +151,15 @@ export const odometerSlots = [
     unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #/,
     cues: [
       { after: /^and (?:some )?change\b/, unless: /\bdollars|\basking|\bprice|\bpaid|\bspent/, score: 1.0 },
+      {
+        about: ["odometer"],
+        reach: "recent",
+        said: /\bthousand\b/,
+        before: /(?:^|\.)$/,
+        unless: /\bdollars|\basking|\bprice|\bpounds/,
+        score: 0.9,
+      },
+      { before: /\bkilomet(?:er|re)s?\b[^.#]{0,20}$/, said: /\bthousand\b|,\d{3}/, unless: /\bper\b|\ban hour/, score: 1.3 },
       {
         about: ["odometer"],
         before: /\b(?:call it|that's|which is|comes to|works out at)(?: about| around)?$/,
@@ -227,7 +237,17 @@ export const odometerSlots = [
     attribute: "count",
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 5, max: 6 },
-    cues: [{ after: /^digits?\b/, score: 1.2 }],
+    cues: [
+      { after: /^digits?\b/, score: 1.2 },
+      { after: /^(?:wheels?|numbers|figures) (?:odometer|clock|mileometer)\b/, score: 1.3 },
+      {
+        about: ["odometer"],
+        reach: "recent",
+        after: /^(?:wheels?|numbers|figures)\b/,
+        zones: ["cabin", "documents", "drive"],
+        score: 1.25,
+      },
+    ],
     example: { heard: "it's a five digit odometer", value: 5 },
   },
   {
@@ -239,6 +259,8 @@ export const odometerSlots = [
     need: { kinds: ["integer", "duration"], units: [null], min: 50, max: 60000 },
     cues: [
       { before: /\bhour meter\b[^.#]{0,30}$/, score: 1.3 },
+      { before: /\bhours(?:'s| is| are| on it| at| about| it says)+$/, unless: /\bopen\b|\bwork|\bdrive\b/, score: 1.3 },
+      { before: /# idle (?:hours )?(?:is|are|'s|at)$/, score: 1.3 },
       {
         after: /^hours?\b(?! (?:of )?(?:work|labor|labour|drive|away|later|ago|polishing))/,
         before: /\b(?:engine|pto|hour meter|idle|shows|showing|reads|on it|with)\b[^.#]{0,40}$/,
