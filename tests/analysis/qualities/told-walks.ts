@@ -307,7 +307,7 @@ export const toldWalks: readonly ToldWalk[] = [
       ["underside", "On the lift, battery tray's clean, no scrapes. Rear drums on these, front discs are a bit rusty. Suspension's dry."],
       ["closing", "So, white, one owner, two keys, the pack was replaced under warranty last year so that's a bonus. Thanks for watching."],
     ],
-    shows: ["originality traction battery originality"],
+    shows: ["originality traction battery originality", "presence heat pump"],
   },
   {
     name: "roadster, British, without punctuation",

@@ -38,6 +38,8 @@ const phraseSubjects = new Set([
 
 /** Another vehicle is left after this many words without a word of return: a long way for an aside. */
 const longestAside = 70;
+/** Where nothing is written, the words of return may have been missed: an aside is taken for shorter. */
+const longestUnwrittenAside = 40;
 
 /** What the rules have said of each token so far, and how far a rule's phrase reaches. */
 export class FrameMarks {
@@ -118,7 +120,7 @@ export class FrameMarks {
       }
       case "until-return": {
         const back = returns.find((token) => token >= end) ?? Number.POSITIVE_INFINITY;
-        return [start, Math.min(this.#speech.tokens.length, back, end + longestAside)];
+        return [start, Math.min(this.#speech.tokens.length, back, end + (this.#speech.punctuated ? longestAside : longestUnwrittenAside))];
       }
     }
   }

@@ -47,3 +47,18 @@ export const returnPhrases: readonly string[] = [
   "and this",
   "this is",
 ];
+
+/** Words that close an aside about another vehicle: what follows them is this one again. */
+export const asideEnds: readonly string[] = [
+  "ignore it/that/him/her/them",
+  "so ignore it/that",
+  "do n't look at that/it/him",
+  "never mind that/it/him",
+  "forget that/it one?",
+  "not that one",
+  "is n't mine",
+  "not for sale",
+  "and it 's sold",
+  "that 's/is a different car/truck/van/one",
+  "that one 's/is quite? different",
+];

@@ -4,7 +4,7 @@ import { clauseStarts } from "./clause-starts.ts";
 import { findCorrections } from "./corrections.ts";
 import { FrameMarks, unwrittenClause } from "./frame-marks.ts";
 import type { FrameRule, FrameSubject } from "./frame-rule.ts";
-import { frameRules, returnPhrases } from "./frame-rules.ts";
+import { asideEnds, frameRules, returnPhrases } from "./frame-rules.ts";
 import { PhraseBook, type PhraseHit } from "./phrases.ts";
 import { type SpokenUnit, spokenUnits } from "./spoken-units.ts";
 
@@ -42,6 +42,8 @@ const ruleBook = new PhraseBook<RulePhrase>(
 );
 const returnBook = new PhraseBook<null>(returnPhrases.map((text) => ({ text, meaning: null })));
 
+const asideEndBook = new PhraseBook<null>(asideEnds.map((text) => ({ text, meaning: null })));
+
 const changedSince = /^(?:re\w+|changed|swapped|converted|taken|put|fitted|done|upgraded|turned)$/;
 
 function sentenceIndexes(speech: Speech): Int32Array {
@@ -53,10 +55,11 @@ function sentenceIndexes(speech: Speech): Int32Array {
 /** Tokens at which the speaker is back at this vehicle: a word of return at the head of a sentence or clause. */
 function returnTokens(units: readonly SpokenUnit[], starts: Uint8Array): readonly number[] {
   const heads = (token: number) => starts[token] === 1;
-  return returnBook
+  const returned = returnBook
     .find(units)
     .filter((hit: PhraseHit<null>) => heads(hit.first) || heads(Math.max(0, hit.first - 1)))
     .map((hit) => hit.first);
+  return [...returned, ...asideEndBook.find(units).map((hit) => hit.end)].sort((a, b) => a - b);
 }
 
 /**
@@ -80,6 +83,7 @@ export function frameSpeech(speech: Speech): Frames {
   for (const hit of hits) {
     const { rule, cancels } = hit.phrase.meaning;
     if (cancels || cancelled.get(rule)?.has(hit.firstUnit)) continue;
+    if ("time" in rule.meaning && saysWhichOne(units, hit)) continue;
     while (nextReturn < returns.length && returns[nextReturn]! < hit.first) nextReturn++;
     const [first, end] = marks.rangeOf(rule, hit.first, hit.end, returns.slice(nextReturn, nextReturn + 40));
     for (let token = first; token < end; token++) {
@@ -94,6 +98,31 @@ export function frameSpeech(speech: Speech): Frames {
   carryFormerOn(speech, marks, starts);
   for (const range of findCorrections(speech, units)) marks.corrected.fill(1, range.first, range.end);
   return framesOf(speech, marks, starts, sentenceOf);
+}
+
+const articleOfIdentity = /^(?:the|that|same|very|first|those|these|them|this|original)$/;
+const noNoun =
+  /^(?:and|but|so|or|then|when|because|cause|now|if|is|was|are|were|of|on|in|at|to|with|well|yeah|okay|think|believe|say|says|said|know|guess|a|an|the)$/;
+
+/** "The pack it was built with", "what she came with": says which one it is, and not what there was before. */
+function saysWhichOne(units: readonly SpokenUnit[], hit: PhraseHit<RulePhrase>): boolean {
+  if (!/^(?:what it came with|when new)$/.test(hit.phrase.meaning.rule.name)) return false;
+  let subject = hit.firstUnit;
+  while (subject >= Math.max(1, hit.firstUnit - 2) && !/^(?:it|she|he|they)$/.test(units[subject]!.word)) subject--;
+  if (subject < 1 || !/^(?:it|she|he|they)$/.test(units[subject]!.word)) return false;
+  const noun = units[subject - 1]!;
+  if (noun.endsPhrase || noun.endsSentence) return false;
+  const after = units.slice(hit.endUnit, hit.endUnit + 2).map((unit) => unit.word);
+  // "What it had new was a …": told of before.
+  if (after.some((word) => /^(?:was|were)$/.test(word))) return false;
+  const object = /^(?:with|in|on|as|wearing)$/.test(after[0] ?? "") ? after[1] : after[0];
+  if (!units[hit.endUnit - 1]!.endsPhrase && /^(?:a|an|\d.*)$/.test(object ?? "")) return false;
+  if (/^(?:one|ones|what|how)$/.test(noun.word)) return true;
+  if (noNoun.test(noun.word)) return false;
+  return [2, 3].some((back) => {
+    const unit = units[subject - back];
+    return unit !== undefined && !unit.endsPhrase && articleOfIdentity.test(unit.word);
+  });
 }
 
 /** "The stock one hung under the back, and that was fourteen": a past tense that points back stays in the past. */

@@ -94,6 +94,11 @@ export const supposedRules: readonly FrameRule[] = [
       "never got round to",
       "thought about putting",
     ],
+    unless: [
+      "you could put/stick/get/fit/throw/drop/run a/an/your/my/the _ ..2 through/in/into/between/down/under",
+      "you can put/get/stick/fit a/an/your/my/the _ ..2 through/in/into/between/under",
+      "you could have/put/go/run ..2 dinner",
+    ],
     example: { says: "You could put sixteens on it. It has the fifteens.", framed: "sixteens", free: "fifteens" },
     quiet: [
       "You can see the fifteens.",
@@ -208,7 +213,26 @@ export const supposedRules: readonly FrameRule[] = [
       "my <kin> had one",
       "reminds me of",
     ],
+    unless: ["somebody/someone/people/folks/everybody/everyone ask/asks/asked me? about"],
     example: { says: "I had a guy call and say would it take a 427. It has the 350.", framed: "427", free: "350" },
     quiet: ["The guy did a good job on the paint.", "Ask me for the folder."],
+  },
+  {
+    name: "what people ask about",
+    meaning: anecdote,
+    reach: "next-words",
+    phrases: [
+      "somebody/someone/people/folks/everybody/everyone/they/you/customers/buyers ask/asks/asked me? about",
+      "ask/asks/asking/asked me/us about",
+      "if you 're asking about",
+      "before anyone/anybody/you asks/ask about",
+      "questions about",
+    ],
+    example: {
+      says: "People ask me about the heat pump. There is no valve for one.",
+      framed: "heat pump",
+      free: "no valve",
+    },
+    quiet: ["Ask for the heat pump.", "Now about the heat pump, it works."],
   },
 ];

@@ -34,7 +34,6 @@ const atWork: readonly AtWork[] = [
       "crank/knob/handle ..6 roof/ceiling/overhead ..5 slides/tilts/opens/winds",
     ],
     unless: ["see the sky through", "top/hood/roof folds", "if it had", "visor ..3 slides"],
-    zones: ["cabin", "roof", "drive", "driver-side", "passenger-side", "opening", "closing"],
     says: "Up above my head this knob twists and it slides back.",
     quiet: ["I can see the sky through the rust.", "The seat slides back.", "The visor overhead is clean."],
   },

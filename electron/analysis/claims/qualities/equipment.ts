@@ -385,6 +385,22 @@ const equipmentToldAtLength: readonly Equipment[] = [
     component: "electrical",
     part: "heat pump",
     names: ["heat pump"],
+    // A car that warms its cabin through a resistance alone has none; some have both.
+    missing: [
+      "no reversing valve",
+      "resistance heater/coil/element/heating/heat",
+      "resistive heater/coil/element/heating/heat",
+      "ptc heater/element",
+      "heats the water with a ..6 element",
+    ],
+    unless: [
+      "and the/a resistance/resistive/ptc",
+      "plus a/the? resistance/resistive/ptc",
+      "resistance/resistive/ptc heater/coil/element ..1 as/too/helps/help/for/to/behind/backs/in",
+      "backup/back resistance/resistive/ptc",
+      "back up resistance/resistive/ptc",
+      "with a/the resistance/resistive/ptc",
+    ],
     says: "It has the heat pump.",
     lacks: "No heat pump on this one.",
     quiet: ["The heater works."],

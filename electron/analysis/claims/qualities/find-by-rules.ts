@@ -76,6 +76,10 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   const end = deniedTo >= 0 ? scene.units[deniedTo - 1]!.token + 1 : hit.end;
   const shared = { first, end, attribute: rule.attribute, circumstance: rule.circumstance ?? null, rule: rule.name };
   if (!isNamedPart(rule.about)) {
+    const [only] = rule.about;
+    // "six speed, manual, never been out of the truck": what the kind was said of.
+    if (rule.attribute === "type" && rule.about.length === 1 && only)
+      memory.last = { first: hit.first, end: hit.end, component: only.component, part: null, position: null, plural: false };
     return rule.about.map((fixed) => {
       const part = mentionAt(scene, hit.first, hit.end, fixed.component);
       const spare =

@@ -79,14 +79,16 @@ function secondTone(scene: SpokenScene, end: number): { readonly endUnit: number
   return { endUnit: at + 1, value: color.word };
 }
 
-/** Every color said of this vehicle's parts. */
-export function findColors(scene: SpokenScene): Quality[] {
+/** Every color said of this vehicle's parts. `materials` are what the rules found, in order: a color goes on about what was just said to be made of something. */
+export function findColors(scene: SpokenScene, materials: readonly Quality[]): Quality[] {
   const found: Quality[] = [];
   for (const run of runs(scene)) {
     const first = scene.units[run.firstUnit]!.token;
     const end = scene.units[run.endUnit - 1]!.token + 1;
-    if (!speaksOfThisVehicle(scene, first, end) || onlyCompares(scene, run)) continue;
-    const part = coloredPart(scene, run, first, end);
+    if (!speaksOfThisVehicle(scene, first, end)) continue;
+    const written = writtenInPapers(scene, run);
+    if (!written && onlyCompares(scene, run)) continue;
+    const part = written ? "paint" : (coloredPart(scene, run, first, end) ?? madeOf(scene, run, first, materials));
     if (part === null) continue;
     const zone = scene.zoneAt(first);
     const component = componentOf(part);
@@ -108,6 +110,47 @@ export function findColors(scene: SpokenScene): Quality[] {
   }
   return found;
 }
+
+const paperWords = /^(?:title|logbook|v5|v5c|registration|papers|paperwork|insurance|certificate|slip)$/;
+
+/** "Where it says color, it says silver", "the logbook says blue", "registered as green": the color in the vehicle's papers is its paint's. */
+function writtenInPapers(scene: SpokenScene, run: ColorRun): boolean {
+  const { units } = scene;
+  let says = false;
+  for (let at = run.firstUnit - 1; at >= Math.max(0, run.firstUnit - 8); at--) {
+    const { word } = units[at]!;
+    if (at < run.firstUnit - 1 && units[at]!.endsSentence && !says) return false;
+    if (at >= run.firstUnit - 2 && /^(?:says|say|said|reads|as|has|'s|is)$/.test(word)) says = true;
+    if (!says) continue;
+    if (word === "code" || word === "interior" || word === "trim") return false;
+    if (word === "color" && units.slice(at + 1, run.firstUnit).some((unit) => /^(?:says|say|reads|as|down)$/.test(unit.word))) return true;
+    if (
+      run.firstUnit - at <= 4 &&
+      (paperWords.test(word) || (word === "book" && units[at - 1]?.word === "log")) &&
+      /^(?:says|reads|has)$/.test(units[at + 1]?.word ?? "")
+    )
+      return true;
+    if (run.firstUnit - at <= 3 && /^(?:registered|listed|down)$/.test(word) && units[at + 1]?.word === "as") return true;
+  }
+  return false;
+}
+
+/** Words from what a part is made of to its color: "canvas, not vinyl, the mohair kind, black". */
+const madeOfReach = 12;
+
+/** "It's canvas, the good kind, black": a color set off by itself belongs to what the sentence just said to be made of something. */
+function madeOf(scene: SpokenScene, run: ColorRun, first: number, materials: readonly Quality[]): ScenePart | null {
+  const { units, frames } = scene;
+  if (!units[run.firstUnit - 1]?.endsPhrase || !(units[run.endUnit - 1]!.endsPhrase || units[run.endUnit - 1]!.endsSentence)) return null;
+  const last = materials.findLast((quality) => quality.attribute === "material" && quality.end <= first);
+  if (!last || first - last.end > madeOfReach || frames.at(last.first).sentence !== frames.at(first).sentence) return null;
+  if (!madeOfThem.has(last.component)) return null;
+  const between = scene.parts[scene.partIndexFrom(first) - 1];
+  if (between && between.first >= last.end) return null;
+  return { first: last.first, end: last.end, component: last.component, part: last.part, position: null, plural: false };
+}
+
+const madeOfThem: ReadonlySet<ComponentName> = new Set(["top", "seats", "carpet", "headliner"]);
 
 function onlyCompares(scene: SpokenScene, run: ColorRun): boolean {
   const { units } = scene;
@@ -200,6 +243,7 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
   const next = units[run.endUnit];
   if (next && !units[run.endUnit - 1]!.endsPhrase && notAColorBefore.has(next.word)) return null;
   let at = run.firstUnit - 1;
+  if (units[at]?.word === "the" && units[at - 1]?.word === "in" && isOrderedIn(scene, run, at - 1)) at--;
   while (at >= 0 && fillers.has(units[at]!.word) && !units[at]!.endsSentence && run.firstUnit - at < 6) at--;
   const joint = units[at];
   const clause = frames.at(first);
@@ -211,7 +255,8 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
   if (
     joint?.word === "in" &&
     !isNumberWord(units[at - 1]?.word ?? "") &&
-    !/^(?:painted|done|finished|sprayed|car|it|one|redone|trimmed|up|interior|seats|carpet|wilton)$/.test(units[at - 1]?.word ?? "")
+    !/^(?:painted|done|finished|sprayed|car|it|one|redone|trimmed|up|interior|seats|carpet|wilton)$/.test(units[at - 1]?.word ?? "") &&
+    !isOrderedIn(scene, run, at)
   )
     return null;
   const subject = subjectOf(scene, first, joint?.word === "painted" ? paintedReach : subjectReach);
@@ -232,6 +277,14 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
 const verb = /^(?:is|are|was|were|'s|'re)$/;
 function isVerb(word: string): boolean {
   return verb.test(word);
+}
+
+/** "It's in the pearl white": the color it was ordered in, where no noun follows ("it's in the white envelope"). */
+function isOrderedIn(scene: SpokenScene, run: ColorRun, joint: number): boolean {
+  const { units } = scene;
+  if (!/^(?:is|'s|comes|came)$/.test(units[joint - 1]?.word ?? "")) return false;
+  const last = units[run.endUnit - 1]!;
+  return last.endsPhrase || last.endsSentence || /^(?:and|with|over|which|it|but|so|on|this)$/.test(units[run.endUnit]?.word ?? "");
 }
 
 function subjectOf(scene: SpokenScene, first: number, reach: number): ScenePart | null {

@@ -57,6 +57,13 @@ export function findPart(scene: SpokenScene, first: number, end: number, about: 
       const part = describedAfter(scene, end, fits);
       return part && beginsNext(scene, first, part) ? null : part;
     }
+    case "before":
+      return (
+        named(scene, first, fits) ??
+        another(scene, first, fits, asked.last) ??
+        meant(scene, first, end, fits) ??
+        justSpokenOf(scene, first, fits, asked.last)
+      );
     case "subject":
       return (
         (isActive(scene, first) ? doneTo(scene, end, fits) : null) ??

@@ -108,7 +108,8 @@ function sideAt(words: readonly string[], at: number, scene: SpokenScene, zone: 
   if (/^sides?$/.test(word) && /^(?:both|either)$/.test(before)) return "both";
   // "just like the other side": the two are compared.
   if (word === "side" && before === "other" && /^(?:as|than|like|from|unlike)$/.test(words[at - 3] ?? "")) return null;
-  if (word === "side" && before === "other") return seen === "driver" ? "passenger" : seen === "passenger" ? "driver" : null;
+  if (word === "side" && (before === "other" || before === "far"))
+    return seen === "driver" ? "passenger" : seen === "passenger" ? "driver" : null;
   return null;
 }
 

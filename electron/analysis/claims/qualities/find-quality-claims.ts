@@ -20,7 +20,8 @@ export interface QualityInput {
 /** Every claim without a number that the speech makes: kinds, materials, colors, presence, originality, condition. Ids are "q1" and so on. */
 export function findQualityClaims(input: QualityInput): Claim[] {
   const scene = sceneOf(input.speech, input.frames, input.mentions, input.zones);
-  return [...withoutLimitedPraise(scene, findByRules(scene)), ...findColors(scene)]
+  const byRules = withoutLimitedPraise(scene, findByRules(scene));
+  return [...byRules, ...findColors(scene, byRules)]
     .toSorted((a, b) => a.first - b.first || a.end - b.end)
     .filter(unrepeated())
     .map((quality, index) => claimOf(scene, quality, `q${index + 1}`));

@@ -1,4 +1,5 @@
 import { partOriginalityRules } from "./originality-of-parts.ts";
+import { paintProvenanceRules, provenanceRules } from "./provenance-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
 
 const engine = [{ component: "engine", part: null }] as const;
@@ -89,6 +90,8 @@ export const originalityRules: readonly QualityRule[] = [
     quiet: ["We service the block heater.", "That's the beauty of the later motor."],
   },
   ...partOriginalityRules,
+  ...provenanceRules,
+  ...paintProvenanceRules,
   {
     name: "audio put in since",
     attribute: "originality",

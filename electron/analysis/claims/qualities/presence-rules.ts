@@ -6,6 +6,10 @@ export const presenceRules: readonly QualityRule[] = equipment.flatMap((row): Qu
   const about = [{ component: row.component, part: row.part }];
   const named = row.part ?? row.component;
   const deletions = row.names.filter((name) => !/[~!]/.test(name)).map((name) => `${name} delete`);
+  // "People ask me about the heat pump": a question says neither yes nor no.
+  const asked = row.names
+    .filter((name) => !/^~/.test(name))
+    .map((name) => `ask/asks/asked/asking/wonder/wonders/wondering/question/questions ..4 about ..1 ${name}`);
   const zone = row.zones ? { zone: row.zones[0]! } : {};
   return [
     {
@@ -13,7 +17,7 @@ export const presenceRules: readonly QualityRule[] = equipment.flatMap((row): Qu
       attribute: "presence",
       value: "present",
       phrases: row.names,
-      unless: [...(row.unless ?? []), ...(row.missing ?? []), ...deletions],
+      unless: [...(row.unless ?? []), ...(row.missing ?? []), ...deletions, ...asked],
       about,
       ...(row.zones ? { zones: row.zones } : {}),
       denial: "turns",

@@ -17,9 +17,10 @@ export interface NamedPart {
   readonly among: readonly ComponentName[];
   /**
    * Where the part stands. `place`: after the words ("a crack in the lens"), else before. `quality`: right after ("vinyl buckets"), else
-   * before ("the buckets are vinyl"). `subject`: before ("the bumper's been rechromed"). `after`: right after and nowhere else ("new shocks").
+   * before ("the buckets are vinyl"). `subject`: before ("the bumper's been rechromed"). `after`: right after and nowhere else ("new shocks"). `before`: named before, or within
+   * the words ("gearbox … supply exchange unit"), and never after.
    */
-  readonly order: "place" | "quality" | "subject" | "after";
+  readonly order: "place" | "quality" | "subject" | "after" | "before";
   /** Taken where no part is named or meant. */
   readonly otherwise?: FixedPart;
 }
