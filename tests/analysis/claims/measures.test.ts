@@ -250,6 +250,32 @@ const readings: readonly Row[] = [
   },
 ];
 
+/** What is asked, what the papers say, and whose year a paper gives: forms of speech are common practice. */
+const sumsAndPapers: readonly Row[] = [
+  { why: "the number", heard: "Two owners and the number is 22,900.", zone: "opening", told: ["price 22900 USD -"] },
+  { why: "is the number", heard: "38,500 is the number.", zone: "opening", told: ["price 38500 USD -"] },
+  { why: "plus the VAT", heard: "white, boot's clean, bonnet's good, 7,995 plus the vat", zone: "opening", told: ["price 7995 GBP -"] },
+  {
+    why: "a price last spring",
+    heard: "it's at $13,750, it was 14,500 last spring",
+    zone: "opening",
+    told: ["price 13750 USD -", "price 14500 USD -"],
+  },
+  { why: "a speed, not a price", heard: "I've had her at seventy on the bypass", zone: "closing", told: [] },
+  { why: "a bill and its part", heard: "Bill for the brakes, one eighty.", zone: "documents", told: ["brakes - price 180 USD"] },
+  { why: "money, then what for", heard: "A folder here. $310 for calipers.", zone: "documents", told: ["brakes - price 310 USD"] },
+  { why: "a receipt's year", heard: "Receipt for the clutch 2016.", zone: "documents", told: ["transmission - date 2016 -"] },
+  {
+    why: "a sale is no repair",
+    heard: "The bill of sale is from 1977, trunk full of papers.",
+    zone: "documents",
+    told: ["title - date 1977 -"],
+  },
+  { why: "a title's year", heard: "Title's clean, 2019.", zone: "documents", told: ["title - year 2019 -"] },
+  { why: "an early one of its year", heard: "So it's an early 1969.", zone: "documents", told: ["vehicle - year 1969 -"] },
+  { why: "torque on the sheet", heard: "two fifty one on the torque", zone: "drive", told: ["engine - torque 251 lb-ft"] },
+];
+
 const quiet: readonly Row[] = [
   { why: "telephone", heard: "call me at five five five one two one two", told: [] },
   { why: "opening hours", heard: "we're open till six and closed Sundays", told: [] },
@@ -275,7 +301,7 @@ const quiet: readonly Row[] = [
 ];
 
 describe("where a measure belongs", () => {
-  test.for([...places, ...morePlaces])("$why", (row) => {
+  test.for([...places, ...morePlaces, ...sumsAndPapers])("$why", (row) => {
     expect(told(row.heard, row.zone)).toEqual(row.told);
   });
 });

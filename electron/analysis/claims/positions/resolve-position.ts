@@ -133,7 +133,7 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     const earlier = nearest<EndOfVehicle>(phrases, before, "before");
     if (earlier) return earlier.meaning;
     const usual = usualEnds.get(claim.part ?? claim.mention?.part ?? "");
-    if (usual) return usual;
+    if (usual && claim.zone !== "front") return usual;
     if (later && later.gap < 40 && !later.opensNext) return later.meaning;
     return nearest<EndOfVehicle>(phrases, wider, "before")?.meaning ?? null;
   };

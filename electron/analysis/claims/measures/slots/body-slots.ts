@@ -10,7 +10,11 @@ export const bodySlots = [
     unit: "said",
     need: { units: ["µm", "mil"], min: 1, max: 3000 },
     cues: [
-      { about: ["paint", "body"], unless: /\btread\b|\btires?\b|\bpads?\b|\brotors?\b|\bdiscs?\b|\blinings?\b/, score: 1.25 },
+      {
+        about: ["paint", "body"],
+        unless: /\bgaps?(?:'s)?\b|\bshut lines?\b|\btread\b|\btires?\b|\bpads?\b|\brotors?\b|\bdiscs?\b|\blinings?\b/,
+        score: 1.25,
+      },
       { said: /\bmicron|\bmils\b/, unless: /\btread\b|\btires?\b|\bpads?\b|\brotors?\b|\bdiscs?\b|\blinings?\b/, score: 1.1 },
       { score: 0.5 },
     ],

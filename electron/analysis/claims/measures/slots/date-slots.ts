@@ -4,7 +4,7 @@ const notYear = /\bdollars?\b|\bbucks\b|\bmiles\b|\bpsi\b|\brpm\b|\bcubic\b/;
 const names = "january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|fall|autumn|winter";
 /** What was done to a part, as the trade says it. */
 const work =
-  "painted|repainted|resprayed|sprayed|skinned|rechromed|re chromed|chromed|plated|redone|done|rebuilt|re built|restored|replaced|changed|renewed|overhauled|reupholstered|retrimmed|recovered|re covered|trimmed|fitted|installed|put in|put on|swapped|serviced|oil change|oil changed|refurbished|recored|supplying|fitting|painting|rebuilding|replacing|rewiring|changing|welded|patch|patched|let in|off of it|opened up|regrind|reground|machined|bored|new in|went in|changed over|converted|conversion|wired|rewired|inspected|undersealed|waxoyled|replated";
+  "dressed|redressed|cut out|cut (?:the|those|them|it) (?:old )?(?:ones? )?out|stitched|grafted|patched in|painted|repainted|resprayed|sprayed|skinned|rechromed|re chromed|chromed|plated|redone|done|rebuilt|re built|restored|replaced|changed|renewed|overhauled|reupholstered|retrimmed|recovered|re covered|trimmed|fitted|installed|put in|put on|swapped|serviced|oil change|oil changed|refurbished|recored|supplying|fitting|painting|rebuilding|replacing|rewiring|changing|welded|patch|patched|let in|off of it|opened up|regrind|reground|machined|bored|new in|went in|changed over|converted|conversion|wired|rewired|inspected|undersealed|waxoyled|replated";
 
 /** A month without a year dates no paper. */
 const withYear = (reading: { readonly value: number | string }): number | string | undefined =>
@@ -94,6 +94,17 @@ export const dateSlots = [
       { before: /\b(?:estate|saloon|hatchback|sedan|coupe|roadster|pickup|truck|van|wagon|car)(?: is)? from$/, score: 1.3 },
       { after: /^(?:by |is the |for a )?model(?: year)?\b/, score: 1.3 },
       {
+        before:
+          /\b(?:it's|it is|she's|that's|makes it|makes her|so|really)(?: really| still| actually)? an? (?:early|late|mid year|true|real|genuine|proper)$/,
+        after: /^(?!in\b)/,
+        score: 1.2,
+      },
+      {
+        before: /\b(?:v5c?|v five|registration document|log ?book|registration certificate)(?: says| is| here| there|'s)?$/,
+        zones: ["documents"],
+        score: 1.1,
+      },
+      {
         before: /\b(?:makes (?:it|her|him|this)|so (?:it's |that's |that is )?|which makes (?:it|her))(?: an?)(?: early| late)?$/,
         zones: ["documents", "opening", "closing"],
         score: 1.3,
@@ -140,6 +151,11 @@ export const dateSlots = [
         score: 1.35,
       },
       { after: /^plate\b/, score: 1.3 },
+      {
+        before: /\b(?:clean |clear |the )?title(?:'s| is)?(?: clean| clear| in hand| here| clean title)*(?: for an?| as an?|,)?$/,
+        zones: ["documents"],
+        score: 1.0,
+      },
     ],
     example: { heard: "it's titled a 1985", value: 1985 },
   },

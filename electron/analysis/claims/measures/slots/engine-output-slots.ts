@@ -82,7 +82,7 @@ export const engineOutputSlots = [
     unit: "lb-ft",
     need: { kinds: ["integer", "measure"], units: [null, "lb"], min: 60, max: 2000 },
     cues: [
-      { after: /^(?:pounds )?(?:of |foot pounds of )?(?:torque|pull|twist)\b/, score: 1.25 },
+      { after: /^(?:pounds )?(?:of |foot pounds of |on (?:the )?|for )?(?:torque|pull|twist)\b/, score: 1.25 },
       { before: /\btorque(?:'s| is| of)?(?: about)?$/, score: 1.0 },
     ],
     example: { heard: "320 horse and 427 of torque", value: 427 },

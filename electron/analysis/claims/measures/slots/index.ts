@@ -11,6 +11,7 @@ import { engineSlots } from "./engine-slots.ts";
 import { fuelSlots } from "./fuel-slots.ts";
 import { gaugeSlots } from "./gauge-slots.ts";
 import { odometerSlots } from "./odometer-slots.ts";
+import { paperSlots } from "./paper-slots.ts";
 import { partSizeSlots } from "./part-size-slots.ts";
 import { priceSlots } from "./price-slots.ts";
 import { tireSlots } from "./tire-slots.ts";
@@ -29,6 +30,7 @@ export const slots: readonly Slot[] = [
   ...bodySlots,
   ...odometerSlots,
   ...priceSlots,
+  ...paperSlots,
   ...dateSlots,
   ...countSlots,
   ...allOfThemSlots,

@@ -26,14 +26,21 @@ export const priceSlots = [
     part: null,
     attribute: "price",
     unit: "said",
-    need: { units: ["USD", "GBP", "EUR", null], min: 300, max: 2000000 },
+    need: { kinds: ["money", "integer", "measure", "decimal"], units: ["USD", "GBP", "EUR", null], min: 300, max: 2000000 },
     cues: [
       {
         before:
-          /\b(?:he had it at|had it (?:up )?at|was asking|were asking|first put it out it was|started (?:out )?at|it was (?:up )?(?:at|for)|used to be|down from|came down from)(?: a)?$/,
+          /\b(?:he had it at|had it (?:up )?at|(?:had|did have|have had) (?:it|her|him|this one|this) (?:up |in |on )*(?:at|for)|(?:website|ad|advert|listing|sign|sticker|board|tag) (?:said|had it at|had)|was asking|were asking|first put it out it was|started (?:out )?at|it was (?:up )?(?:at|for)|used to be|down from|came down from)(?: a)?$/,
         score: 1.4,
       },
       { before: /\bwas(?: up)?(?: at| for)?$/, after: /^[^.#]{0,45}\b(?:came down|dropped|reduced)\b/, score: 1.3 },
+      {
+        before: /\b(?:it|she|he|we) (?:was|were)(?: up)?(?: at| for)?$/,
+        after:
+          /^(?:at (?:easter|christmas|new year)|last (?:week|month|year|spring|summer|fall|autumn)|in the (?:spring|summer|fall|autumn|ad)|before (?:i|we|the)|until i|when (?:i|we) (?:first )?(?:put|listed|advertised))\b/,
+        zones: ["opening", "closing"],
+        score: 1.35,
+      },
       { before: /\b(?:i|we|he|they) had$/, after: /^on (?:it|her|him|this)\b/, unless: /\bmiles\b/, score: 1.4 },
       { before: /\b(?:website|web ?site|web|ad|advert|listing|sign) (?:said|had it at|was)$/, score: 1.35 },
       {
@@ -180,6 +187,25 @@ export const priceSlots = [
         unless: /\bmiles?\b|\bclock\b|\bkilomet|\bcall\b|\bphone|\btext\b|\bnumber\b|\bodometer|# down\b|\bfinanc|\bdeposit|\bmonth\b/,
         score: 0.5,
       },
+      {
+        before:
+          /\b(?:the|my|our|your) (?:number|money|figure|ask)(?: on (?:it|this|her|him|this one))?(?: is|'s| would be| comes to| today is)$/,
+        unless: /\bcall\b|\btext\b|\bphone\b|\bring\b/,
+        score: 1.3,
+      },
+      { after: /^(?:is|'s|was) (?:the|my|our) (?:number|money|price|ask|figure)\b/, score: 1.3 },
+      {
+        after: /^(?:plus (?:the )?(?:vat|tax|doc|fees)|on the road|no vat|out the door|all in|no trades?|cash)\b/,
+        zones: ["opening", "closing"],
+        score: 1.3,
+      },
+      {
+        before: /\b(?:it's|it is|she's|she is|he's|we're|i'm|i am|this one's)(?: up| on)? at$/,
+        zones: ["opening", "closing"],
+        unless: /\bmiles?\b|\brpm|\bodometer|\bmileage|\bspeedo|\bdegrees|\bpercent/,
+        score: 1.3,
+      },
+      { before: /\b(?:i've |we've )?got (?:it|her|him|this one) (?:up |in |on )(?:at|for)$/, score: 1.3 },
       { before: /\bat$/, zones: ["closing"], unless: /\bmiles|\brpm|\bdone at|\bcall|\bmph/, score: 0.7 },
       { before: /\b(?:i|we)(?:'ve| have)? (?:got|have|put)$/, after: /^on (?:it|her|him|this)\b/, unless: /\bmiles\b/, score: 1.3 },
       {
