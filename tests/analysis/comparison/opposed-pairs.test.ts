@@ -467,6 +467,81 @@ const pairs: readonly Pair[] = [
       { component: "body", attribute: "size", part: "gap", value: 5, unit: "mm", position: "driver" },
     ],
   },
+  {
+    about: "a bed by two names, and a bed and its payload",
+    shown: [
+      { component: "body", attribute: "size", part: "truck body", value: 11, unit: "ft" },
+      { component: "cargo-floor", attribute: "size", part: "bed", value: 108, unit: "in" },
+    ],
+    as: "standard bed size",
+    quiet: [
+      { component: "body", attribute: "size", part: "truck body", value: 9, unit: "ft" },
+      { component: "cargo-floor", attribute: "size", part: "bed", value: 108, unit: "in" },
+      { component: "cargo-floor", attribute: "width", part: "bed", value: 49, unit: "in" },
+    ],
+  },
+  {
+    about: "four-wheel drive denied and driven, and denied and not driven",
+    shown: [
+      { component: "transmission", attribute: "presence", part: "four-wheel drive", value: "absent" },
+      { component: "vehicle", attribute: "type", part: "driven wheels", value: "four-wheel drive" },
+    ],
+    as: "type driven wheels",
+    quiet: [
+      { component: "transmission", attribute: "presence", part: "four-wheel drive", value: "absent" },
+      { component: "vehicle", attribute: "type", part: "driven wheels", value: "rear-wheel drive" },
+    ],
+  },
+  {
+    about: "a tow bar denied and described, and one denied and a bumper described",
+    shown: [
+      { component: "body", attribute: "presence", part: "tow bar", position: "rear", value: "absent" },
+      { component: "bumper", attribute: "condition", part: "hitch", value: "flawed", quote: "the ball's a bit worn" },
+    ],
+    as: "presence hitch",
+    quiet: [
+      { component: "body", attribute: "presence", part: "tow bar", position: "rear", value: "absent" },
+      { component: "bumper", attribute: "condition", position: "rear", value: "flawed", quote: "a scuff" },
+    ],
+  },
+  {
+    about: "two axle ratios in three places, and one worked out and quoted",
+    // 43 teeth over 11 make 3.909.
+    shown: [
+      { component: "final-drive", attribute: "ratio", value: 3.909 },
+      { component: "final-drive", attribute: "ratio", value: 3.73, zone: "documents" },
+    ],
+    as: "measure axle ratio",
+    quiet: [
+      { component: "final-drive", attribute: "ratio", value: 3.909 },
+      { component: "final-drive", attribute: "ratio", value: 3.91 },
+      { component: "final-drive", attribute: "ratio", value: 3.9 },
+    ],
+  },
+  {
+    about: "two prices, and a price with its tax",
+    shown: [
+      { component: "price", attribute: "price", value: 7995, unit: "GBP", quote: "seven nine nine five" },
+      { component: "price", attribute: "price", value: 9594, unit: "GBP", quote: "nine five nine four" },
+    ],
+    as: "measure asking price",
+    quiet: [
+      { component: "price", attribute: "price", value: 7995, unit: "GBP", quote: "seven nine nine five" },
+      { component: "price", attribute: "price", value: 9594, unit: "GBP", quote: "so nine five nine four on the road" },
+    ],
+  },
+  {
+    about: "two gross weights, and gross weight and payload",
+    shown: [
+      { component: "vehicle", attribute: "size", part: "weight rating", value: 8600, unit: "lb", quote: "gross is eighty six hundred" },
+      { component: "vehicle", attribute: "size", part: "weight rating", value: 9200, unit: "lb", quote: "gvwr ninety two hundred" },
+    ],
+    as: "measure gross weight size",
+    quiet: [
+      { component: "vehicle", attribute: "size", part: "weight rating", value: 8600, unit: "lb", quote: "gross is eighty six hundred" },
+      { component: "vehicle", attribute: "size", part: "weight rating", value: 3000, unit: "lb", quote: "payload's three thousand" },
+    ],
+  },
 ];
 
 describe.for([...pairs])("$about", ({ shown, as, quiet }) => {

@@ -104,7 +104,7 @@ function propertyOf({ component, attribute }: Claim, reading: Reading): string {
 const eachCornerItsOwn: ReadonlySet<string> = new Set(["tire.depth", "tire.pressure", "brakes.thickness"]);
 
 /** Parts of which there are many, each with its own figure: the gap of one door says nothing of the next. */
-const neverAlike: ReadonlySet<string> = new Set(["gap", "panel gap", "crack", "scratch", "chip", "dent", "tear"]);
+const neverAlike: ReadonlySet<string> = new Set(["gap", "panel gap", "weight rating", "crack", "scratch", "chip", "dent", "tear"]);
 
 /** Here a bare "three inch pipe" is a rack's or a drain's. */
 const awayFromExhaust: ReadonlySet<string> = new Set(["cabin", "cargo", "roof"]);

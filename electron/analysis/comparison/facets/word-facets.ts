@@ -1,5 +1,6 @@
 import type { Claim, ComponentName, ZoneName } from "../../../../shared-types/index.ts";
 import type { Facet, Reading } from "../slots/facet.ts";
+import { homeOf } from "../slots/homes.ts";
 import { slotPart } from "../slots/parts.ts";
 import { unplacedMeaning } from "../slots/positions.ts";
 import { topicOf, wordSlots } from "../slots/word-slots.ts";
@@ -86,6 +87,23 @@ export function typeFacets(claim: Claim): Facet[] {
 const hidesSomething =
   /\b(you|to|they|that|it|can|could|would|will|liner|paint|help|i|we|which|mats?|covers?) hides?\b|\bhides? (rust|it|that|the|a|dirt|anything|everything|stuff|things)\b/i;
 
+/** Equipment that is a choice of a kind: who has it has made the choice, and who has not, the other. Common practice. */
+export const chosenByPresence = [
+  { part: "four-wheel drive", component: "transmission", present: "four-wheel drive", absent: "two-wheel drive" },
+  { part: "heat pump", component: "air-conditioning", present: "heat pump", absent: "resistance heater" },
+  { part: "turbo", component: "engine", present: "turbocharged", absent: "naturally aspirated" },
+  { part: "clutch pedal", component: "transmission", present: "manual", absent: "automatic" },
+] as const satisfies readonly { part: string; component: ComponentName; present: string; absent: string }[];
+
+/** The kind that is chosen by having the part or not. */
+function chosenFacets(claim: Claim, part: string | null): Facet[] {
+  const home = homeOf(claim, part);
+  const row = chosenByPresence.find((candidate) => candidate.part === home.part && candidate.component === home.component);
+  const value = claim.value === "present" ? row?.present : claim.value === "absent" ? row?.absent : undefined;
+  if (!row || value === undefined) return [];
+  return typeFacets({ ...claim, component: row.component, attribute: "type", part: null, value }).map((made) => ({ ...made, claim }));
+}
+
 /** "No liner", taken for a liner: such words show nothing to be there. */
 const deniedAtTheEnd = /\b(no|without( a| an| any)?|never had( a| an| any)?|(has|does|is|do)(n't| not)( have)?( a| an| any)?)( \S+){1,2}$/i;
 
@@ -111,7 +129,8 @@ export function wordFacets(claim: Claim): Facet[] {
     !namesTheWhole(claim)
   )
     return [];
-  return facet({
+  const chosen = attribute === "presence" ? chosenFacets(claim, part) : [];
+  const made = facet({
     claim: total && zonesOfSummary.has(claim.zone) ? { ...claim, position: null } : claim,
     kind: attribute,
     part,
@@ -121,6 +140,7 @@ export function wordFacets(claim: Claim): Facet[] {
     meaning: total ? "whole" : (row?.unplaced ?? unplacedMeaning[claim.component]),
     reading,
   });
+  return [...made, ...chosen];
 }
 
 /** A row that is for the component alone lends its topic to a part only where the part would not say what it is about ("hood paint color"). */

@@ -31,6 +31,13 @@ export const spokenCircumstances: readonly SpokenCircumstance[] = [
     example: "three eighteen at the tires",
   },
   {
+    words:
+      /\b((plus|with|inc(l(uding)?)?|and) (the )?(v ?a ?t|tax(es)?)|on the road|out the door|drive ?away|delivered|tax and (title|tags))\b/i,
+    name: "with tax",
+    attributes: ["price"],
+    example: "nine five nine four on the road",
+  },
+  {
     words: /\b(new price|price new|when (it was )?new|brand new it|sticker(ed)?|msrp|list(ed)? (at|for) new)\b/i,
     name: "new",
     attributes: ["price"],

@@ -138,6 +138,21 @@ const narrowerWords: readonly {
 }[] = [
   { component: "exhaust", attribute: "diameter", part: "header", words: /\b(headers?|primar(y|ies)|manifolds?)\b/i },
   { component: "exhaust", attribute: "diameter", part: "tailpipe tip", words: /\b(tips?|outlets?|go out to)\b/i },
+  { component: "vehicle", attribute: "size", part: "payload", words: /\bpay ?load\b/i },
+  {
+    component: "vehicle",
+    attribute: "size",
+    part: "towing weight",
+    words: /\b(tow(s|ing|ed)?|braked|trailer|pull(s|ing)?|pin|tongue|nose weight)\b/i,
+  },
+  {
+    component: "vehicle",
+    attribute: "size",
+    part: "gross weight",
+    words: /\b(gross|gvwr?|gvm|max(imum)? (authori[sz]ed )?(mass|weight)|all ?-?up)\b/i,
+  },
+  { component: "vehicle", attribute: "size", part: "curb weight", words: /\b(curb|kerb|unladen|empty|dry|tare)\b/i },
+  { component: "vehicle", attribute: "size", part: "axle weight", words: /\b(axles?|rears?|fronts?)\b/i },
   { component: "brakes", attribute: "thickness", part: "rotor", words: /\b(rotors?|dis[ck]s?)\b/i },
 ];
 

@@ -215,7 +215,7 @@ export function figuresAgree(first: Figure, second: Figure, agreement: Agreement
 
 /** A gallon or pint may be the imperial one: a British speaker's twelve gallons are not an American's. Both readings are allowed for. */
 function imperialReadings(figure: Figure): readonly Figure[] {
-  if (figure.unit !== "gal" && figure.unit !== "pt") return [figure];
+  if (figure.unit !== "gal" && figure.unit !== "pt" && figure.unit !== "qt") return [figure];
   const factor = imperialFactor[figure.unit];
   return [figure, { ...figure, amount: figure.amount * factor, step: figure.step * factor }];
 }
@@ -226,7 +226,7 @@ function amountsAgree(first: Figure, second: Figure, agreement: Agreement): bool
   if (apart <= floatSlack * Math.max(1, larger)) return true;
   switch (agreement.by) {
     case "name":
-      return apart <= agreement.within;
+      return apart <= agreement.within || cutToFewerPlaces(first, second, apart);
     case "share":
       // A loose figure may be off by as much again as its last digit.
       return apart <= agreement.share * larger || ((first.loose || second.loose) && apart <= 0.06 * larger);
@@ -240,6 +240,13 @@ function amountsAgree(first: Figure, second: Figure, agreement: Agreement): bool
     case "displacement":
       return displacementsAgree(first, second);
   }
+}
+
+/** Figures of three places and more are worked out, and are then quoted rounder: 3.909 as 3.9. */
+const workedOutStep = 0.0011;
+
+function cutToFewerPlaces(first: Figure, second: Figure, apart: number): boolean {
+  return Math.min(first.step, second.step) <= workedOutStep && apart <= Math.max(first.step, second.step) / 2 + floatSlack;
 }
 
 /**

@@ -1,0 +1,105 @@
+import type { AttributeName, Claim, ComponentName } from "../../../../shared-types/index.ts";
+
+interface Home {
+  readonly component: ComponentName;
+  readonly part: string;
+  /** Names under which the part is told of, whatever component it was taken for. */
+  readonly parts: readonly string[];
+  /** Components it may have been taken for; others have parts of the same name. */
+  readonly from: readonly ComponentName[];
+  readonly attributes: "every" | readonly AttributeName[];
+}
+
+/** Parts that belong to one component or another by who speaks: they are compared as one. Common practice. */
+export const homes = [
+  {
+    component: "body",
+    part: "bed",
+    parts: ["bed", "truck body", "service body", "flatbed", "flat bed", "deck", "box", "load bed", "pickup box", "utility body"],
+    from: ["body", "cargo-floor"],
+    attributes: ["size"],
+  },
+  {
+    component: "engine",
+    part: "intake",
+    parts: ["intake", "intake manifold", "inlet manifold", "manifold"],
+    from: ["engine", "fuel-system"],
+    attributes: ["material", "originality", "condition", "type"],
+  },
+  {
+    component: "exhaust",
+    part: "exhaust manifold",
+    parts: ["exhaust manifold", "header"],
+    from: ["engine", "exhaust"],
+    attributes: ["material", "originality", "condition"],
+  },
+  {
+    component: "bumper",
+    part: "hitch",
+    parts: ["hitch", "tow bar", "towbar", "receiver", "receiver hitch", "tow hitch", "tow ball", "gooseneck"],
+    from: ["bumper", "body", "frame", "vehicle", "trim"],
+    attributes: ["presence"],
+  },
+  {
+    component: "trim",
+    part: "roof rack",
+    parts: ["roof rack", "roof rail", "roof bar", "luggage rack", "rail"],
+    from: ["trim", "body", "top", "vehicle"],
+    attributes: ["presence", "material", "color", "originality"],
+  },
+  {
+    component: "top",
+    part: "sunroof",
+    parts: ["sunroof", "moonroof", "sun roof", "panoramic roof"],
+    from: ["top", "body", "glass", "vehicle"],
+    attributes: ["presence", "condition"],
+  },
+  {
+    component: "top",
+    part: "tonneau cover",
+    parts: ["tonneau", "tonneau cover"],
+    from: ["top", "body", "cargo-floor", "vehicle", "trim"],
+    attributes: ["presence"],
+  },
+  {
+    component: "air-conditioning",
+    part: "heat pump",
+    parts: ["heat pump"],
+    from: ["air-conditioning", "electrical", "vehicle"],
+    attributes: ["presence"],
+  },
+  {
+    component: "air-conditioning",
+    part: "heater",
+    parts: ["heater", "cabin heater"],
+    from: ["air-conditioning", "cooling", "vehicle", "dash"],
+    attributes: ["presence", "condition"],
+  },
+  {
+    component: "dash",
+    part: "head-up display",
+    parts: ["head-up display", "head up display", "hud"],
+    from: ["dash", "glass", "vehicle", "electrical"],
+    attributes: ["presence"],
+  },
+  {
+    component: "transmission",
+    part: "four-wheel drive",
+    parts: ["four-wheel drive", "four wheel drive", "all-wheel drive"],
+    from: ["transmission", "final-drive", "vehicle"],
+    attributes: ["presence"],
+  },
+] as const satisfies readonly Home[];
+
+/** Where a part is compared: its own component and name, or another's where the trade puts it in more than one. */
+export function homeOf(claim: Claim, part: string | null): { readonly component: ComponentName; readonly part: string | null } {
+  const { component, attribute } = claim;
+  const home = (homes as readonly Home[]).find(
+    (row) =>
+      part !== null &&
+      row.parts.includes(part) &&
+      row.from.includes(component) &&
+      (row.attributes === "every" || row.attributes.includes(attribute)),
+  );
+  return home ? { component: home.component, part: home.part } : { component, part };
+}
