@@ -252,14 +252,14 @@ const readings: readonly Row[] = [
 
 /** What is asked, what the papers say, and whose year a paper gives: forms of speech are common practice. */
 const sumsAndPapers: readonly Row[] = [
-  { why: "the number", heard: "Two owners and the number is 22,900.", zone: "opening", told: ["price 22900 USD -"] },
-  { why: "is the number", heard: "38,500 is the number.", zone: "opening", told: ["price 38500 USD -"] },
-  { why: "plus the VAT", heard: "white, boot's clean, bonnet's good, 7,995 plus the vat", zone: "opening", told: ["price 7995 GBP -"] },
+  { why: "the number", heard: "Two owners and the number is 22,900.", zone: "opening", told: ["price - price 22900 USD"] },
+  { why: "is the number", heard: "38,500 is the number.", zone: "opening", told: ["price - price 38500 USD"] },
+  { why: "plus the VAT", heard: "white, boot's clean, bonnet's good, 7,995 plus the vat", zone: "opening", told: ["price - price 7995 GBP"] },
   {
     why: "a price last spring",
     heard: "it's at $13,750, it was 14,500 last spring",
     zone: "opening",
-    told: ["price 13750 USD -", "price 14500 USD -"],
+    told: ["price - price 13750 USD", "price - price 14500 USD"],
   },
   { why: "a speed, not a price", heard: "I've had her at seventy on the bypass", zone: "closing", told: [] },
   { why: "a bill and its part", heard: "Bill for the brakes, one eighty.", zone: "documents", told: ["brakes - price 180 USD"] },
