@@ -20,7 +20,7 @@ export const leatherWords = new Set(["leather", "hide", "hides", "vinyl", "cloth
 
 /** Words after a color that make it something else: "red light", "black box", "the green stuff". */
 export const notAColorBefore = new Set(
-  "light lights stuff tooth book flag letter letters box tape line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle dot dots plate hammer blanket soap bag bags tank tanks panel screen face faces numbers tips cap caps".split(
+  "light lights stuff tooth book flag letter letters box tape line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle dot dots plate hammer blanket soap bag bags tank tanks panel screen face faces numbers tips cap caps envelope envelopes folder binder pouch sleeve wallet paper sheet ink marker pen crayon chalk shirt jacket house building barn rag towel dust mud".split(
     " ",
   ),
 );
@@ -107,6 +107,10 @@ export const colorExamples = [
   { says: "You can see that oxblood leather.", component: "seats", value: "oxblood" },
   { says: "It's a red truck.", component: "paint", value: "red" },
   { says: "The top is black.", component: "top", value: "black" },
+  { says: "It's in the pearl white and it shows well.", component: "paint", value: "white" },
+  { says: "Where it says color, it says silver.", component: "paint", value: "silver" },
+  { says: "The logbook says blue.", component: "paint", value: "blue" },
+  { says: "It's canvas, not vinyl, the mohair kind, black, and the bows are fine.", component: "top", value: "black" },
 ] as const;
 
 export const colorQuiet = [
@@ -118,4 +122,7 @@ export const colorQuiet = [
   "White letters on the tires.",
   "The brake fluid is the green stuff.",
   "It looks about black in here.",
+  "They're in the white envelope.",
+  "The trim code says blue.",
+  "My wife says blue.",
 ] as const;
