@@ -1,5 +1,6 @@
 import type { Claim } from "../../../../shared-types/index.ts";
 import { convert } from "../../vocabulary/units.ts";
+import { isVehicleYear } from "../slots/vehicle-year.ts";
 
 /** What the claims say together that bears on how one of them is to be read. */
 export interface ClaimNotes {
@@ -9,11 +10,13 @@ export interface ClaimNotes {
   readonly sumsOfMoney: ReadonlySet<number>;
   /** Miles that were named as such, least and most: a bare number of quite another size is no mileage. */
   readonly milesNamed: { readonly least: number; readonly most: number } | null;
+  /** The years given as the vehicle's own, first and last. */
+  readonly modelYears: { readonly first: number; readonly last: number } | null;
   /** Liters of displacement that were given with their unit, least and most; likewise. */
   readonly litersNamed: { readonly least: number; readonly most: number } | null;
 }
 
-export const noNotes: ClaimNotes = { boredOver: false, sumsOfMoney: new Set(), milesNamed: null, litersNamed: null };
+export const noNotes: ClaimNotes = { boredOver: false, sumsOfMoney: new Set(), milesNamed: null, litersNamed: null, modelYears: null };
 
 /** Words that make a bare figure a sum of money, whatever it was taken for. */
 const moneyWords =
@@ -31,6 +34,7 @@ export function notesOn(claims: readonly Claim[]): ClaimNotes {
       claims.filter(({ component, attribute, quote }) => component === "odometer" && attribute === "mileage" && mileageWords.test(quote)),
       "mi",
     ),
+    modelYears: modelYearsIn(claims),
     litersNamed: rangeOf(
       claims.filter(
         ({ component, attribute, quote }) => component === "engine" && attribute === "displacement" && displacementWords.test(quote),
@@ -39,6 +43,29 @@ export function notesOn(claims: readonly Claim[]): ClaimNotes {
     ),
     sumsOfMoney: new Set(claims.flatMap((claim) => (isMoney(claim) ? [Number(claim.value)] : []))),
   };
+}
+
+function modelYearsIn(claims: readonly Claim[]): ClaimNotes["modelYears"] {
+  const years = claims.flatMap((claim) =>
+    claim.component === "vehicle" &&
+    claim.attribute === "year" &&
+    claim.time === "today" &&
+    typeof claim.value === "number" &&
+    isVehicleYear(claim)
+      ? [claim.value]
+      : [],
+  );
+  return years.length === 0 ? null : { first: Math.min(...years), last: Math.max(...years) };
+}
+
+/** No vehicle is built so many years from its model year: a date further off was misread. */
+const mostYearsFromModel = 12;
+
+/** Whether a date of building may be this vehicle's. */
+export function isLikelyBuildDate({ value }: Claim, { modelYears }: ClaimNotes): boolean {
+  const year = Number(/^\d{4}/.exec(String(value))?.[0]);
+  if (modelYears === null || !Number.isFinite(year)) return true;
+  return year > modelYears.first - mostYearsFromModel && year < modelYears.last + mostYearsFromModel;
 }
 
 /** A unit of displacement in so many words. */

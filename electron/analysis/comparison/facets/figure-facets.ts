@@ -10,7 +10,7 @@ import { isVehicleYear } from "../slots/vehicle-year.ts";
 import { topicOf } from "../slots/word-slots.ts";
 import { isLoose, spokenStep } from "../values/approximation.ts";
 import { figureOf, type QuantityRule, quantityRuleFor } from "../values/quantities.ts";
-import { type ClaimNotes, isLikelyDisplacement, isSurelyMileage, isSurelyPrice } from "./claim-notes.ts";
+import { type ClaimNotes, isLikelyBuildDate, isLikelyDisplacement, isSurelyMileage, isSurelyPrice } from "./claim-notes.ts";
 import { facet } from "./make-facet.ts";
 
 export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
@@ -24,6 +24,7 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
   if (claim.component === "price" && !isSurelyPrice(claim)) return [];
   // One wheel in the cabin is the steering wheel.
   if (claim.component === "wheel" && claim.zone === "cabin" && !/\b(wheels|rims|alloys)\b/i.test(claim.quote)) return [];
+  if (claim.component === "vehicle" && claim.attribute === "date" && !isLikelyBuildDate(claim, notes)) return [];
   if (claim.component === "vehicle" && claim.attribute === "date" && /\b(they|these|those)('re| were| are)\b/i.test(claim.quote)) return [];
   if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim)) return [];
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];

@@ -29,7 +29,9 @@ export function facet(parts: FacetParts): Facet[] {
   const place = placeOf(claim, parts.meaning, part);
   if (place === undefined) return [];
   const component = parts.component ?? home.component;
-  const subject: Subject = { component, part, property, topic: parts.topic, weight: parts.weight };
+  // One name for one part, whichever the first speaker used.
+  const topic = parts.part !== null && part !== null ? parts.topic.replace(parts.part, part) : parts.topic;
+  const subject: Subject = { component, part, property, topic, weight: parts.weight };
   const slot = [parts.kind, component, part ?? "", property, circumstanceOf(claim) ?? "", parts.dimension ?? ""].join("|");
   return [{ claim, slot, kind: parts.kind, place, reading: parts.reading, subject }];
 }

@@ -176,7 +176,7 @@ const zonesOfSummary: ReadonlySet<string> = new Set(["opening", "closing", "docu
 /** "All original", "never been painted": such a claim is about every part, where a bare "the paint it came with" may leave some out. */
 function isTotal(claim: Claim): boolean {
   return (
-    /\b(all|every|everything|completely|entirely|totally|a hundred percent|never been (painted|repainted|resprayed|apart|touched|recovered|redone))\b/i.test(
+    /\b(all|every|everything|completely|entirely|totally|a hundred percent|never been (painted|repainted|resprayed|apart|touched|recovered|redone|shot)|(nobody|no one|no-one)(('s| has| have)? ever| ever) (shot|painted|sprayed|touched|had a gun to)|never (seen|had) (a |any )?(gun|paint|spray|respray|repaint))\b/i.test(
       claim.quote,
     ) && !/\b(but|except|other than|besides|apart from|the rest|all the (other|rest))\b/i.test(claim.quote)
   );
