@@ -208,7 +208,17 @@ const spokenChoices: Readonly<Record<string, readonly (readonly [string, string]
   ],
   "turbo-count": [["twin turbo", "single turbo"]],
   "cooling-medium": [["air cooled", "water cooled"]],
-  "clutch-actuation": [["hydraulic clutch", "cable clutch"]],
+  "clutch-actuation": [
+    ["hydraulic clutch", "cable clutch"],
+    ["hydraulic", "mechanical"],
+  ],
+  "brake-actuation": [["mechanical", "hydraulic"]],
+  "shock-kind": [["lever arm", "telescopic"]],
+  "frame-rails": [["boxed", "c-channel"]],
+  "camshaft-count": [["single overhead cam", "twin cam"]],
+  "oil-grade": [["5w-30", "10w-40"]],
+  "fan-drive": [["electric", "mechanical"]],
+  "paint-effect": [["metallic", "solid"]],
   "charging-connector": [["ccs", "chademo"]],
   "battery-ownership": [["leased", "owned"]],
   "battery-chemistry": [["lfp", "nickel manganese cobalt"]],
@@ -273,13 +283,17 @@ const placedFamilies: Readonly<Record<string, PositionName>> = {
   "brake-rotor-kind": "front",
   "spring-kind": "rear",
   "axle-kind": "front",
+  "shock-kind": "rear",
   "seat-adjustment": "driver-front",
 };
+
+/** The part that claims of a family must name alike. */
+const partOfFamily: Readonly<Record<string, string>> = { "camshaft-drive": "timing chain", "light-source": "headlight" };
 
 function typeMutations(): Mutation[] {
   return typeFamilies.flatMap((family) =>
     (spokenChoices[family.name] ?? [["missing", "missing"]]).map(([one, other]) => {
-      const part = family.parts === "named" ? (family.name === "camshaft-drive" ? "timing chain" : "headlight") : null;
+      const part = partOfFamily[family.name] ?? null;
       const sketch = (value: string): ClaimSketch => ({
         component: family.components[0],
         attribute: "type",

@@ -54,7 +54,8 @@ export const bodyAndPaperFamilies = [
     name: "top-kind",
     topic: "top",
     components: ["top"],
-    parts: "any",
+    // A soft top may be put up by hand and a sunroof by a motor.
+    parts: "named",
     weight: 45,
     choices: { power: /\b(power|electric)\b/, manual: /\bmanual\b/ },
   },
@@ -130,6 +131,15 @@ export const bodyAndPaperFamilies = [
     unplaced: "single",
     weight: 55,
     choices: { step: /\b(step|flare)[ -]?side\b/, fleet: /\b(fleet|style|wide)[ -]?side\b/ },
+  },
+  {
+    name: "paint-effect",
+    topic: "paint effect",
+    components: ["paint"],
+    parts: "any",
+    unplaced: "general",
+    weight: 30,
+    choices: { metallic: /\b(metallic|pearl(escent)?|flake)\b/, solid: /\b(solid|flat|non[ -]?metallic|straight) ?(colou?r|paint)?$/ },
   },
   {
     name: "paint-stage",

@@ -109,8 +109,38 @@ export const runningGearFamilies = [
     weight: 50,
     choices: {
       independent: /\bindependent\b|\b(ifs|irs)\b|\bdouble wishbones?\b|\bmulti ?-?link\b/,
-      solid: /\b(solid|live|beam|straight) axle\b|\bi ?-?beam\b/,
+      solid: /\b(solid|live|beam|straight|dropped)( rear| front)? axle\b|\bi ?-?beam\b|^live$/,
     },
+  },
+  {
+    name: "brake-actuation",
+    topic: "brake actuation",
+    components: ["brakes"],
+    parts: "any",
+    unplaced: "single",
+    weight: 50,
+    choices: {
+      mechanical: /\b(mechanical|cable|rod)( operated)?( brakes?)?$/,
+      hydraulic: /\bhydraulic( brakes?)?\b/,
+      air: /^air( brakes?)?$/,
+    },
+  },
+  {
+    name: "shock-kind",
+    topic: "shock absorbers",
+    components: ["suspension"],
+    parts: "any",
+    weight: 25,
+    choices: { lever: /\blever[ -]?arms?\b/, telescopic: /\b(telescopic|gas|tube) ?(shocks?|dampers?)?\b/ },
+  },
+  {
+    name: "frame-rails",
+    topic: "frame rails",
+    components: ["frame"],
+    parts: "any",
+    unplaced: "single",
+    weight: 35,
+    choices: { boxed: /\b(fully )?boxed\b/, channel: /\b(c|double|open)[ -]?channel\b|\bchannel (frame|section)\b/ },
   },
   {
     name: "frame-kind",
@@ -120,7 +150,7 @@ export const runningGearFamilies = [
     weight: 60,
     choices: {
       unibody: /\b(unibody|unitary|monocoque)\b/,
-      separate: /\b(full frame|body ?-?on ?-?frame|ladder( frame)?|separate chassis)\b/,
+      separate: /\b((full|separate|own) frame|body ?-?on ?-?frame|ladder( frame)?|separate chassis)\b/,
     },
   },
 ] as const satisfies readonly TypeFamily[];
