@@ -95,6 +95,9 @@ export const otherVehicleRules: readonly FrameRule[] = [
       "my/his/her <kin> 's got a/an/one/the",
       "out of my/his/her <kin> 's",
       "my/his/her <kin> had/has/drove/drives/owned/bought/got a/an/one/the !fellow/guy/man/shop/fella/chap/garage/lady/place/friend/mechanic/look/time/good/hand/receipt/kid/outfit/company/trimmer/painter/machinist/new/engine/motor/seats/seat/radio",
+      "my/his/her/our late/old/dear/poor/big/little/younger/older <kin> ran/had/drove/owned/bought/has/drives a/an/one/the/his/her",
+      "my/his/her/our <kin> ran a/an/one/the/his/her !shop/garage/dealership/business/yard/outfit/body",
+      "my/his/her/our <kin> 's had/have the/a/an/no",
       "i/we had one of/just/like/exactly/once/back/in/with/that",
       "i used to have",
       "owner/he/she/guy/lady/seller/fella had/has/owns/owned a/an/another ..2 car/convertible/coupe/sedan/wagon/roadster/van/pickup",
@@ -116,6 +119,23 @@ export const otherVehicleRules: readonly FrameRule[] = [
     ],
     example: { says: "My brother's car has the disc brakes. This car has drums.", framed: "disc brakes", free: "drums" },
     quiet: ["My brother did the brakes on this car.", "Out of a donor car came the seats."],
+  },
+  {
+    name: "every other one that is known",
+    meaning: otherVehicle,
+    reach: "clause",
+    phrases: [
+      "every/any/each _ i/we/you 've? ever !fitted/put/did",
+      "every/any/each other _ i/we/you 've? ever",
+      "all the others/ones i/we/you 've? ever",
+      "most of the others/ones i/we/you 've? see/seen/get/had/come",
+    ],
+    example: {
+      says: "This one has no rack. Every wagon I ever knew with a sunroof was damp.",
+      framed: "sunroof was damp",
+      free: "no rack",
+    },
+    quiet: ["Every panel is straight.", "Every panel we ever fitted is steel.", "It is the best one I ever saw."],
   },
   {
     name: "other years, grades and markets",

@@ -9,6 +9,8 @@ interface AtWork {
   readonly component: ComponentName;
   readonly part: string | null;
   readonly shown: readonly string[];
+  /** What must be told beside it, where the words alone could be of something else. */
+  readonly beside?: readonly string[];
   readonly unless?: readonly string[];
   readonly zones?: readonly ZoneName[];
   readonly says: string;
@@ -38,6 +40,26 @@ const atWork: readonly AtWork[] = [
     quiet: ["I can see the sky through the rust.", "The seat slides back.", "The visor overhead is clean."],
   },
   {
+    component: "top",
+    part: "sunroof",
+    shown: [
+      "knob/handle/crank/switch/button/catch/panel/shade ..8 twists/turns/winds/slides/tilts/pops !signal/signals/lamp",
+      "up? above/over my/your head ..10 twists/turns/winds/slides/tilts/pops",
+      "panel/glass/hatch over/above my/your/our head/heads",
+    ],
+    beside: [
+      "slides/slide/winds/pops/tilts/goes back/open/up ..8 air/sky/sun/sunshine/breeze",
+      "fresh air !vent/vents/intake",
+      "see/got/get/have/there 's the? sky !through",
+      "feel the breeze/sun",
+      "shade goes with it",
+    ],
+    unless: ["seat ..3 slides", "window/windows ..4 slides/winds/down", "see the sky through"],
+    zones: ["cabin", "roof", "drive"],
+    says: "This knob twists and it slides back and you get a bit of fresh air.",
+    quiet: ["This knob turns the heater up.", "This handle winds the window down and you get some air."],
+  },
+  {
     component: "transmission",
     part: "overdrive",
     shown: [
@@ -65,6 +87,26 @@ const atWork: readonly AtWork[] = [
     unless: ["cruise ..6 hold/holds", "cut-out/cutout in the exhaust"],
     says: "Hit this toggle, hear it bark, foot's off.",
     quiet: ["Hit the brake and hear it squeal.", "It holds fifty with my foot on the gas."],
+  },
+  {
+    component: "exhaust",
+    part: "exhaust brake",
+    shown: [
+      "toggle/switch/button/lever/stalk/paddle ..6 here/there/knee/dash/column/floor",
+      "flip/hit/push/press/pull this/the/that toggle/switch/button/lever/stalk/paddle",
+    ],
+    beside: [
+      "hear it/that/her bark/growl/snort/grumble",
+      "foot 's off ..8 hold/holds/slow/slows",
+      "n't touched the brake/brakes/pedal",
+      "without/not touching the brake/brakes/pedal",
+      "holds/hold it/her/you/the truck ..3 hill/grade/load",
+      "hold/holds # all day",
+    ],
+    unless: ["cruise"],
+    zones: ["drive", "cabin"],
+    says: "Hit this toggle here by my knee. Hear it bark? Foot's off.",
+    quiet: ["Hit this toggle here and the fog lights come on.", "Push this button on the dash and hear it start."],
   },
   {
     component: "engine",
@@ -210,6 +252,7 @@ export const equipmentAtWorkRules: readonly QualityRule[] = atWork.map((row) => 
   value: "present",
   phrases: row.shown,
   ...(row.unless ? { unless: row.unless } : {}),
+  ...(row.beside ? { beside: row.beside } : {}),
   ...(row.zones ? { zones: row.zones } : {}),
   about: [{ component: row.component, part: row.part }],
   // What does not work is a fault of what is there, and no sign that it is missing.

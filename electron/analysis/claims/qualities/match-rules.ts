@@ -5,30 +5,39 @@ import { qualityRules } from "./quality-rules.ts";
 
 export interface RulePhrase {
   readonly rule: QualityRule;
-  readonly cancels: boolean;
+  readonly role: "says" | "cancels" | "beside";
 }
 
 const book = new PhraseBook<RulePhrase>(
   qualityRules.flatMap((rule) => [
-    ...rule.phrases.map((text) => ({ text, meaning: { rule, cancels: false } })),
-    ...(rule.unless ?? []).map((text) => ({ text, meaning: { rule, cancels: true } })),
+    ...rule.phrases.map((text) => ({ text, meaning: { rule, role: "says" as const } })),
+    ...(rule.unless ?? []).map((text) => ({ text, meaning: { rule, role: "cancels" as const } })),
+    ...(rule.beside ?? []).map((text) => ({ text, meaning: { rule, role: "beside" as const } })),
   ]),
   { commas: "part-names" },
 );
 
-/** Every phrase of every rule in the speech, without those that a longer phrase of the rule cancels. In order of place. */
+/** Words between a phrase and the phrase that must stand beside it. */
+const besideReach = 18;
+
+/** Every phrase of every rule in the speech, without those that a longer phrase of the rule cancels or that lack what must stand beside them. In order of place. */
 export function matchRules(units: readonly SpokenUnit[]): PhraseHit<RulePhrase>[] {
   const hits = book.find(units);
-  const cancelled = cancelledUnits(hits);
-  return hits.filter((hit) => !hit.phrase.meaning.cancels && !isCancelled(cancelled.get(hit.phrase.meaning.rule), hit));
+  const cancelled = unitsBy(hits, "cancels");
+  const beside = unitsBy(hits, "beside");
+  return hits.filter((hit) => {
+    const { rule, role } = hit.phrase.meaning;
+    if (role !== "says" || isCancelled(cancelled.get(rule), hit)) return false;
+    return !rule.beside || standsBeside(beside.get(rule) ?? [], hit);
+  });
 }
 
-type Cancelled = ReadonlyMap<QualityRule, readonly (readonly [number, number])[]>;
+type UnitRanges = ReadonlyMap<QualityRule, readonly (readonly [number, number])[]>;
 
-function cancelledUnits(hits: readonly PhraseHit<RulePhrase>[]): Cancelled {
+function unitsBy(hits: readonly PhraseHit<RulePhrase>[], role: RulePhrase["role"]): UnitRanges {
   const ranges = new Map<QualityRule, [number, number][]>();
   for (const { phrase, firstUnit, endUnit } of hits) {
-    if (!phrase.meaning.cancels) continue;
+    if (phrase.meaning.role !== role) continue;
     const list = ranges.get(phrase.meaning.rule) ?? [];
     list.push([firstUnit, endUnit]);
     ranges.set(phrase.meaning.rule, list);
@@ -48,4 +57,8 @@ function isCancelled(ranges: readonly (readonly [number, number])[] | undefined,
   }
   for (let at = low - 1; at >= Math.max(0, low - 6); at--) if (ranges[at]![1] > hit.firstUnit) return true;
   return false;
+}
+
+function standsBeside(ranges: readonly (readonly [number, number])[], hit: PhraseHit<RulePhrase>): boolean {
+  return ranges.some(([first, end]) => first < hit.endUnit + besideReach && end > hit.firstUnit - besideReach);
 }

@@ -38,6 +38,11 @@ export interface QualityRule {
   readonly value: string;
   /** In the notation of the framing folder's `Phrase`. */
   readonly phrases: readonly string[];
+  /**
+   * Phrases one of which must stand close by, in this sentence or the ones beside it: what is done and what comes of it are told in
+   * sentences of their own ("Hit this toggle. Hear it bark?").
+   */
+  readonly beside?: readonly string[];
   /** Longer phrases that overlap and mean something else. */
   readonly unless?: readonly string[];
   readonly about: readonly FixedPart[] | NamedPart;
