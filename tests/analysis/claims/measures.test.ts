@@ -252,9 +252,19 @@ const readings: readonly Row[] = [
 
 /** What is asked, what the papers say, and whose year a paper gives: forms of speech are common practice. */
 const sumsAndPapers: readonly Row[] = [
-  { why: "the number", heard: "Two owners and the number is 22,900.", zone: "opening", told: ["price - price 22900 USD"] },
+  {
+    why: "the number",
+    heard: "Two owners and the number is 22,900.",
+    zone: "opening",
+    told: ["vehicle - count 2 -", "price - price 22900 USD"],
+  },
   { why: "is the number", heard: "38,500 is the number.", zone: "opening", told: ["price - price 38500 USD"] },
-  { why: "plus the VAT", heard: "white, boot's clean, bonnet's good, 7,995 plus the vat", zone: "opening", told: ["price - price 7995 GBP"] },
+  {
+    why: "plus the VAT",
+    heard: "white, boot's clean, bonnet's good, 7,995 plus the vat",
+    zone: "opening",
+    told: ["price - price 7995 GBP"],
+  },
   {
     why: "a price last spring",
     heard: "it's at $13,750, it was 14,500 last spring",
@@ -273,6 +283,34 @@ const sumsAndPapers: readonly Row[] = [
   },
   { why: "a title's year", heard: "Title's clean, 2019.", zone: "documents", told: ["title - year 2019 -"] },
   { why: "an early one of its year", heard: "So it's an early 1969.", zone: "documents", told: ["vehicle - year 1969 -"] },
+  { why: "money offered", heard: "I had a fella offer me 31,000 at a fairground.", zone: "opening", told: [] },
+  { why: "a stock number", heard: "Stock number is 4,417.", zone: "closing", told: [] },
+  { why: "mileage on an MOT", heard: "MOT here, sixty two thousand on that one.", zone: "documents", told: ["title - mileage 62000 mi"] },
+  {
+    why: "the spare's own tire",
+    heard: "Spare's here, the skinny one, 155 80 13 on a steel wheel.",
+    zone: "cargo",
+    told: ["spare - size 155/80R13 -"],
+  },
+  {
+    why: "the road tires beside the spare",
+    heard: "Spare's in here. The road tires are 215 60 15 all round.",
+    zone: "cargo",
+    told: ["tire all size 215/60R15 -"],
+  },
+  {
+    why: "pounds in the back",
+    heard: "Tires are radials. Thirty two pounds in the back.",
+    zone: "passenger-side",
+    told: ["tire rear pressure 32 psi"],
+  },
+  {
+    why: "where the oil pressure settles",
+    heard: "Oil pressure sixty, it'll settle about forty.",
+    zone: "drive",
+    told: ["engine - pressure 60 psi", "engine - pressure 40 psi"],
+  },
+  { why: "an eighth of a gap", heard: "The gap's an eighth all the way up.", zone: "driver-side", told: ["body driver size 0.125 in"] },
   { why: "torque on the sheet", heard: "two fifty one on the torque", zone: "drive", told: ["engine - torque 251 lb-ft"] },
 ];
 

@@ -101,10 +101,17 @@ function isSpare(around: NumberSurroundings): boolean {
   // Named after the number in another clause it is the next thing said, not this one.
   if (spare.mention.first > around.number.first && spare.reach !== "clause") return false;
   const road = rolling.find(({ mention }) => mention.component !== "spare");
+  // "The spare is the skinny one, 155 80 13 on a steel wheel": where spares lie, one tire and one wheel are the spare's own.
+  if (whereSparesLie.has(around.zone) && spare.mention.end <= around.number.first && spare.cost < 0.6 && !roadSet.test(around.near))
+    return true;
   if (spare.reach === "recent" && !whereSparesLie.has(around.zone)) return false;
   // The spare has a tire and a wheel of its own: they take the talk away from it only where they are plainly nearer.
   return !road || spare.cost < road.cost + 0.15;
 }
+
+/** The wheels it stands on, named beside a figure of the spare's. */
+const roadSet =
+  /\b(?:road (?:wheels?|tires?)|(?:all )?four (?:wheels|tires)|the other four|on the (?:car|truck|ground)|fronts|rears|wheels|tires)\b/;
 
 const whereSparesLie: ReadonlySet<string> = new Set(["cargo", "rear", "underside"]);
 

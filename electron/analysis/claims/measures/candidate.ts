@@ -39,7 +39,7 @@ export function unitSpoken(reading: Reading, said: string): boolean {
 
 /** Where a unit goes without saying: a sixteenth is of an inch. */
 export function supposed(reading: Reading): boolean {
-  return reading.rule.includes("fraction") || reading.rule.includes("sixteenth");
+  return reading.rule.includes("fraction") || reading.rule.includes("sixteenth") || reading.rule === "one-part-bare";
 }
 
 /** Words that make a number of their own with the one before ("three point belt", "four door", "two tone"). */

@@ -98,6 +98,12 @@ export const engineOutputSlots = [
       { about: ["engine/oil pressure"], reach: "clause", said: /\b(?:pounds|psi)$/, score: 0.95 },
       { said: /\boil\b/, score: 1.4 },
       {
+        before:
+          /\boil (?:pressure|gauge)\b[^.]{0,50}\b(?:settles?|drops?|falls?|comes? down|goes? down|idles?|sits?|hangs?|holds?)(?: back| down| in)?(?: to| at| about| around| maybe)*$/,
+        unless: /\bdegrees|\brpm|\bvolts/,
+        score: 1.1,
+      },
+      {
         before: /\boil(?: pressure)?(?:'s| is| was)?\b[^.#]{0,110}$/,
         about: ["engine/oil pressure"],
         unless: /\bdegrees|\brpm|\bquarts?|\bpints?/,

@@ -266,7 +266,7 @@ export const engineSlots = [
     part: "oil",
     attribute: "size",
     unit: "said",
-    need: { units: ["pt", "L", "gal"], min: 1, max: 45 },
+    need: { units: ["pt", "qt", "L", "gal"], min: 1, max: 45 },
     cues: [{ about: ["engine/oil"], score: 1.3 }],
     example: { heard: "oil it takes thirteen pints with the filter", value: 13 },
   },

@@ -100,7 +100,19 @@ export const odometerSlots = [
     attribute: "mileage",
     unit: "mi",
     need: { units: ["mi", "km", null], min: 500, max: 900000 },
+    value: (reading) =>
+      typeof reading.value === "number" && reading.unit === null && reading.value >= 1900 && reading.value <= 2035
+        ? undefined
+        : reading.value,
     cues: [
+      {
+        said: /thousand/,
+        about: ["title"],
+        zones: ["documents"],
+        unless:
+          /\bapplication|\btitle|\bdollars|\bpounds|\bquid|\basking|\bprice|\bbook (?:value|on)\b|\bodometer|\bdone at|\brebuilt|\breplaced/,
+        score: 1.2,
+      },
       {
         before:
           /\b(?:stamped (?:up )?(?:to|at)|service book|stamps? (?:stop )?(?:at|to)|last (?:mot|service|stamp)|mot (?:at|says))\b[^.#]{0,50}$/,

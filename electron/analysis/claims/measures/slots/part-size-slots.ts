@@ -248,7 +248,7 @@ export const partSizeSlots = [
     attribute: "ratio",
     unit: null,
     need: { kinds: ["ratio", "decimal"], units: [null], min: 5, max: 14 },
-    cues: [{ before: /\b(?:gear )?reduction(?:'s| is| it's| of)*$/, score: 1.4 }],
+    cues: [{ before: /\b(?:gear )?reduction(?: gear)?(?: drive)?(?:'s| is| it's| of)*$/, score: 1.4 }],
     example: { heard: "the gear reduction it's eight point one nine to one", value: 8.19 },
   },
   {

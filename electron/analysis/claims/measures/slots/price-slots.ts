@@ -154,7 +154,8 @@ export const priceSlots = [
     attribute: "price",
     unit: "said",
     need: { units: ["USD", "GBP", "EUR"], min: 500, max: 3000000 },
-    unless: /\btach\b|\brpm\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #/,
+    unless:
+      /\btach\b|\brpm\b|\boffer(?:ed|s|ing)?\b[^#~]* #|\bstock(?: number| no)?(?: is)? #|\bquoted\b[^#~]* #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella)(?:'s)?(?: been)? asking\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #/,
     cues: [
       {
         before:
@@ -180,7 +181,8 @@ export const priceSlots = [
     attribute: "price",
     unit: "said",
     need: { kinds: ["money", "integer", "measure", "decimal"], units: [null], min: 1000, max: 2000000 },
-    unless: /\btach\b|\brpm\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #/,
+    unless:
+      /\btach\b|\brpm\b|\boffer(?:ed|s|ing)?\b[^#~]* #|\bstock(?: number| no)?(?: is)? #|\bquoted\b[^#~]* #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella)(?:'s)?(?: been)? asking\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #/,
     cues: [
       {
         zones: ["closing"],

@@ -105,6 +105,20 @@ export const tireSlots = [
     cues: [
       {
         said: /\b(?:psi|pounds)\b/,
+        after: /^in (?:the |both )?(?:fronts?|backs?|rears?|duals)\b/,
+        about: ["tire", "wheel"],
+        unless: /\boil\b|\bboost\b|\bair (?:system|tank|brakes)\b|\bload\b|\bdollars|\bbags?\b/,
+        score: 1.1,
+      },
+      {
+        said: /\b(?:psi|pounds)\b/,
+        after: /^in (?:the )?(?:fronts?|backs?|rears?|duals)\b/,
+        zones: ["driver-side", "passenger-side"],
+        unless: /\boil\b|\bboost\b|\bair (?:system|tank|brakes)\b|\bload\b|\bdollars|\bbags?\b/,
+        score: 0.85,
+      },
+      {
+        said: /\b(?:psi|pounds)\b/,
         before: /\b(?:fronts?|rears?|backs?|near ?side|off ?side)(?: one)?(?:'s| is| are)?(?: at| about| on)*$/,
         zones: ["driver-side", "passenger-side"],
         score: 0.9,
