@@ -41,6 +41,8 @@ const namingWords: Partial<Record<ComponentName, RegExp>> = {
 
 /** Whether a kind, material or color was said where its component cannot be seen, and without naming it. */
 function saidOutOfView(claim: Claim): boolean {
+  // A seat named by its row is in view where the rear flap is up.
+  if (claim.component === "seats" && claim.zone === "cargo" && claim.part !== null) return false;
   return (outOfView[claim.zone]?.has(claim.component) ?? false) && !namingWords[claim.component]?.test(claim.quote);
 }
 

@@ -6,7 +6,7 @@ const fronts: ReadonlySet<Place> = new Set<Place>(["front", "driver-front", "pas
 const rears: ReadonlySet<Place> = new Set<Place>(["rear", "driver-rear", "passenger-rear"]);
 
 /**
- * Tires and wheels come in pairs that may rightly differ, and a speaker who stands at one side often leaves out which he means. Once front
+ * Tires, wheels and brake rotors come in pairs that may rightly differ, and a speaker who stands at one side often leaves out which he means. Once front
  * and rear are both known, such a claim can be placed:
  *
  * - "this side" with a value known from the front or the rear is about that one;
@@ -14,8 +14,8 @@ const rears: ReadonlySet<Place> = new Set<Place>(["rear", "driver-rear", "passen
  *   is left alone: it may be the spare's.
  */
 export function settlePlaces(facets: readonly Facet[], classes: readonly number[]): readonly Facet[] {
-  const component = facets[0]?.subject.component;
-  if (component === undefined || unplacedMeaning[component] !== "resolve") return facets;
+  const inPairs = facets.some((facet) => facet.place === "in-view" || unplacedMeaning[facet.subject.component] === "resolve");
+  if (!inPairs) return facets;
   const frontClasses = classesAt(facets, classes, fronts);
   const rearClasses = classesAt(facets, classes, rears);
   const bothKnown = frontClasses.size > 0 && rearClasses.size > 0;

@@ -147,7 +147,13 @@ export const quantityRules = {
   "paint.date": { topic: "date of the paintwork", parts: "same", agreement: { by: "name", within: 0 }, weight: 45 },
   "paint.year": { topic: "year of the paintwork", parts: "same", agreement: { by: "name", within: 0 }, weight: 45 },
   "seats.date": { topic: "date of the seat work", parts: "same", agreement: { by: "name", within: 0 }, weight: 35 },
-  "brakes.diameter": { topic: "brake %part diameter", parts: "named", agreement: { by: "share", share: 0.015 }, weight: 35 },
+  "brakes.diameter": {
+    topic: "brake %part diameter",
+    parts: "named",
+    unplaced: "resolve",
+    agreement: { by: "share", share: 0.015 },
+    weight: 35,
+  },
   "brakes.thickness": { topic: "brake %part thickness", parts: "named", agreement: { by: "share", share: 0.05 }, weight: 50 },
   "suspension.diameter": {
     topic: "%part diameter",
