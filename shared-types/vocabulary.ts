@@ -122,6 +122,7 @@ export const unitNames = [
   "cc",
   "gal",
   "pt",
+  "qt",
   "cu ft",
   "ga",
   "ft",

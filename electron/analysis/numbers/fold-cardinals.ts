@@ -77,6 +77,8 @@ function smallCardinal(raw: readonly RawPiece[], at: number): Part | undefined {
     // "two ninety two V8": there the V opens the next thing.
     const counted = singleDigitCounts.includes(raw[at + 2]?.text ?? "") && !(raw[at + 2]?.text === "v" && raw[at + 3]?.value !== undefined);
     const takenByCount = counted && (isHundredsShorthand(raw[at - 1]) || countsOnlyFew(following, raw[at + 2]));
+    // "five w thirty | six and a half liters": an oil grade is a whole number of tens.
+    if (raw[at - 1]?.text === "w" && raw[at - 2]?.value !== undefined) return { value: piece.value, next: at + 1, plural: false };
     const finishes = following?.role === "ones" || isFigureAfterTens(following);
     if (finishes && !takenByCount && !piece.plural && !opensNextHundred(raw, at))
       return {

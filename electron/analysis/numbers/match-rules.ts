@@ -169,6 +169,9 @@ const asides = asideUnits.map((aside) => ({ kind: aside.kind, endAt: wordsAt(asi
 /** A reading less likely than this (a mishearing) gains nothing from the unit that follows: the unit speaks for every reading alike. */
 const leastOwnWeight = 0.1;
 
+/** A reading that needs its topic and is likelier than this by itself is satisfied by a unit of that topic. */
+const leastWeightWithUnit = 0.3;
+
 const money: ReadonlySet<string> = new Set(["USD", "GBP", "EUR"]);
 
 /** Rules whose decimals were said without a point. */
@@ -189,7 +192,7 @@ function measure(draft: Draft, spoken: UnitMatcher, line: Line, pointLost: boole
   if (spoken.unit === "V" && draft.value > 100 && [12, 24].includes(draft.value % 100)) return undefined;
   const typical = draft.value >= spoken.typical[0] && draft.value <= spoken.typical[1];
   // A reading that needed a topic ("58" for 58,000) does not gain one from a unit that says otherwise.
-  if (draft.needsTopic && draft.weight <= 0.12) return undefined;
+  if (draft.needsTopic && draft.weight <= 0.14) return undefined;
   if (draft.needsTopic && !(money.has(spoken.unit) || spoken.unit === "mi" || spoken.unit === "km")) return undefined;
   const home = spoken.unit === "GBP" && !/sterling|quid/.test(line.text) ? (line.british ? 1.3 : 0.25) : 1;
   return {
@@ -201,7 +204,7 @@ function measure(draft: Draft, spoken: UnitMatcher, line: Line, pointLost: boole
     repaired: draft.repaired,
     topic: draft.needsTopic ? draft.topic : draft.weight < leastOwnWeight ? undefined : unitTopic(spoken.unit),
     // "38 4 12 kilometers": the unit itself speaks of distance.
-    needsTopic: draft.needsTopic && spoken.share < 0.9,
+    needsTopic: draft.needsTopic && (spoken.share < 0.9 || draft.weight < leastWeightWithUnit),
     unitSaid: spoken.share >= 0.9,
   };
 }

@@ -60,13 +60,16 @@ function crossesCaption(line: Line, first: number, end: number): boolean {
   return from !== undefined && to !== undefined && from.caption !== to.caption;
 }
 
+const unitStrength = 0.5;
+
 function weigh<T extends Draft>(draft: T, strengths: ReadonlyMap<Topic, number>, strongest: number, told: number): T | undefined {
   // A bare number loses where the words ask for something it could also be.
   if (draft.topic === undefined)
     return (draft.kind === "integer" || draft.kind === "decimal") && draft.unit === undefined
       ? { ...draft, weight: draft.weight * (1 - told * 0.3) }
       : draft;
-  const strength = strengths.get(draft.topic) ?? 0;
+  // A unit inside the stretch speaks of its topic as well as one beside it would.
+  const strength = Math.max(strengths.get(draft.topic) ?? 0, draft.unitSaid ? unitStrength : 0);
   if (draft.needsTopic && strength < leastTopic) return undefined;
   // A far-fetched reading ("sixty two" for 62,000) stays behind the plain one even where its topic is spoken of.
   const gained = draft.weight + (1 - draft.weight) * strength * (draft.needsTopic && draft.weight <= 0.12 ? 0.5 : 0.8);

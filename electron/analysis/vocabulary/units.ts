@@ -20,7 +20,7 @@ export type Dimension =
 /**
  * Each unit as a multiple of its dimension's base (mm, L, kW, N·m, kPa, kg).
  * Exact by definition: in, mi, lb, cu in, gal (231 cu in), pt. hp = 550 ft·lbf/s, lbf·ft and psi follow from lb, ft and g0 = 9.80665 m/s²;
- * PS = 75 kgf·m/s = 0.73549875 kW. Cross-checked with js-quantities in the tests. `pt` and `gal` are the US ones; see `imperialFactor`.
+ * PS = 75 kgf·m/s = 0.73549875 kW. Cross-checked with js-quantities in the tests. `pt`, `qt` and `gal` are the US ones; see `imperialFactor`.
  */
 export const unitTable = {
   mm: { dimension: "length", factor: 1 },
@@ -37,6 +37,7 @@ export const unitTable = {
   "cu ft": { dimension: "volume", factor: 28.316846592 },
   gal: { dimension: "volume", factor: 3.785411784 },
   pt: { dimension: "volume", factor: 0.473176473 },
+  qt: { dimension: "volume", factor: 0.946352946 },
   kW: { dimension: "power", factor: 1 },
   hp: { dimension: "power", factor: 0.7456998715822702 },
   PS: { dimension: "power", factor: 0.73549875 },
@@ -55,8 +56,8 @@ export const unitTable = {
   EUR: { dimension: "EUR", factor: 1 },
 } as const satisfies Record<UnitName, { dimension: Dimension; factor: number }>;
 
-/** An imperial (British) gallon is 4.54609 L and its pint an eighth of it: multiply a US gallon or pint figure by this to get there. */
-export const imperialFactor = { gal: 4.54609 / 3.785411784, pt: 0.56826125 / 0.473176473 } as const;
+/** An imperial (British) gallon is 4.54609 L, its quart a quarter and its pint an eighth of it: multiply a US figure by this to get there. */
+export const imperialFactor = { gal: 4.54609 / 3.785411784, pt: 0.56826125 / 0.473176473, qt: 1.1365225 / 0.946352946 } as const;
 
 /** The value in another unit of the same dimension, unrounded; undefined where the two do not measure the same thing. */
 export function convert(value: number, from: UnitName, to: UnitName): number | undefined {

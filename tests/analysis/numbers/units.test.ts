@@ -15,6 +15,7 @@ const theirName: Partial<Record<UnitName, string>> = {
   cc: "cm3",
   gal: "gal",
   pt: "pt",
+  qt: "qt",
   "cu ft": "ft3",
   ft: "ft",
   hp: "hp",
@@ -25,6 +26,7 @@ const theirName: Partial<Record<UnitName, string>> = {
   psi: "psi",
   bar: "bar",
   lb: "lb",
+  kg: "kg",
   mi: "mi",
   km: "km",
   V: "V",
@@ -76,6 +78,7 @@ describe("published conversions", () => {
   test("an imperial gallon is 4.54609 L exactly, its pint an eighth (UK Weights and Measures Act 1985, from memory)", () => {
     expect(convert(imperialFactor.gal, "gal", "L")).toBeCloseTo(4.54609, 9);
     expect(convert(imperialFactor.pt, "pt", "L")).toBeCloseTo(0.56826125, 6);
+    expect(convert(imperialFactor.qt, "qt", "L")).toBeCloseTo(1.1365225, 6);
   });
 });
 

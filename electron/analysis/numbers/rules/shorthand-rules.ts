@@ -257,6 +257,27 @@ export const shorthandRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "thousands-with-a-spaced-comma",
+      example: { heard: "the odometer reads 41, 206 miles", meant: 41206 },
+      pattern: "(?<lead>[1-9]\\d{0,2}) , (?<rest>\\d{3})",
+      takesUnit: true,
+    },
+    ({ lead = "", rest = "" }, line, first) => {
+      const [from, to] = [line.pieces[first]!, line.pieces[first + 2]!];
+      if (from.written !== "digits" || to.written !== "digits") return [];
+      const value = Number(lead) * 1000 + Number(rest);
+      return (["price", "mileage"] as const).map((topic) => ({
+        kind: "integer",
+        value,
+        weight: 0.4,
+        repaired: true,
+        topic,
+        needsTopic: true,
+      }));
+    },
+  ),
+  phraseRule(
+    {
       name: "four-single-digits",
       example: { heard: "date code is oh six one nine", meant: "0619" },
       pattern: `(?<digits>(?:\\d|oh)(?: (?:\\d|oh)){3})`,
