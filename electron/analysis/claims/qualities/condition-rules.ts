@@ -229,7 +229,17 @@ export const conditionRules: readonly QualityRule[] = [
       "blows/blowing like a",
       "cold enough to",
     ],
-    unless: ["n't ..2 working", "not ..2 working", "works van", "n't blowing cold", "not blowing cold", "if it works", "whether it works"],
+    unless: [
+      "n't ..2 working",
+      "not ..2 working",
+      "works van",
+      "n't blowing cold",
+      "not blowing cold",
+      "if it works",
+      "whether it works",
+      "way that/it/this works",
+      "how that/it/this works",
+    ],
     about: {
       among: ["air-conditioning", "lights", "electrical", "audio", "dash", "glass", "top", "seats", "belts", "trim", "odometer"],
       order: "subject",

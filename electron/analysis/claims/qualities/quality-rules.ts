@@ -1,10 +1,12 @@
 import { conditionRules } from "./condition-rules.ts";
 import { equipmentAtWorkRules } from "./equipment-at-work.ts";
 import { materialRules } from "./material-rules.ts";
+import { materialRulesBySign } from "./material-rules-by-sign.ts";
 import { originalityRules } from "./originality-rules.ts";
 import { presenceRules } from "./presence-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
 import { bodyTypeRules } from "./type-rules-body.ts";
+import { typeRulesByUse } from "./type-rules-by-use.ts";
 import { engineTypeRules } from "./type-rules-engine.ts";
 import { outsideTypeRules } from "./type-rules-outside.ts";
 import { runningGearTypeRules } from "./type-rules-running-gear.ts";
@@ -16,7 +18,9 @@ export const qualityRules: readonly QualityRule[] = [
   ...suspensionTypeRules,
   ...outsideTypeRules,
   ...bodyTypeRules,
+  ...typeRulesByUse,
   ...materialRules,
+  ...materialRulesBySign,
   ...presenceRules,
   ...equipmentAtWorkRules,
   ...originalityRules,

@@ -1,7 +1,7 @@
 import type { ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
 import type { Speech } from "../../model.ts";
 import type { Frames } from "../framing/frame-speech.ts";
-import { PhraseBook } from "../framing/phrases.ts";
+import { isNumberWord, PhraseBook } from "../framing/phrases.ts";
 import { type SpokenUnit, spokenUnits } from "../framing/spoken-units.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import { soundsBritish, type WheelSide, wheelSideOf } from "../positions/wheel-side.ts";
@@ -129,6 +129,21 @@ function chosenParts(
     )
     // "shuts like a bank vault door", "solid as a truck": said for the likeness.
     .filter((mention) => !isLikeness(speech, mention.first))
+    // No exhaust manifold is of aluminum or carries a carburetor: that manifold is the intake's.
+    .map((mention) =>
+      mention.part === "header" && /^manifold/.test(speech.tokens[mention.end - 1]!.word) && saysIntake(speech, mention)
+        ? { ...mention, component: "engine" as const, part: "intake" }
+        : mention,
+    )
+    // "nineteen gauge steel": a thickness of sheet.
+    .filter(
+      (mention) =>
+        !(
+          mention.part === "gauge" &&
+          isNumberWord(speech.tokens[mention.first - 1]?.word ?? "") &&
+          /^(?:steel|american|sheet|metal|mild|tin|cold|wire|cable)$/.test(speech.tokens[mention.end]?.word ?? "")
+        ),
+    )
     // "a frame off car": a manner of restoring.
     .filter(
       (mention) =>
@@ -154,6 +169,18 @@ function chosenParts(
     taken.fill(1, mention.first, mention.end);
   }
   return parts.sort((a, b) => a.first - b.first);
+}
+
+/** Words about a manifold that only an intake takes. */
+const intakeReach = 12;
+
+function saysIntake(speech: Speech, { first, end }: PartMention): boolean {
+  if (end - first > 1) return false;
+  const near = speech.tokens.slice(Math.max(0, first - intakeReach), end + intakeReach).map((token) => token.word);
+  return (
+    near.some((word) => /^(?:aluminum|aluminium|carb|carbs|carburetor|carburettor|carburetors|plenum|barrel)$/.test(word)) &&
+    !near.some((word) => /^(?:exhaust|exhausts|headers?|cast|iron|downpipe)$/.test(word))
+  );
 }
 
 /** Words of likeness before a part's name: "like a", "as a", "like it's on". */

@@ -1,0 +1,145 @@
+import type { ZoneName } from "../../../../shared-types/index.ts";
+import type { FixedPart, QualityRule } from "./quality-rule.ts";
+
+/** A kind told by how the part is used or what it does, its name unspoken. Common practice of the trade, American and British. */
+interface KindByUse {
+  readonly about: FixedPart;
+  readonly value: string;
+  readonly phrases: readonly string[];
+  readonly beside?: readonly string[];
+  readonly unless?: readonly string[];
+  readonly zones?: readonly ZoneName[];
+  readonly says: string;
+  readonly quiet: readonly string[];
+}
+
+const thirdRow: FixedPart = { component: "seats", part: "third row", position: "rear" };
+const seatWords = ["seat/seats/bench/flap", "kids/children/young'uns/youngsters/passengers/grandkids/boys/girls/little"];
+const rearDoors: FixedPart = { component: "body", part: "rear doors", position: "rear" };
+const atTheBack = ["back/rear/boot/tailgate/hatch/load/cargo/trunk", "gas strut/struts"];
+const drivenWheels: FixedPart = { component: "vehicle", part: "driven wheels" };
+
+const kindsByUse: readonly KindByUse[] = [
+  {
+    about: thirdRow,
+    value: "rear-facing",
+    phrases: [
+      "ride/rides/riding/sit/sits/sitting/look/looks/looking/face/faces/facing ..2 out of? the back/rear !of",
+      "face/faces/facing backwards/backward/rearward/rearwards",
+      "rear/rearward/back/backward facing seat/seats/bench/third/jump/one/ones",
+      "backwards/backward seat/seats/bench",
+      "ride/rides/riding/sit/sits backwards/backward",
+      "waving/wave/wave at the truckers/trucks/cars/traffic/drivers/folks behind",
+    ],
+    beside: seatWords,
+    unless: ["facing the back wall", "child seat", "car seat", "rear facing child", "looking out the back window at"],
+    says: "There's your third seat, and the kids ride looking out the back glass.",
+    quiet: ["I'm looking out the back window.", "He backed in facing the back of the shop.", "A rear facing child seat fits."],
+  },
+  {
+    about: thirdRow,
+    value: "sideways",
+    phrases: [
+      "sideways/side facing/sideways facing seat/seats/bench/benches/ones",
+      "seats/seat/they/benches face/faces sideways/inward/inwards/in $",
+      "sit/sat/ride/rode/sitting/riding sideways/knee",
+      "face/faces/facing each other",
+      "knee to knee",
+    ],
+    beside: seatWords,
+    unless: ["looking at it sideways", "slid sideways", "went sideways", "front seats face"],
+    says: "The children sat knee to knee on the sideways seats.",
+    quiet: ["It slid sideways on the seat.", "The two cars are facing each other."],
+  },
+  {
+    about: rearDoors,
+    value: "barn doors",
+    phrases: [
+      "barn doors",
+      "barn door",
+      "twin/double/two doors ..2 back/rear",
+      "back/rear doors ..4 swing/open/go/fold/fold ..3 side/sides/270/two",
+      "back/rear doors ..3 side hinged/hung",
+      "side hinged/hung rear/back doors/door",
+    ],
+    unless: [
+      "old barn door",
+      "like a barn door",
+      "a barn door in",
+      "two doors on/down the back of",
+      "couldn't hit a barn",
+      "two doors and a back",
+    ],
+    says: "Back of it, barn doors, they go right round flat to the sides.",
+    quiet: ["It flies like a barn door.", "The back door is dented."],
+  },
+  {
+    about: rearDoors,
+    value: "tailgate",
+    phrases: [
+      "lifts/lift/swings/swing/goes/opens ..2 up over/above my/your/the head",
+      "tailgate/hatch lifts/lift/swings/swing/goes ..2 up !and/to",
+      "top hinged/hung tailgate/door/hatch",
+      "lift up tailgate/hatch/gate",
+      "up and over tailgate/door",
+      "stand/standing/stood under the tailgate/hatch",
+      "one piece tailgate",
+      "tailgate on gas struts",
+    ],
+    beside: atTheBack,
+    unless: ["bonnet/hood ..6 lifts", "tailgate ..2 drops", "sunroof", "lift over", "garage door"],
+    zones: ["rear", "cargo", "drive", "driver-side", "passenger-side", "closing", "opening"],
+    says: "Out the back, careful, this lifts right up over your head, mind the gas struts.",
+    quiet: ["The back of the hood lifts up over your head.", "The tailgate drops down flat."],
+  },
+  {
+    about: drivenWheels,
+    value: "rear-wheel drive",
+    phrases: [
+      "motor/engine ..4 between the back/rear wheels",
+      "motor/engine ..3 drives/driving/turns/turning/powers the back/rear wheels/axle/hubs !and",
+      "drives/driving/turns/powers the back/rear wheels/axle !and",
+      "back/rear wheels do/doing ..2 driving/pushing/work",
+      "back/rear ones do/doing ..2 driving/pushing",
+      "push/pushes/pushed you/it/along ..2 from the back/rear/behind",
+      "nothing driving ..2 front/fronts",
+      "no half/axle? shafts/driveshafts up? at/to? the? front",
+    ],
+    unless: ["front and back/rear wheels", "all four", "locks", "transfer case", "when the fronts slip"],
+    says: "The motor is right here between the back wheels.",
+    quiet: ["It drives the back wheels and the fronts.", "The battery is between the back wheels."],
+  },
+  {
+    about: drivenWheels,
+    value: "front-wheel drive",
+    phrases: [
+      "motor/engine ..3 drives/driving/turns/turning/powers the front wheels/axle/hubs !and",
+      "drives/driving/turns/powers the front wheels/axle !and/when/if/too",
+      "front wheels do/doing ..2 driving/pulling/work !on",
+      "pull/pulls/pulled you/it/itself/along ..2 from/by the front",
+      "nothing driving ..2 back/rear/rears",
+      "no driveshaft/propshaft/prop/half ..1 to? the? back/rear",
+    ],
+    unless: ["all four", "transfer case", "when the backs slip", "front wheels do the work of steering", "front driveshaft"],
+    says: "The motor drives the front wheels, nothing at the back.",
+    quiet: ["The front wheels do the steering.", "It turns the front wheels and the backs."],
+  },
+];
+
+export const typeRulesByUse: readonly QualityRule[] = kindsByUse.map((row) => ({
+  name: `${row.about.part ?? row.about.component} shown to be ${row.value}`,
+  attribute: "type",
+  value: row.value,
+  phrases: row.phrases,
+  ...(row.beside ? { beside: row.beside } : {}),
+  ...(row.unless ? { unless: row.unless } : {}),
+  ...(row.zones ? { zones: row.zones } : {}),
+  about: [row.about],
+  denial: "drops",
+  example: {
+    says: row.says,
+    ...(row.zones ? { zone: row.zones[0]! } : {}),
+    gives: { component: row.about.component, part: row.about.part, value: row.value },
+  },
+  quiet: row.quiet,
+}));
