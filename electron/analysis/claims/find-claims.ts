@@ -1,5 +1,6 @@
 import type { Claim, Repair, ZoneProposal } from "../../../shared-types/index.ts";
 import type { Speech, SpokenNumber } from "../model.ts";
+import { findCountsOff } from "./counted-off/index.ts";
 import { frameSpeech } from "./framing/index.ts";
 import { findMentions } from "./lexicon/find-mentions.ts";
 import { recutAtParts } from "./lexicon/recut-sentences.ts";
@@ -23,5 +24,6 @@ export function findClaims({ speech: heard, numbers, zones }: ClaimsInput): { cl
   const frames = frameSpeech(speech);
   const measures = findMeasures(mapSpeech(speech, mentions, zones, numbers), numbers, frames);
   const qualities = findQualityClaims({ speech, frames, mentions, zones });
-  return { claims: [...measures.claims, ...qualities], repairs: [...measures.repairs] };
+  const counts = findCountsOff({ speech, frames, mentions, zones });
+  return { claims: [...measures.claims, ...qualities, ...counts], repairs: [...measures.repairs] };
 }

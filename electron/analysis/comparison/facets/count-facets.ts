@@ -70,7 +70,8 @@ export function countFacet(claim: Claim, part: string, count: number): Facet[] {
   const { topic, weight } = wordSlots.count;
   const meaning = unplacedMeaning[claim.component];
   const [made] = facet({
-    claim,
+    // "At least" widens the count and does not set it apart.
+    claim: claim.circumstance === atLeast ? { ...claim, circumstance: null } : claim,
     kind: "count",
     part,
     property: "count",
@@ -83,10 +84,15 @@ export function countFacet(claim: Claim, part: string, count: number): Facet[] {
   const unplaced = made.place === "loosely" || made.place === "in-view";
   const place: Place = unplaced ? (usualPlaces[part] ?? "all") : made.place;
   // Sixty spokes all round meet seventy-two in one wheel; five belts in all do not meet two in front.
-  return [{ ...made, place, slot: countedByShare.has(part) ? made.slot : `${made.slot}|${place}` }];
+  return [{ ...made, claim, place, slot: countedByShare.has(part) ? made.slot : `${made.slot}|${place}` }];
 }
 
+/** A gear that was driven in shows that there are so many at least. */
+const atLeast = "at least";
+const mostGears = 10;
+
 function optionsFor(claim: Claim, part: string, count: number): readonly number[] {
+  if (claim.circumstance === atLeast) return Array.from({ length: Math.max(1, mostGears - count + 1) }, (_, more) => count + more);
   const row = countedOtherwise.find((candidate) => candidate.part === part && (candidate.words?.test(claim.quote) ?? true));
   return row ? row.counts(count) : [count];
 }
