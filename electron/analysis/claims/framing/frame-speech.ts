@@ -4,7 +4,7 @@ import { clauseStarts } from "./clause-starts.ts";
 import { findCorrections } from "./corrections.ts";
 import { FrameMarks, unwrittenClause } from "./frame-marks.ts";
 import type { FrameRule, FrameSubject } from "./frame-rule.ts";
-import { asideEnds, frameRules, returnPhrases } from "./frame-rules.ts";
+import { asideEnds, frameRules, plainReturns, returnPhrases } from "./frame-rules.ts";
 import { PhraseBook, type PhraseHit } from "./phrases.ts";
 import { type SpokenUnit, spokenUnits } from "./spoken-units.ts";
 
@@ -41,7 +41,7 @@ const ruleBook = new PhraseBook<RulePhrase>(
   ]),
 );
 const returnBook = new PhraseBook<null>(returnPhrases.map((text) => ({ text, meaning: null })));
-
+const plainReturnBook = new PhraseBook<null>(plainReturns.map((text) => ({ text, meaning: null })));
 const asideEndBook = new PhraseBook<null>(asideEnds.map((text) => ({ text, meaning: null })));
 
 const changedSince = /^(?:re\w+|changed|swapped|converted|taken|put|fitted|done|upgraded|turned)$/;
@@ -53,13 +53,14 @@ function sentenceIndexes(speech: Speech): Int32Array {
 }
 
 /** Tokens at which the speaker is back at this vehicle: a word of return at the head of a sentence or clause. */
-function returnTokens(units: readonly SpokenUnit[], starts: Uint8Array): readonly number[] {
+function returnTokens(units: readonly SpokenUnit[], starts: Uint8Array, punctuated: boolean): readonly number[] {
   const heads = (token: number) => starts[token] === 1;
   const returned = returnBook
     .find(units)
     .filter((hit: PhraseHit<null>) => heads(hit.first) || heads(Math.max(0, hit.first - 1)))
     .map((hit) => hit.first);
-  return [...returned, ...asideEndBook.find(units).map((hit) => hit.end)].sort((a, b) => a - b);
+  const plain = punctuated ? [] : plainReturnBook.find(units).map((hit) => hit.first);
+  return [...returned, ...plain, ...asideEndBook.find(units).map((hit) => hit.end)].sort((a, b) => a - b);
 }
 
 /**
@@ -71,7 +72,7 @@ export function frameSpeech(speech: Speech): Frames {
   const starts = clauseStarts(speech, units);
   const sentenceOf = sentenceIndexes(speech);
   const marks = new FrameMarks(speech, starts, sentenceOf);
-  const returns = returnTokens(units, starts);
+  const returns = returnTokens(units, starts, speech.punctuated);
   let nextReturn = 0;
   const hits = ruleBook.find(units);
   const cancelled = new Map<FrameRule, Set<number>>();
@@ -96,6 +97,7 @@ export function frameSpeech(speech: Speech): Frames {
     }
   }
   carryFormerOn(speech, marks, starts);
+  carryDoubtOn(speech, marks, starts);
   for (const range of findCorrections(speech, units)) marks.corrected.fill(1, range.first, range.end);
   return framesOf(speech, marks, starts, sentenceOf);
 }
@@ -137,6 +139,32 @@ function carryFormerOn(speech: Speech, marks: FrameMarks, starts: Uint8Array): v
     if (changedSince.test(tokens[verb + 1]?.word ?? "")) continue;
     for (let token = at; token < tokens.length && (token === at || !starts[token]) && token < at + unwrittenClause; token++)
       marks.time[token] = "former";
+  }
+}
+
+/** Words that a belief is put in: a stretch of nothing else says nothing yet. */
+const wordsOfBelief = new Set(
+  "and so but now then well um uh i i'd i'm one as far best near can we could should would might say think thought believe reckon guess suppose tell gather imagine know see remember recall understand just only really rather sort kind of from memory my guess is".split(
+    " ",
+  ),
+);
+const leadsOn = /^(?:and|so|but|now|then|well|i'd|as)$/;
+
+/** Unpunctuated "as far as I can tell | it's its own engine": a belief that a pause cut off from what is believed. */
+function carryDoubtOn(speech: Speech, marks: FrameMarks, starts: Uint8Array): void {
+  const { tokens, sentences } = speech;
+  for (const sentence of sentences) {
+    const next = sentences[sentence.index + 1];
+    if (!next || sentence.end - sentence.first > 9 || /[.!?]/.test(tokens[sentence.end - 1]?.after ?? "")) continue;
+    if (marks.stance[sentence.end - 1] !== "hedged" || !leadsOn.test(tokens[sentence.first]!.word)) continue;
+    if (leadsOn.test(tokens[next.first]!.word)) continue;
+    if (!tokens.slice(sentence.first, sentence.end).every(({ word }) => wordsOfBelief.has(word))) continue;
+    for (
+      let token = next.first;
+      token < next.end && (token === next.first || !starts[token]) && token < next.first + unwrittenClause;
+      token++
+    )
+      marks.stance[token] = "hedged";
   }
 }
 

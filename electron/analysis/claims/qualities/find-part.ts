@@ -6,7 +6,7 @@ import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 /** Words that may stand between a quality and the part right after it: "black vinyl buckets". */
 const describing = new Set<string>([
   ...wordClasses.color,
-  ..."vinyl leather cloth hide steel aluminum alloy wool wood wooden plastic stainless original factory new old nice little big good real proper correct stock soft dark light plain regular front rear back driver passenger side whole lower upper inner outer full power electric dual single two four floor one three small tiny repop reproduction driver's passenger's drivers passengers offside nearside left right".split(
+  ..."vinyl leather cloth hide steel aluminum alloy wool wood wooden plastic stainless original factory new old nice little big good real proper correct stock soft dark light plain regular front rear back driver passenger side whole lower upper inner outer full power electric dual single two four floor one three small tiny repop reproduction rearview driver's passenger's drivers passengers offside nearside left right".split(
     " ",
   ),
 ]);
@@ -47,9 +47,20 @@ function leftOut(part: ScenePart, { attribute, circumstance }: Asked): boolean {
 
 type Fits = (part: ScenePart) => boolean;
 
+/** The number stamped on an engine vouches for the engine: "as to the engine number, one supposes it to be the original". */
+function isVoucherFor({ among }: NamedPart, { component, part }: ScenePart): boolean {
+  return component === "vin" && part === "engine number" && among.includes("engine");
+}
+
 /** The part that the words from `first` to `end` speak of; null where the sentence does not say. */
 export function findPart(scene: SpokenScene, first: number, end: number, about: NamedPart, asked: Asked): ScenePart | null {
-  const fits: Fits = (part) => about.among.includes(part.component) && !leftOut(part, asked);
+  const fits: Fits = (part) =>
+    (about.among.includes(part.component) && !leftOut(part, asked)) || (asked.attribute === "originality" && isVoucherFor(about, part));
+  const part = partSpokenOf(scene, first, end, about, asked, fits);
+  return part && isVoucherFor(about, part) ? { ...part, component: "engine", part: null } : part;
+}
+
+function partSpokenOf(scene: SpokenScene, first: number, end: number, about: NamedPart, asked: Asked, fits: Fits): ScenePart | null {
   const spanned = partsBetween(scene, first, end).find(fits);
   if (spanned) return spanned;
   switch (about.order) {
@@ -250,6 +261,9 @@ function excepted(scene: SpokenScene, part: ScenePart): boolean {
   const sentence = sentences[scene.frames.at(part.first).sentence];
   for (let at = part.first - 1; at >= Math.max(sentence?.first ?? 0, part.first - 3); at--) {
     if (/^(?:except|besides)$/.test(tokens[at]!.word)) return true;
+    // "looking up at the side step": what is looked at is meant.
+    if (tokens[at]!.word === "at" && tokens.slice(Math.max(0, at - 3), at).some(({ word }) => /^(?:look|looks|looking|looked)$/.test(word)))
+      return false;
     if (!subject && /^(?:behind|beside|above|below|beneath|over|under|at|onto|near|not|than|past)$/.test(tokens[at]!.word)) return true;
     if (tokens[at]!.word === "but" && /^(?:everything|all|anything|every|nothing)$/.test(tokens[at - 1]?.word ?? "")) return true;
     // "the bumper back here was the front bumper off another": what it was, not what it is.

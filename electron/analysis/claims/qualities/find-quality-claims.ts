@@ -44,6 +44,23 @@ const longestQuote = 14;
 
 const denies = /^(?:no|not|never|without)$|n't$/;
 
+const doubtBegins =
+  /^(?:think|believe|reckon|guess|suppose|supposes|assume|imagine|say|tell|far|maybe|perhaps|probably|possibly|presumably|apparently|might|may|could|should|looks?|seems?|appears?)$/;
+/** Words back over which a claim's doubt is quoted with it. */
+const doubtReach = 9;
+
+/** "As far as I can tell it's its own engine": a doubtful claim is quoted with what makes it doubtful, where that stands just before. */
+function withItsDoubt({ speech, frames }: SpokenScene, first: number, end: number): number {
+  const { tokens } = speech;
+  if (tokens.slice(first, end).some(({ word }) => doubtBegins.test(word))) return first;
+  let begins = first;
+  for (let token = first - 1; token >= Math.max(0, first - doubtReach, end - longestQuote); token--) {
+    if (frames.at(token).stance !== "hedged" || /[.!?]/.test(tokens[token]!.after)) break;
+    if (doubtBegins.test(tokens[token]!.word)) begins = token;
+  }
+  return begins;
+}
+
 function claimOf(scene: SpokenScene, quality: Quality, id: string): Claim {
   const { speech, frames } = scene;
   const clause = frames.at(quality.end - 1);
@@ -62,6 +79,7 @@ function claimOf(scene: SpokenScene, quality: Quality, id: string): Claim {
     if (quality.value === "present" && speech.tokens.slice(first, quality.first).some(({ word }) => denies.test(word)))
       first = quality.first;
   }
+  if (clause.stance === "hedged") first = withItsDoubt(scene, first, end);
   const spans = spansOfTokens(speech.tokens, first, end);
   return {
     id,
@@ -77,7 +95,7 @@ function claimOf(scene: SpokenScene, quality: Quality, id: string): Claim {
     value: quality.value,
     unit: null,
     stance: clause.stance,
-    time: clause.time,
+    time: quality.ofToday ? "today" : clause.time,
     circumstance: quality.circumstance,
     zone: scene.zoneAt(quality.first),
     rule: quality.rule,
