@@ -68,7 +68,9 @@ function cutsBefore(
   if (before.caption !== token.caption) {
     if (paragraphs || token.caption - before.caption > 1) return true;
     const pause = (captions[token.caption]?.start ?? 0) - (captions[before.caption]?.end ?? 0);
-    if (pause >= sentencePauseSeconds) return true;
+    // A recogniser that punctuates has heard the sentence go on over the pause.
+    const goesOn = punctuated && before.after === "" && /^\p{Ll}/u.test(token.text);
+    if (pause >= sentencePauseSeconds && !goesOn) return true;
   }
   return length >= jointAfterWords[punctuated ? "punctuated" : "unpunctuated"] && isJoint(tokens, position);
 }

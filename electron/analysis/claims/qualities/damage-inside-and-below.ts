@@ -52,7 +52,7 @@ export const insideDamages: readonly Damage[] = [
       "drips",
       "dripping",
       "marking its spot",
-      "wet $",
+      "~the/this/it wet $",
       "damp",
       "little oil",
       "bit of oil",

@@ -49,7 +49,14 @@ export const extraParts = [
   {
     component: "cargo-floor",
     part: "spare well",
-    phrases: ["spare well", "spare wheel well", "spare tire well", "wheel well in the boot/trunk"],
+    phrases: [
+      "under the spare well",
+      "under the spare wheel well",
+      "spare well",
+      "spare wheel well",
+      "spare tire well",
+      "wheel well in the boot/trunk",
+    ],
   },
   { component: "cargo-floor", part: "spare well", phrases: ["the well !nut"], zones: ["cargo"] },
   {
@@ -70,6 +77,19 @@ export const extraParts = [
     position: "rear",
     phrases: ["look/see/looking out the back", "look/see out of the back", "out the back glass/window"],
   },
+  {
+    component: "frame",
+    part: "rail",
+    phrases: ["ear of rail", "bit/piece/end of rail", "the rail !road", "frame rail"],
+    zones: ["underside"],
+  },
+  {
+    component: "audio",
+    part: "radio",
+    phrases: ["the music", "the wireless"],
+    zones: ["cabin", "documents", "drive", "opening", "closing"],
+  },
+  { component: "body", part: "door", phrases: ["door card ..4 comes/came/come/took off"] },
   { component: "top", part: "lid", phrases: ["vinyl lid", "cloth lid", "canvas lid"] },
   {
     component: "electrical",

@@ -74,7 +74,14 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   const first = denied >= 0 ? scene.units[denied]!.token : hit.first;
   const value = turned ? (opposite[rule.value] ?? rule.value) : rule.value;
   const end = deniedTo >= 0 ? scene.units[deniedTo - 1]!.token + 1 : hit.end;
-  const shared = { first, end, attribute: rule.attribute, circumstance: rule.circumstance ?? null, rule: rule.name };
+  const shared = {
+    first,
+    end,
+    attribute: rule.attribute,
+    circumstance: rule.circumstance ?? null,
+    rule: rule.name,
+    ofToday: rule.tellsOfToday === true,
+  };
   if (!isNamedPart(rule.about)) {
     const [only] = rule.about;
     // "six speed, manual, never been out of the truck": what the kind was said of.

@@ -50,6 +50,8 @@ export interface QualityRule {
   /** Only where the camera is in one of these zones. */
   readonly zones?: readonly ZoneName[];
   readonly circumstance?: string;
+  /** The words tell how the vehicle is today although they speak of what was on it before ("the steel ones are in his shed"). */
+  readonly tellsOfToday?: true;
   /** Values by component where one word means two ("alloy" wheels, an aluminum hood). */
   readonly valueOn?: Partial<Record<ComponentName, string>>;
   readonly example: QualityExample;

@@ -13,6 +13,8 @@ export interface Quality {
   readonly value: string;
   readonly circumstance: string | null;
   readonly rule: string;
+  /** True where the clause's own time is not the claim's: see `QualityRule.tellsOfToday`. */
+  readonly ofToday?: boolean;
   /** The words that named the part, to be quoted with the quality; null where none did. */
   readonly named: { readonly first: number; readonly end: number } | null;
 }

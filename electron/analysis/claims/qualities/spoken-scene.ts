@@ -59,6 +59,13 @@ function settled(part: ScenePart, zone: ZoneName): ScenePart {
   if (part.component === "floors" && zone === "cargo") return { ...part, component: "cargo-floor", position: null };
   if (part.component === "carpet" && zone === "cargo") return { ...part, part: part.part === "mats" ? "trunk mat" : "trunk carpet" };
   if (part.component === "body" && part.part === "fender") return { ...part, part: "front fender", position: "front" };
+  // Parts of a kind are the whole as far as anyone asks: a rail is the frame, the music is the radio, the lid is the top.
+  if (
+    (part.component === "frame" && part.part === "rail") ||
+    (part.component === "audio" && part.part === "radio") ||
+    (part.component === "top" && part.part === "lid")
+  )
+    return { ...part, part: null };
   // The window of a soft top is at its back.
   if (part.component === "glass" && part.part === "side window" && zone === "roof")
     return { ...part, part: "rear glass", position: "rear" };
