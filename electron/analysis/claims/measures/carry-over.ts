@@ -55,17 +55,19 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     if (slot.attribute === "count" ? ratio >= 1 : ratio < leastRatio(slot) || ratio > 1 / leastRatio(slot)) continue;
     const value = slot.value ? slot.value({ ...reading, unit: slot.unit === "said" ? null : slot.unit }, around.said) : reading.value;
     if (value === undefined || (slot.need.min !== undefined && reading.value < slot.need.min && reading.value < 100)) continue;
+    // What its own unit would bound bounds it bare as well, unless the slot reads the figure in a way of its own ("410" for 4.10).
+    if (!slot.value && slot.need.max !== undefined && reading.value > slot.need.max) continue;
     const placed =
-      /^(?:\S+ ){0,2}?(?:on|in|at|for|up|out|front|rear|back|behind|ahead|hot|cold|each|left|again|here|there|down|or so|same|all|both|easy|when|running|now)\b/.test(
+      /^(?:\S+ ){0,2}?(?:with (?:them|it|the seats?|the back)|if you (?:fold|drop|put)|on|in|at|for|up|out|front|rear|back|behind|ahead|hot|cold|each|left|again|here|there|down|or so|same|all|both|easy|when|running|now)\b/.test(
         around.after,
       );
     const led =
-      /\b(?:and|one|ones|one's|(?:front|rear|back|driver|passenger|left|right|offside|nearside)(?:'s)?|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
+      /\b(?:and|one|ones|one's|(?:front|rear|back|driver|passenger|left|right|offside|nearside)(?:'s)?|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called|inside|outside|inner|outer|(?:inside|outside|inner|outer) duals?|dual)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
         around.before,
       );
     if (
       !placedComponents.has(slot.component as ComponentName) &&
-      /^(?:behind|ahead|in the (?:front|back|rear)|on the (?:fronts?|rears?))\b/.test(around.after)
+      /^(?:behind|ahead|(?:in|on) (?:the )?(?:fronts?|backs?|rears?))\b/.test(around.after)
     )
       return null;
     if (slot.attribute === "count" ? reading.value === 1 || !countPlace.test(around.after) : !placed && !led) return null;
@@ -109,6 +111,19 @@ export function repeated(saidBefore: (value: ClaimValue) => readonly EarlierMeas
 }
 
 const repeatable: ReadonlySet<string> = new Set(["displacement", "flow", "ratio", "diameter", "size", "mileage", "price", "year"]);
+
+/** Tokens after a tire's date code within which a month or a week says what the code means. */
+const explainsWithinTokens = 12;
+const seasonBefore = /\b(?:spring|summer|fall|autumn|winter|end|start|middle) of$/;
+
+/** "The date's 40 22, so October of twenty two": the code again, read out. */
+export function explained(last: EarlierMeasure | undefined, around: NumberSurroundings): Candidate | null {
+  if (last?.candidate.slot.attribute !== "date" || last.candidate.reading.kind !== "date-code") return null;
+  if (around.number.first - last.end > explainsWithinTokens) return null;
+  const [reading] = around.number.readings;
+  const dates = reading?.kind === "date" || reading?.kind === "date-code" || (reading?.kind === "year" && seasonBefore.test(around.before));
+  return reading && dates ? { ...last.candidate, reading, value: reading.value, score: 1.3 } : null;
+}
 
 /** The number read as another measure of the same slot and topic, or null where it has no reading that fits. */
 export function candidateIn(like: Candidate, around: NumberSurroundings): Candidate | null {

@@ -55,6 +55,8 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
     // "It's 12 now" may be a year, but hardly.
     if (reading.unit === "GBP" && !around.british && !/[£]|quid|sterling/.test(around.said)) continue;
     if (isUnlikelyYear(reading, around.number.readings[0]!)) continue;
+    // A far-fetched repair explains nothing that the plain reading does not.
+    if (reading.repaired && reading.likelihood < leastRepair && reading !== around.number.readings[0]) continue;
     if (!fits(reading, slot.need) || !(unitSpoken(reading, around.said) || supposed(reading))) continue;
     const value = slot.value ? slot.value(reading, around.said) : reading.value;
     if (value === undefined) continue;
@@ -75,6 +77,8 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
   if (slot.component === "topic" && !topic) return null;
   return { slot, reading, value, topic, score: best.score + doubtCost * (reading.likelihood - around.number.readings[0]!.likelihood) };
 }
+
+const leastRepair = 0.13;
 
 /** Taken off for a reading less likely than the number's first, per unit of likelihood. */
 const doubtCost = 0.4;

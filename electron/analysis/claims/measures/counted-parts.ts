@@ -34,7 +34,7 @@ export function countedPart(speech: Speech, around: NumberSurroundings): Candida
       speech.tokens[mention.end - 1]!.word === lastWord,
   )?.mention;
   const counted = longer ?? next;
-  if (counted.component === "vehicle" && counted.part === null) return null;
+  if ((counted.component === "vehicle" || counted.component === "dash") && counted.part === null) return null;
   const most = countedParts[counted.component];
   const between = phraseOf(speech.tokens, number.end, next.first);
   if (/^[a-z]\d/.test(around.said) || number.readings[0]!.unit !== null) return null;
@@ -46,7 +46,7 @@ export function countedPart(speech: Speech, around: NumberSurroundings): Candida
   if (reading.value === 1 && !countedByOne.has(counted.part ?? counted.component)) return null;
   // "two light", "four door" and their like are no counts of lights or doors: more than one takes a plural.
   if (lastWord === "duals") return null;
-  if (reading.value !== 1 && !/(?:s|s'|heads|leaves)$/.test(lastWord)) return null;
+  if (reading.value !== 1 && !/(?:(?<!')s|s'|heads|leaves)$/.test(lastWord)) return null;
   return {
     slot,
     reading,

@@ -473,5 +473,11 @@ function candidateOf(
   const singular = saidInSingular.has(thing.words.join(" "));
   if (reading.value === 1 ? !thing.one || /s$/.test(lastWord) : !singular && !/s$/.test(lastWord)) return null;
   const mention = { ...range, component: thing.component, part: thing.part, position: thing.position ?? null };
-  return { slot, reading, value: reading.value, topic: { mention, cost: 0, reach: "clause" }, score: thing.overLexicon ? 1.25 : 0.9 };
+  return {
+    slot,
+    reading,
+    value: reading.value,
+    topic: { mention, cost: 0, reach: "clause" },
+    score: thing.overLexicon ? 1.25 : thing.words.length > 1 ? 0.97 : 0.9,
+  };
 }

@@ -4,7 +4,7 @@ import type { Frames } from "../framing/index.ts";
 import { wheelSideOf } from "../positions/wheel-side.ts";
 import { type BuildContext, buildClaims, type ReadMeasure, repairOf } from "./build-claim.ts";
 import { type Candidate, leastScore } from "./candidate.ts";
-import { candidateIn, continued, repeated } from "./carry-over.ts";
+import { candidateIn, continued, explained, repeated } from "./carry-over.ts";
 import { candidatesFor } from "./choose-slot.ts";
 import { partsOfCount } from "./count-parts.ts";
 import { loneRepairs } from "./lone-repairs.ts";
@@ -163,6 +163,8 @@ function bestCandidate(
     const carried = continued(measure, around);
     if (carried && (!best || carried.score > best.score)) best = carried;
   }
+  const meant = explained(recent.at(-1), around);
+  if (meant && (!best || meant.score > best.score)) best = meant;
   const told = measuredBefore(latest, around, (first, end) => phraseOf(speech.tokens, first, end));
   if (told && (!best || told.score > best.score)) best = told;
   const again = repeated(saidBefore, around);

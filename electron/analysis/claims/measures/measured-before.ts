@@ -39,7 +39,7 @@ const between =
   /^(?:(?:is|it's|it|was|are|'s|says|reads|at|about|got|has|have|there|here|now|and|that|this|that's|one|ones|on|side|the|i|place|put|probe|meter|gauge|do|again|measure|measured|make|get|also|same|a|original|paint|factory|too|around|like|maybe|of|tread|inner|outer|as|well|whole|panel|find|found|read|showing|shows|show|down|to|still|up|bout|roughly|they're|he|she|we|side's|left|right|other|door|fender|quarter|wing)(?: |$))*$/;
 /** What follows a figure that measures something else. */
 const otherUnit =
-  /^(?:inch|inches|foot|feet|percent|degrees|miles|pounds|psi|volts?|speed|door|inch|bolt|lug|cylinder|point|years?|of (?:them|those|these)|owners?|keys?|times?|more|dollars|bucks|quid|grand|thousand|hundred|liter|gallon|kilo|hours?)\b/;
+  /^(?:inch|inches|foot|feet|percent|degrees|miles|pounds|psi|volts?|speed|doors?|bolts?|screws?|snaps?|clips?|holes?|coats?|lugs?|segments?|cylinder|point|years?|of (?:them|those|these)|owners?|keys?|times?|more|dollars|bucks|quid|grand|thousand|hundred|liter|gallon|kilo|hours?)\b/;
 
 const farthest = 12;
 /** A reading this much less likely than the first is not the figure meant. */
@@ -52,6 +52,8 @@ export function measuredBefore(
   words: (first: number, end: number) => string,
 ): Candidate | null {
   const [likeliest] = around.number.readings;
+  // "Twenty two five" is thousands of something.
+  if (likeliest!.repaired && typeof likeliest!.value === "number" && likeliest!.value >= 4000) return null;
   if (likeliest!.unit !== null && unitSpoken(likeliest!, around.said)) return null;
   if (otherUnit.test(around.after) || startsAnotherPhrase(around.number.readings[0]!.value, around)) return null;
   for (const way of toldAgain) {

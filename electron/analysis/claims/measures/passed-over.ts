@@ -1,4 +1,4 @@
-import type { NumberKind, Speech, SpokenNumber } from "../../model.ts";
+import type { NumberKind, Reading, Speech, SpokenNumber } from "../../model.ts";
 import { type NumberSurroundings, phraseOf } from "./surroundings.ts";
 
 /** Words of a speaker who puts a number right; the number before them is no claim. */
@@ -19,10 +19,15 @@ export function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map
     // Another order of size is another thing: "forty five pounds and no smoke, the four speed …".
     const apart =
       typeof said?.value === "number" && typeof meant?.value === "number" && (meant.value > said.value * 5 || said.value > meant.value * 5);
-    if (!apart && next.readings.some((reading) => kinds.has(reading.kind))) slips.set(number.index, next.index);
+    const plainNumber = (reading: Reading): boolean => typeof reading.value === "number" && amounts.has(reading.kind);
+    const bothAmounts = number.readings.some(plainNumber) && next.readings.some(plainNumber);
+    if (!apart && (bothAmounts || next.readings.some((reading) => kinds.has(reading.kind)))) slips.set(number.index, next.index);
   });
   return slips;
 }
+
+/** Kinds that put each other right ("seven inch wide, no, six and a half"). */
+const amounts: ReadonlySet<NumberKind> = new Set(["integer", "decimal", "fraction", "measure", "money", "ratio"]);
 
 const asides: ReadonlySet<NumberKind> = new Set([
   "percent",

@@ -35,6 +35,7 @@ export const countSlots = [
       {
         before: /\b(?:owner|keeper)s?\b[^#]{0,40}\b(?:so|so that's|so that makes|call it|makes)$/,
         after: /^(?!keys|fobs|key|stamps|of\b)/,
+        said: /^(?!one$|1$)/,
         score: 0.85,
       },
     ],
@@ -46,7 +47,7 @@ export const countSlots = [
     part: "owner",
     attribute: "count",
     unit: null,
-    need: { kinds: ["ordinal"], units: [null], min: 1, max: 20 },
+    need: { kinds: ["ordinal"], units: [null], min: 2, max: 20 },
     cues: [{ after: /^(?:owner|keeper)\b/, score: 1.0 }],
     example: { heard: "I'm the third owner", value: 3 },
   },
@@ -119,11 +120,15 @@ export const countSlots = [
     cues: [
       {
         after:
-          /^(?:(?:(?:two|three|four|[234]) point|(?!point\b)\w+) )?(?:seat ?belts?|belts|lap belts|lap and shoulder|lap and shoulders)\b(?! (?:on the (?:engine|front of)|and pulley|for the))/,
+          /^(?:(?:(?:two|three|four|[234]) point|(?!point\b|\w+s\b)\w+) )?(?:seat ?belts?|belts|lap belts|lap and shoulder|lap and shoulders)\b(?! (?:on the (?:engine|front of)|and pulley|for the))/,
         unless: /\bserpentine|\bfan belt|\bdrive belt|\bone belt\b|\btiming\b/,
         score: 1.2,
       },
-      { before: /\bbelts(?:,)?[^.#]{0,35}\b(?:there's|got|are|me)$/, score: 0.92 },
+      {
+        before: /\bbelts(?:,)?[^.#]{0,35}\b(?:there's|got|are|me)$/,
+        zones: ["opening", "cabin", "documents", "driver-side", "passenger-side", "rear", "cargo", "closing", "drive"],
+        score: 0.92,
+      },
     ],
     carries: true,
     example: { heard: "four seat belts in it", value: 4 },

@@ -26,6 +26,7 @@ export const drivelineSlots = [
       },
       { after: /^gears\b/, unless: /\bpretend|\bact like\b/, about: ["transmission"], score: 1.1 },
       { before: /\ball$/, after: /^(?:of the )?gears\b/, score: 1.1 },
+      { before: /\b(?:it's|its|the|through)$/, after: /^(?:forward )?gears\b/, zones: ["drive", "cabin"], score: 1.0 },
       { before: /\bthat's all there is$/, after: /^and (?:done|that's it)\b/, score: 1.0 },
       { before: /\b(?:is|that's|makes)$/, after: /^(?:and done|gears)\b/, score: 0.9 },
     ],

@@ -253,6 +253,12 @@ export const odometerSlots = [
       { after: /^digits?\b/, score: 1.2 },
       { after: /^(?:wheels?|numbers|figures) (?:odometer|clock|mileometer)\b/, score: 1.3 },
       {
+        before: /\b(?:odometer|odo|clock|mileometer|speedo|miles?)\b[^.]*$/,
+        after: /^(?:wheels?|numbers|figures)\b/,
+        zones: ["cabin", "documents", "drive"],
+        score: 1.25,
+      },
+      {
         about: ["odometer"],
         reach: "recent",
         after: /^(?:wheels?|numbers|figures)\b/,

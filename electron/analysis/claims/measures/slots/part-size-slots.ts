@@ -144,15 +144,34 @@ export const partSizeSlots = [
     example: { heard: "a two and five sixteenths ball and it's rated fifteen thousand", value: 15000, zone: "rear" },
   },
   {
+    name: "thickness of the load floor or its lining",
+    component: "cargo-floor",
+    part: "floor",
+    attribute: "thickness",
+    unit: "said",
+    need: { units: ["mm", "in", "ga"], min: 0.05, max: 60 },
+    cues: [
+      {
+        before:
+          /\b(?:ply|plywood|oak|pine|steel|plate|boards?|planks?|floor|lining|lined|deck)(?:'s| is| are| in| too| all| white oak)*(?: about)?$/,
+        zones: ["cargo"],
+        unless: /\bwide\b|\blong\b|\bscratch|\bdent|\btear/,
+        score: 1.3,
+      },
+    ],
+    example: { heard: "the shelves are birch ply eighteen mil", value: 18, zone: "cargo" },
+  },
+  {
     name: "cylinder bore",
     component: "engine",
     part: "bore",
     attribute: "diameter",
     unit: "in",
-    need: { kinds: ["fraction", "decimal", "measure", "ratio"], units: [null, "in"], min: 2, max: 6 },
+    need: { kinds: ["fraction", "decimal", "measure", "ratio", "integer"], units: [null, "in"], min: 2, max: 6 },
     cues: [
       { after: /^(?:inch )?bore\b(?! exhaust)/, score: 1.3 },
-      { before: /\bbore(?:'s| is| of)(?: an?)?$/, score: 1.2 },
+      { before: /\bbore(?:'s| is| of)(?: an?)?$/, unless: /\bexhaust|\bpipe/, score: 1.3 },
+      { before: /\bbored(?: out)? to(?: an?)?$/, score: 1.3 },
     ],
     example: { heard: "four and a quarter bore", value: 4.25 },
   },
@@ -162,10 +181,10 @@ export const partSizeSlots = [
     part: "stroke",
     attribute: "size",
     unit: "in",
-    need: { kinds: ["fraction", "decimal", "measure", "ratio"], units: [null, "in"], min: 2, max: 6 },
+    need: { kinds: ["fraction", "decimal", "measure", "ratio", "integer"], units: [null, "in"], min: 2, max: 6 },
     cues: [
       { after: /^(?:inch )?(?:stroke|crank)\b/, score: 1.3 },
-      { before: /\bstroke(?:'s| is| of)(?: an?)?$/, score: 1.2 },
+      { before: /\bstroke(?:'s| is| of)(?: an?)?$/, score: 1.3 },
     ],
     example: { heard: "four and a quarter bore, three 38 stroke", value: 3.38 },
   },
@@ -214,6 +233,14 @@ export const partSizeSlots = [
     unit: "in",
     need: { kinds: ["fraction", "decimal"], units: [null], min: 5.5, max: 14 },
     cues: [
+      {
+        before: /\b(?:front|rear)(?:'s| is)(?: an?| the)*$/,
+        about: ["final-drive"],
+        reach: "recent",
+        zones: ["underside"],
+        unless: /\bpipe|\bexhaust|\brotor|\bdisc/,
+        score: 0.95,
+      },
       { after: /^(?:inch )?ring(?: gear)?\b/, score: 1.3 },
       {
         about: ["final-drive"],

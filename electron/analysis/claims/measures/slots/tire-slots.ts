@@ -40,7 +40,7 @@ export const tireSlots = [
     part: "tread",
     attribute: "depth",
     unit: "said",
-    need: { units: ["32nds"], min: 0.5, max: 40 },
+    need: { units: ["32nds"], min: 0.5, max: 20 },
     unless: notThisTread,
     cues: [{ score: 1.3 }],
     carries: true,
@@ -101,6 +101,7 @@ export const tireSlots = [
     part: null,
     attribute: "pressure",
     unit: "psi",
+    unless: /\bmax(?:imum)?\b/,
     need: { units: ["psi", "lb", "GBP", null], min: 15, max: 130 },
     cues: [
       {
