@@ -311,6 +311,25 @@ const sumsAndPapers: readonly Row[] = [
     told: ["engine - pressure 60 psi", "engine - pressure 40 psi"],
   },
   { why: "an eighth of a gap", heard: "The gap's an eighth all the way up.", zone: "driver-side", told: ["body driver size 0.125 in"] },
+  {
+    why: "bolts are no microns",
+    heard: "Paint on the door is 120 microns. The tray has thirty four bolts.",
+    zone: "underside",
+    told: ["paint - thickness 120 µm"],
+  },
+  {
+    why: "load space seats up and down",
+    heard: "Load area is 22.5 cubic feet with the seats up, 50.2 with them down.",
+    zone: "cargo",
+    told: ["cargo-floor - size 22.5 cu ft", "cargo-floor - size 50.2 cu ft"],
+  },
+  {
+    why: "both of a pair of duals",
+    heard: "Rear tires, outside dual twelve thirty seconds, inside twelve.",
+    zone: "driver-side",
+    told: ["tire rear depth 12 32nds", "tire rear depth 12 32nds"],
+  },
+  { why: "a body shop is no body", heard: "Body works bill, refinish, $640.", zone: "documents", told: ["paint - price 640 USD"] },
   { why: "torque on the sheet", heard: "two fifty one on the torque", zone: "drive", told: ["engine - torque 251 lb-ft"] },
 ];
 

@@ -53,6 +53,7 @@ export const drivetrainWords = [
   { component: "engine", part: "piston", say: ["piston", "rings", "piston ring"] },
   { component: "engine", part: "oil pan", say: ["oil pan", "sump", "engine pan"] },
   { component: "engine", part: "oil", say: ["oil", "engine oil", "oil change", "dipstick", "oil filter"] },
+  { component: "engine", part: "service", say: ["tune up", "tuneup"] },
   { component: "engine", part: "oil pressure", say: ["oil pressure", "pounds of oil"] },
   { component: "engine", part: "compression", say: ["compression", "compression check", "compression test", "leak down", "leakdown"] },
   { component: "engine", part: "timing chain", say: ["timing chain", "timing belt", "cam belt", "cambelt", "cam chain"] },

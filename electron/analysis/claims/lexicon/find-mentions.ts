@@ -93,6 +93,8 @@ const otherSenses: readonly { readonly word: string; readonly before?: RegExp; r
   { word: "body", after: /^(?:else|knows|told)\b/ },
   { word: "car", before: /\b(?:georgia|tow|company|race|show)$/ },
   { word: "screen", before: /\b(?:your|a|on)$/ },
+  { word: "body", after: /^(?:works?|shops?|man)\b/ },
+  { word: "buckets", before: /\b(?:headlight|light|lamp|headlamp|the old|original|stock)$/ },
   { word: "price", before: /\b(?:half the|twice the)$/ },
   { word: "pipe", before: /\b(?:hose|a|smoked a|his|heater|water|oil|vacuum|fuel)$/ },
   { word: "tank", before: /\b(?:like a)$/ },

@@ -18,6 +18,10 @@ export interface EarlierMeasure {
 const countPlace =
   /^(?:\w+ )?(?:(?:up )?(?:on|in|at) (?:the )?(?:back|front|rear|deck|dash|doors?|top|bottom)|up (?:here|front)|back (?:here|there)|out back)\b/;
 
+/** Things a number counts: it does not go on measuring what came before ("120 microns on the door … the tray has thirty four bolts"). */
+const countedNext =
+  /^(?:bolts?|screws?|rivets?|snaps?|clips?|holes?|coats?|lugs?|nuts?|studs?|segments?|doors?|seats?|keys?|owners?|spokes?|teeth|splines?|stamps?|pages?|drawers?|boards?|bars?|slats?|vanes?|helpers?)\b/;
+
 /** A reading this much less likely than the first is no ground to go on from. */
 const mostDoubt = 0.35;
 
@@ -42,7 +46,8 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     last.zone !== around.zone ||
     around.number.first - last.end > (placedComponents.has(slot.component as ComponentName) ? carriesOverTokens : carriesOnTokens) ||
     startsAnotherPhrase(around.number.readings[0]!.value, around) ||
-    slot.unless?.test(around.near)
+    slot.unless?.test(around.near) ||
+    (slot.attribute !== "count" && countedNext.test(around.after))
   )
     return null;
   const [likeliest] = around.number.readings;

@@ -127,6 +127,7 @@ export const bodySlots = [
       { about: ["cargo-floor", "body/tailgate"], score: 1.0 },
       { zones: ["cargo"], score: 0.95 },
     ],
+    carries: true,
     example: { heard: "the trunk is fifteen point eight cubic feet", value: 15.8 },
   },
   {
@@ -185,11 +186,12 @@ export const bodySlots = [
     cues: [
       {
         before:
-          /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|scrape|gouge|bend|ding|dent|rub|bubble)\b[^.#]{0,45}\b(?:about|maybe|is|around|like|probably|roughly)$/,
+          /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|scrape|gouge|bend|ding|dent|rub|rash|kerbing|curbing|corrosion|rust|blister|bubble)\b[^.#]{0,45}\b(?:about|maybe|is|around|like|probably|roughly)$/,
         score: 1.2,
       },
       {
-        before: /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|scrape|gouge|bend|ding|dent|rub|bubble)\b[^.#]{0,50}$/,
+        before:
+          /\b(?:mark|scratch|tear|crack|chip|stain|split|rip|hole|scuff|scrape|gouge|bend|ding|dent|rub|rash|kerbing|curbing|corrosion|rust|blister|bubble)\b[^.#]{0,50}$/,
         after: /^(?:inch |inches )?(?:long|across|wide|round|or so|maybe)\b/,
         score: 1.25,
       },
@@ -231,7 +233,7 @@ export const bodySlots = [
     part: "weight rating",
     attribute: "size",
     unit: "lb",
-    need: { units: ["lb", null], min: 500, max: 90000 },
+    need: { kinds: ["integer", "measure", "money"], units: ["lb", null], min: 500, max: 90000 },
     cues: [
       {
         before: /\b(?:gvwr?|g v w r?|gross|payload|gcwr?|tows?|towing|towing capacity|tow rating|curb weight|weighs)\b[^.#]{0,40}$/,

@@ -277,7 +277,7 @@ export const chassisSlots = [
     attribute: "thickness",
     unit: "ga",
     need: { units: ["ga"], min: 8, max: 26 },
-    cues: [{ about: ["floors"], score: 1.1 }, { about: ["cargo-floor"], score: 0.6 }, { score: 0.4 }],
+    cues: [{ about: ["floors"], score: 1.1 }, { about: ["cargo-floor"], score: 0.6 }, { score: 0.45 }],
     example: { heard: "floors are new eighteen gauge", value: 18 },
   },
 ] satisfies readonly Slot[];

@@ -8,6 +8,7 @@ import { drivelineSlots } from "./driveline-slots.ts";
 import { electricalSlots } from "./electrical-slots.ts";
 import { engineOutputSlots } from "./engine-output-slots.ts";
 import { engineSlots } from "./engine-slots.ts";
+import { fittingSlots } from "./fitting-slots.ts";
 import { fuelSlots } from "./fuel-slots.ts";
 import { gaugeSlots } from "./gauge-slots.ts";
 import { odometerSlots } from "./odometer-slots.ts";
@@ -36,4 +37,5 @@ export const slots: readonly Slot[] = [
   ...allOfThemSlots,
   ...gaugeSlots,
   ...partSizeSlots,
+  ...fittingSlots,
 ];

@@ -103,7 +103,14 @@ export const wheelSlots = [
     attribute: "diameter",
     unit: "in",
     need: { kinds: ["integer"], units: [null, "in"], min: 12, max: 22 },
-    cues: [{ about: ["spare"], before: /\b(?:plain|steel|alloy|a|an|little)$/, after: /^(?:inch|with|and|\.|$)/, score: 1.0 }],
+    cues: [
+      {
+        about: ["spare"],
+        before: /\b(?:plain|ordinary|normal|steel|alloy|a|an|little)$/,
+        after: /^(?:inch|steel|alloy|with|and|\.|$)/,
+        score: 1.0,
+      },
+    ],
     example: { heard: "the spare is a plain steel 14 with a tire on it", value: 14 },
   },
   {
