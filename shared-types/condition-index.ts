@@ -63,8 +63,8 @@ export const ConditionIndex = z.strictObject({
       unit: UnitName.nullable(),
       stance: Stance,
       quote: z.string(),
-      /** `disputed` in an open conflict, `overruled` where a ruling let another side stand. */
-      status: z.enum(["undisputed", "disputed", "upheld", "overruled"]),
+      /** `disputed` in an open conflict, `overruled` where a ruling let another side stand, `denied` where the stock sheet says otherwise. */
+      status: z.enum(["undisputed", "disputed", "upheld", "overruled", "denied"]),
       conflictTopics: z.array(z.string()),
     }),
   ),
@@ -88,6 +88,8 @@ export const ConditionIndex = z.strictObject({
         .nullable(),
     }),
   ),
+  /** Claims that the dealer's own record does not bear out. */
+  denials: z.array(z.strictObject({ field: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(IndexMoment) })),
   cautions: z.array(z.string()),
 });
 export type ConditionIndex = z.infer<typeof ConditionIndex>;

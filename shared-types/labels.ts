@@ -54,6 +54,25 @@ export function attributeLabel(attribute: AttributeName): string {
   return attribute;
 }
 
+interface ClaimAbout {
+  readonly component: ComponentName;
+  readonly part: string | null;
+  readonly position: PositionName | null;
+  readonly attribute: AttributeName;
+}
+
+/** What a claim is about, without saying a word twice: "rear tire size", "front fender condition", "price", "VIN". */
+export function claimSubject({ component, part, position, attribute }: ClaimAbout): string {
+  const thing = part ?? componentLabel(component);
+  const thingWords = thing.toLowerCase().split(/\s+/);
+  const place = positionLabel(position)
+    .split(" ")
+    .filter((word) => word && !thingWords.includes(word));
+  const property =
+    attribute === "presence" || thingWords.includes(attribute) || (component === "vin" && attribute === "type") ? [] : [attribute];
+  return [...place, thing, ...property].join(" ");
+}
+
 /** A value as a person reads it: "390 cu in", "4.11:1", "235/60R15", "$38,900". Years and codes keep their digits together. */
 export function valueLabel(value: number | string, unit: UnitName | null, attribute: AttributeName | null = null): string {
   if (typeof value === "string") return value;

@@ -4,6 +4,7 @@ import {
   type Conflict,
   cautions,
   conditionIndexVersion,
+  isOverruled,
   type RecordingDetail,
   type Ruling,
 } from "../../shared-types/index.ts";
@@ -19,6 +20,12 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
   const rulingOf = new Map(detail.rulings.filter((ruling) => ruling.supersededBy === null).map((ruling) => [ruling.conflictKey, ruling]));
   const claimById = new Map(analysis.claims.map((claim) => [claim.id, claim]));
   const conflictsOf = conflictsByClaim(analysis.conflicts);
+  const denied = new Set(analysis.denials.flatMap((denial) => denial.claims));
+  const momentsOf = (ids: readonly string[]) =>
+    ids.flatMap((id) => {
+      const claim = claimById.get(id);
+      return claim ? [{ start: claim.start, quote: claim.quote }] : [];
+    });
   return {
     version: conditionIndexVersion,
     recording: {
@@ -60,7 +67,7 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
           unit: claim.unit,
           stance: claim.stance,
           quote: claim.quote,
-          status: claimStatus(claim, conflicts, open, rulingOf),
+          status: claimStatus(claim, conflicts, open, rulingOf, denied),
           conflictTopics: conflicts.map((conflict) => conflict.topic),
         };
       }),
@@ -74,10 +81,7 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
         sides: conflict.sides.map((side) => ({
           value: side.value,
           unit: side.unit,
-          moments: side.claims.flatMap((id) => {
-            const claim = claimById.get(id);
-            return claim ? [{ start: claim.start, quote: claim.quote }] : [];
-          }),
+          moments: momentsOf(side.claims),
         })),
         standard: conflict.standard,
         ruling: ruling
@@ -92,6 +96,7 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
           : null,
       };
     }),
+    denials: analysis.denials.map(({ field, sheetValue, why, claims }) => ({ field, sheetValue, why, moments: momentsOf(claims) })),
     cautions: Object.values(cautions),
   };
 }
@@ -109,15 +114,14 @@ function claimStatus(
   conflicts: readonly Conflict[],
   open: ReadonlySet<string>,
   rulingOf: ReadonlyMap<string, Ruling>,
-): "undisputed" | "disputed" | "upheld" | "overruled" {
-  if (conflicts.length === 0) return "undisputed";
+  denied: ReadonlySet<string>,
+): ConditionIndex["claims"][number]["status"] {
   if (conflicts.some((conflict) => open.has(conflict.key))) return "disputed";
   const overruled = conflicts.some((conflict) => {
     const ruling = rulingOf.get(conflict.key);
-    if (!ruling) return false;
-    // A recogniser's error puts other words in place of what the transcript has: no side's claim stands as written.
-    if (ruling.decision === "recogniser-error") return ruling.side === null || !conflict.sides[ruling.side]?.claims.includes(claim.id);
-    return ruling.decision === "side-stands" && ruling.side !== null && !conflict.sides[ruling.side]?.claims.includes(claim.id);
+    return ruling !== undefined && conflict.sides.some((side, position) => side.claims.includes(claim.id) && isOverruled(ruling, position));
   });
-  return overruled ? "overruled" : "upheld";
+  if (overruled) return "overruled";
+  if (denied.has(claim.id)) return "denied";
+  return conflicts.length > 0 ? "upheld" : "undisputed";
 }

@@ -76,6 +76,16 @@ export function indexCsv(index: ConditionIndex): string {
         note: conflict.ruling ? `${conflict.ruling.decision}: ${conflict.ruling.reason} (${conflict.ruling.initials})` : conflict.why,
       }),
     ),
+    ...index.denials.map(
+      (denial): Row => ({
+        kind: "stock sheet",
+        ...moment({ start: Math.min(...denial.moments.map((at) => at.start)) }),
+        status: "denied",
+        value: denial.sheetValue,
+        text: denial.field,
+        note: denial.why,
+      }),
+    ),
   ];
   return stringify(rows, { header: true, columns: [...columns], bom: true, record_delimiter: "windows", escape_formulas: true });
 }

@@ -32,6 +32,12 @@ function main(args: string[]): number {
   return failures ? 1 : 0;
 }
 
+// Whoever reads the documents may have seen enough (`analyze … | head`).
+process.stdout.on("error", (failure: NodeJS.ErrnoException) => {
+  if (failure.code !== "EPIPE") throw failure;
+  process.exit(0);
+});
+
 try {
   process.exitCode = main(process.argv.slice(2));
 } catch (failure) {

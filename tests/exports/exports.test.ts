@@ -6,7 +6,7 @@ import { buildExport, fileStem } from "../../electron/exports/build-export.ts";
 import { chapterMarks } from "../../electron/exports/chapter-marks.ts";
 import { chapterTitleText, stamp } from "../../electron/exports/chapters-webvtt.ts";
 import { conditionIndex } from "../../electron/exports/condition-index.ts";
-import { exportFormats, timeLabel } from "../../shared-types/index.ts";
+import { claimSubject, exportFormats, timeLabel } from "../../shared-types/index.ts";
 import { sampleDetail } from "./sample-detail.ts";
 
 const writtenAt = "2026-01-07T12:00:00.000Z";
@@ -72,7 +72,7 @@ describe("condition index", () => {
       ["two fifty five sixty fifteens in the back", "disputed"],
       ["four eleven", "upheld"],
       ["three seventy three", "overruled"],
-      ['=HYPERLINK("x")', "undisputed"],
+      ['=HYPERLINK("x")', "denied"],
     ]);
   });
 
@@ -89,6 +89,7 @@ describe("condition index", () => {
       "finding",
       ...Array(5).fill("claim"),
       ...Array(2).fill("conflict"),
+      "stock sheet",
     ]);
     expect(rows[3]?.note).toContain("second line, ümlaut, עברית, 🚙");
     expect(rows.flatMap((row) => Object.values(row)).filter((cell) => /^[=+\-@\t\r]/.test(cell))).toEqual([]);
@@ -111,6 +112,22 @@ describe("condition index", () => {
       expect(text, format).not.toContain("UNACCEPTED PROPOSAL");
     }
   });
+
+  test("what the stock sheet denies is said in every form of the index", () => {
+    for (const format of ["index-html", "index-csv", "index-json"] as const) {
+      expect(build(format).text, format).toContain("The stock sheet says cracked; good was said.");
+    }
+  });
+
+  test.for([
+    { claim: { component: "price", part: null, position: null, attribute: "price" }, subject: "price" },
+    {
+      claim: { component: "body", part: "front fender", position: "driver-front", attribute: "condition" },
+      subject: "driver front fender condition",
+    },
+    { claim: { component: "spare", part: null, position: null, attribute: "presence" }, subject: "spare" },
+    { claim: { component: "tire", part: null, position: "rear", attribute: "size" }, subject: "rear tire size" },
+  ] as const)("a claim about $subject says no word twice", ({ claim, subject }) => expect(claimSubject(claim)).toBe(subject));
 
   test("the same recording and time give the same bytes", () => {
     for (const format of exportFormats) expect(build(format)).toEqual(build(format));

@@ -75,7 +75,16 @@ export function sampleDetail(): RecordingDetail {
       claims,
       conflicts,
       remarks: [],
-      denials: [],
+      denials: [
+        {
+          id: "d1",
+          key: "glass",
+          field: "windshield",
+          sheetValue: "cracked",
+          claims: ["c6"],
+          why: "The stock sheet says cracked; good was said.",
+        },
+      ],
       promises: [],
       questions: [],
       doubtful: [],

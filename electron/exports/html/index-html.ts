@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import {
-  attributeLabel,
   type ConditionIndex,
+  claimSubject,
   componentLabel,
   decisionLabels,
   gradeLabels,
@@ -54,6 +54,7 @@ ${open.length > 0 && html`<p class="mark">${open.length === 1 ? "One conflict is
   )}</ol></section>
 </div>
 <section aria-labelledby="h-open"><h2 id="h-open">Open conflicts</h2>${open.length ? open.map((conflict) => conflictBlock(conflict)) : html`<p>None.</p>`}</section>
+${index.denials.length > 0 && html`<section aria-labelledby="h-sheet"><h2 id="h-sheet">The stock sheet says otherwise</h2>${index.denials.map((denial) => denialBlock(denial))}</section>`}
 <section aria-labelledby="h-findings"><h2 id="h-findings">Findings</h2>${findingTable(index)}</section>
 <section aria-labelledby="h-claims"><h2 id="h-claims">What was said, by zone</h2>${claimTables(index.claims)}</section>
 <section aria-labelledby="h-settled"><h2 id="h-settled">Settled conflicts</h2>${settled.length ? settled.map((conflict) => conflictBlock(conflict)) : html`<p>None.</p>`}</section>
@@ -101,7 +102,7 @@ function claimTables(claims: readonly IndexClaim[]): Markup {
         .filter((claim) => claim.zone === zone)
         .map(
           (claim) => html`
-<tr><td>${jump(claim.start)}</td><td>${[positionLabel(claim.position), claim.part ?? componentLabel(claim.component), attributeLabel(claim.attribute)].filter(Boolean).join(" ")}</td><td>${valueLabel(claim.value, claim.unit, claim.attribute)}</td><td><q>${claim.quote}</q></td><td>${standing(claim)}</td></tr>`,
+<tr><td>${jump(claim.start)}</td><td>${claimSubject(claim)}</td><td>${valueLabel(claim.value, claim.unit, claim.attribute)}</td><td><q>${claim.quote}</q></td><td>${standing(claim)}</td></tr>`,
         )}</tbody></table></div>`,
   )}`;
 }
@@ -110,8 +111,17 @@ function claimTables(claims: readonly IndexClaim[]): Markup {
 function standing(claim: IndexClaim): Markup {
   const stance = claim.stance === "stated" ? "" : claim.stance === "hedged" ? "said with a doubt" : "reported, not seen";
   if (claim.status === "disputed") return html`<span class="mark">disputed: ${claim.conflictTopics.join(", ")}</span> ${stance}`;
+  if (claim.status === "denied") return html`<span class="mark">the stock sheet says otherwise</span> ${stance}`;
   if (claim.status === "overruled") return html`<span class="mark">overruled in review</span> ${stance}`;
   return html`${[claim.status === "upheld" ? "stands after review" : "", stance].filter(Boolean).join(", ")}`;
+}
+
+function denialBlock(denial: ConditionIndex["denials"][number]): Markup {
+  return html`<article class="open">
+<h3>${denial.field}: the sheet says ${denial.sheetValue}</h3>
+<p>${denial.why}</p>
+<ul>${denial.moments.map((at) => html`<li>${jump(at.start)} <q>${at.quote}</q></li>`)}</ul>
+</article>`;
 }
 
 function conflictBlock(conflict: IndexConflict): Markup {

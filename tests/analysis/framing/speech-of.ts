@@ -35,7 +35,7 @@ export function speechOf(...texts: readonly string[]): Speech {
     }
   }
   close();
-  return { captions, duration: texts.length * 10, tokens, sentences, doubtful: [], punctuated: true };
+  return { captions, duration: texts.length * 10, tokens, sentences, doubtful: [], punctuated: true, paragraphs: true };
 }
 
 /** Token range of words within the speech. Throws where they are not there: a typing slip in a table must not pass. */
