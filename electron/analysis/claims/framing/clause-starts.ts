@@ -1,4 +1,4 @@
-import type { Speech } from "../../model.ts";
+import type { Speech, Token } from "../../model.ts";
 import type { SpokenUnit } from "./spoken-units.ts";
 
 /** Words that begin a clause wherever they stand. */
@@ -50,7 +50,7 @@ const spokenSubjects = new Set([
   "theres",
   "heres",
 ]);
-const subjectPronouns = new Set(["it", "they", "he", "she", "i", "you", "we", "that", "this", "there"]);
+const subjectPronouns = new Set(["it", "they", "he", "she", "i", "you", "we", "that", "this", "there", "these", "those"]);
 const verbsAfterPronoun = new Set([
   "had",
   "was",
@@ -65,6 +65,13 @@ const verbsAfterPronoun = new Set([
   "got",
   "went",
   "looks",
+  "shows",
+  "reads",
+  "needs",
+  "wants",
+  "starts",
+  "does",
+  "gets",
   "runs",
   "drives",
   "took",
@@ -130,6 +137,18 @@ const leadsOn = new Set([
 /** Captions of this many words end where a sentence does; shorter ones may cut a size in two. */
 const wholeSentenceCaption = 25;
 
+const presentVerb = /^(?:is|are|has|have|isn't|aren't|ain't|hasn't)$/;
+/** After these "the tires are" goes on with what was begun. */
+const governs =
+  /^(?:of|in|on|at|to|with|for|from|by|off|out|under|behind|over|see|like|about|into|inside|through|round|around|is|are|was|were|be|got|has|have|had|where|what|how|that|if|when|which|than|all|both|put|get|take|took|me|you|told|says|said|say|think|know|believe|guess|hope|sure|because|cause|as|but|so|the|a|or|then)$/;
+
+/** "… when it came in | the tires are …": an article, a noun and a verb of today. */
+function headsClause(tokens: readonly Token[], at: number): boolean {
+  if (tokens[at]!.word !== "the" || governs.test(tokens[at - 1]!.word)) return false;
+  if (tokens[at - 1]!.word === "and" && governs.test(tokens[at - 2]?.word ?? "")) return false;
+  return [2, 3].some((ahead) => presentVerb.test(tokens[at + ahead]?.word ?? ""));
+}
+
 /** For every token, 1 where a clause begins: at punctuation, at joining words and, where nothing is written, at a new subject. */
 export function clauseStarts(speech: Speech, units: readonly SpokenUnit[]): Uint8Array {
   const starts = new Uint8Array(speech.tokens.length + 1);
@@ -153,6 +172,7 @@ export function clauseStarts(speech: Speech, units: readonly SpokenUnit[]): Uint
     if (token.word === "not" && (tokens[at + 1]?.word === "the" || tokens[at + 1]?.word === "a")) starts[at] = 1;
     if (speech.punctuated || leadsOn.has(before.word)) continue;
     const next = tokens[at + 1]?.word ?? "";
+    if (headsClause(tokens, at)) starts[before.word === "and" ? at - 1 : at] = 1;
     if (spokenSubjects.has(token.word) || (subjectPronouns.has(token.word) && verbsAfterPronoun.has(next))) starts[at] = 1;
   }
   starts[0] = 1;

@@ -3,7 +3,7 @@ import type { Speech } from "../../model.ts";
 import type { FrameRule, FrameSubject } from "./frame-rule.ts";
 
 /** Words that answer or turn back from what was supposed. */
-const turnsBack = new Set(["but", "yeah", "yes", "yep", "sure"]);
+const turnsBack = new Set(["but", "yeah", "yes", "yep", "sure", "no", "nope", "nah"]);
 /** Where no punctuation bounds a clause, a phrase reaches no further than this many words either way. */
 export const unwrittenClause = 12;
 
@@ -29,12 +29,24 @@ const phraseSubjects = new Set([
   "i'd",
   "they'd",
   "nobody",
+  "everybody",
+  "everyone",
+  "folks",
   "another",
   "somebody",
   "someone",
   "a",
   "my",
 ]);
+
+/** A sentence about the vehicle just pointed at opens so; one that names a part, or "I", is about the one in hand again. */
+const goesOn = /^(?:it|it's|it'll|its|that|that's|that'll|thats|those|they|they're|he|he's|she|she's|and|with|got|has|had|same|also|not)$/;
+/** Words after which "it's" is still what was reported. */
+const opensReport =
+  /^(?:said|says|say|saying|told|tell|me|us|him|her|asked|asks|ask|thinks|thought|think|reckons|claims|swears|brother|cousin|uncle|dad|wife|buddy|neighbou?r|friend|if|that|whether|because|cause|when|and)$/;
+const pastSubjects = new Set(["it", "that", "he", "she", "they", "mine", "his", "hers", "theirs", "which"]);
+const pastVerbs =
+  /^(?:had|was|were|did|didn't|ran|drank|came|went|would|never|used|took|needed|wasn't|wouldn't|sold|made|lasted|rusted|leaked)$/;
 
 /** Another vehicle is left after this many words without a word of return: a long way for an aside. */
 const longestAside = 70;
@@ -87,8 +99,54 @@ export class FrameMarks {
     return Math.max(this.clauseStart(first), first - unwrittenClause);
   }
 
-  /** The token range a rule's phrase frames. */
-  rangeOf({ reach, meaning }: FrameRule, first: number, end: number, returns: readonly number[]): readonly [number, number] {
+  /** Where, before `limit`, the speaker turns back to this vehicle. */
+  #turnOf(from: number, limit: number, returns: readonly number[], itIsToday: boolean): number {
+    let until = from;
+    while (
+      until < limit &&
+      !turnsBack.has(this.#speech.tokens[until]!.word) &&
+      !returns.includes(until) &&
+      !(itIsToday && this.#saysWhatItIs(until))
+    )
+      until++;
+    return until;
+  }
+
+  /** Where nothing is written: "… would it take a 427 | it's the 350". What was asked, supposed or had before is over. */
+  #saysWhatItIs(token: number): boolean {
+    const { tokens, punctuated } = this.#speech;
+    if (punctuated || !this.#starts[token] || opensReport.test(tokens[token - 1]?.word ?? "")) return false;
+    return (
+      tokens[token]!.word === "it's" || (tokens[token]!.word === "it" && /^(?:is|has|shows|says)$/.test(tokens[token + 1]?.word ?? ""))
+    );
+  }
+
+  /** Where sentences are written, the end of the last one in a row that goes on about what was pointed at. */
+  #lastGoingOn(token: number): number {
+    if (!this.#speech.punctuated) return Number.POSITIVE_INFINITY;
+    let until = this.sentenceOf(token)?.end ?? token + 1;
+    while (until < this.#speech.tokens.length && goesOn.test(this.#speech.tokens[until]!.word)) until = this.sentenceOf(until)!.end;
+    return until;
+  }
+
+  #goesOnInThePast(first: number): boolean {
+    const { tokens, punctuated } = this.#speech;
+    const opening = tokens[first]?.word ?? "";
+    const next = tokens[first + 1]?.word ?? "";
+    // Where nothing is written, a list may have been cut at its parts: "… had the three speed | and the bench seat".
+    if (!punctuated && /^(?:and|with)$/.test(opening) && /^(?:the|a|an|no)$/.test(next)) return true;
+    const at = opening === "and" ? first + 1 : first;
+    return pastSubjects.has(tokens[at]?.word ?? "") && pastVerbs.test(tokens[at + 1]?.word ?? "");
+  }
+
+  /** The token range a rule's phrase frames; what is not about this vehicle ends where the speaker is back at it. */
+  rangeOf(rule: FrameRule, first: number, end: number, returns: readonly number[]): readonly [number, number] {
+    const [start, stop] = this.#reachOf(rule, first, end, returns);
+    if ("stance" in rule.meaning) return [start, stop];
+    return [start, Math.min(stop, returns.find((token) => token >= end) ?? stop)];
+  }
+
+  #reachOf({ reach, meaning }: FrameRule, first: number, end: number, returns: readonly number[]): readonly [number, number] {
     const start = this.#speech.punctuated ? this.clauseStart(first) : this.unwrittenStart(first, meaning);
     const stop = this.#speech.punctuated ? this.clauseEnd(end - 1) : Math.min(this.clauseEnd(end - 1), end + unwrittenClause);
     const sentence = this.sentenceOf(first);
@@ -108,9 +166,16 @@ export class FrameMarks {
         if (start > sentenceFirst) return [this.clauseStart(start - 1), stop];
         return [start, stop < sentenceEnd ? this.clauseEnd(stop) : stop];
       }
-      case "sentence": {
-        let until = end;
-        while (until < sentenceEnd && !turnsBack.has(this.#speech.tokens[until]!.word)) until++;
+      case "sentence":
+        return [start, this.#turnOf(end, sentenceEnd, returns, !("subject" in meaning && meaning.subject === "other-vehicle"))];
+      case "aside": {
+        let until = this.#turnOf(end, sentenceEnd, returns, true);
+        // "My dad had one. It leaked. It was a three speed.": told on in the past, as long as it lasts.
+        while (until < this.#speech.tokens.length && until - end < longestUnwrittenAside) {
+          const next = this.sentenceOf(until);
+          if (next?.first !== until || !this.#goesOnInThePast(until) || returns.includes(until)) break;
+          until = this.#turnOf(until + 1, next.end, returns, true);
+        }
         return [start, until];
       }
       case "back": {
@@ -120,7 +185,8 @@ export class FrameMarks {
       }
       case "until-return": {
         const back = returns.find((token) => token >= end) ?? Number.POSITIVE_INFINITY;
-        return [start, Math.min(this.#speech.tokens.length, back, end + (this.#speech.punctuated ? longestAside : longestUnwrittenAside))];
+        const longest = this.#speech.punctuated ? longestAside : longestUnwrittenAside;
+        return [start, Math.min(this.#speech.tokens.length, back, end + longest, this.#lastGoingOn(end - 1))];
       }
     }
   }

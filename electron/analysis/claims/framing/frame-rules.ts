@@ -46,6 +46,34 @@ export const returnPhrases: readonly string[] = [
   "but this",
   "and this",
   "this is",
+  "this has/had/have/'s/was/gets/got/comes/came/does/ai",
+  "these are/'re/were/have/here/ones",
+  "now it/here/on/we/this/these",
+  "today it/she/we",
+  "the ones on it/this/the/here",
+  "the tires/tyres/wheels on it/this/the/here",
+  "what 's on it/this/the/here/there",
+  "it 's on/wearing a/an/the/its/<color>/alloy/alloys/steel/steels/#",
+  "down/in/on/round/under/back here",
+  "i am/'m opening/going/moving/walking/coming/getting/standing/under/at/in/on/round/around",
+  "coming/come/going/moving/heading/walking/working round/around/along/down/up/over/to/through/inside/on",
+  "if you look",
+  "look at this/these/here",
+  "as you can see",
+];
+
+/** The same, so plain that they need no clause to head: where nothing is written, clauses are not all seen. */
+export const plainReturns: readonly string[] = [
+  "~like/than/unlike/to/of/behind/beside/by/next/as/would/does/is/was/that this one 's/is/has/had/got/gets/comes/here/you",
+  "on this one/car/truck/van/side/front/rear/back/corner/here",
+  "~like/than/would/if/does/to this/these has/have/is/are/'s",
+  "the ones on it/this/the/here",
+  "the tires/tyres/wheels on it/this/the/here",
+  "the tires/tyres/wheels are/now",
+  "what 's on it/this/the/here/there",
+  "here you/we 've/have/got/can/see",
+  "here 's/is",
+  "you 've got",
 ];
 
 /** Words that close an aside about another vehicle: what follows them is this one again. */
@@ -56,6 +84,8 @@ export const asideEnds: readonly string[] = [
   "never mind that/it/him",
   "forget that/it one?",
   "not that one",
+  "not this one/car/truck/van/!$",
+  "not this !one/car/truck/van/is/time/year/week",
   "is n't mine",
   "not for sale",
   "and it 's sold",

@@ -40,7 +40,7 @@ const ruleBook = new PhraseBook<RulePhrase>(
     ...(rule.unless ?? []).map((text) => ({ text, meaning: { rule, cancels: true } })),
   ]),
 );
-const returnBook = new PhraseBook<null>(returnPhrases.map((text) => ({ text, meaning: null })));
+const returnBook = new PhraseBook<null>([...returnPhrases, ...plainReturns].map((text) => ({ text, meaning: null })));
 const plainReturnBook = new PhraseBook<null>(plainReturns.map((text) => ({ text, meaning: null })));
 const asideEndBook = new PhraseBook<null>(asideEnds.map((text) => ({ text, meaning: null })));
 

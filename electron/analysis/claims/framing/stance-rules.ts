@@ -168,6 +168,9 @@ export const stanceRules: readonly FrameRule[] = [
     phrases: [
       "i believe/think that 's right",
       "i believe/think so",
+      "i should/would/'d think/hope/imagine/say so",
+      "i expect/suppose/imagine/reckon/guess so",
+      "i dare say",
       "i 'd believe it",
       "i 'd believe that",
       "do n't quote me",
@@ -278,6 +281,23 @@ export const stanceRules: readonly FrameRule[] = [
       free: "belts are new",
     },
     quiet: ["I will put my hand up to that all day.", "Quote me on it."],
+  },
+  {
+    name: "belief after the words, unwritten",
+    meaning: hedged,
+    reach: "back",
+    phrases: [
+      "i think/believe/guess/reckon/suppose/imagine and/but/so/because/though/anyway/anyhow/or",
+      "i think/believe/guess/reckon/suppose/imagine my/his/her/our",
+      "i think/believe/guess/reckon/suppose/imagine boxed/painted/done/made/fitted/rebuilt/looks",
+      "i 'm going to say $",
+      "i 'm gonna say $",
+    ],
+    example: {
+      says: "the tires are new hood's aluminum i believe my magnet didn't want it",
+      framed: "hood's aluminum",
+    },
+    quiet: ["I think my wife would like it.", "I believe his word is good."],
   },
   {
     name: "somebody's word, after the words",

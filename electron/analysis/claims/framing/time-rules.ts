@@ -57,6 +57,10 @@ export const timeRules: readonly FrameRule[] = [
       "in it before",
       "on it before",
       "the old one/ones was/were/had",
+      "the old tires/tyres/wheels/seats/seat/engine/motor/gearbox/transmission/carburetor/carb/radio/top/hood/bumper/exhaust/brakes/tank/rims/pads/rotors/discs/drums was/were/had/measured/said/came",
+      "was/were <color>/_ originally $",
+      "was/were <color>/_ originally and/but/then/so/until",
+      "before the/his/her/that/this swap/rebuild/restoration/resto/conversion/change/accident/repaint/respray ..1 it/that/he/she/they",
       "back when it was",
       "back then it",
       "in its day",
@@ -115,7 +119,7 @@ export const timeRules: readonly FrameRule[] = [
       "somebody ..3 had put a/an/#",
     ],
     unless: [
-      "_ had _ ..5 let/welded/done/redone/put/rebuilt/replaced/fitted/chromed/rechromed/painted/repainted/recovered/reupholstered/refaced/restored/serviced/converted/changed/installed/made/resealed/repaired/sprayed/resprayed/owners/owner/keepers",
+      "_ had _ ..5 let/welded/done/redone/put/rebuilt/replaced/fitted/chromed/rechromed/painted/repainted/recovered/reupholstered/refaced/restored/serviced/converted/changed/installed/made/resealed/repaired/sprayed/resprayed/ported/decked/bored/honed/balanced/machined/skimmed/tuned/aligned/rewired/replated/polished/coated/blasted/dipped/detailed/trimmed/retrimmed/tinted/undercoated/wrapped/cleaned/checked/tested/looked/owners/owner/keepers",
     ],
     example: {
       says: "It had the mechanical rods when he bought it, and today it is hydraulic.",
@@ -145,6 +149,36 @@ export const timeRules: readonly FrameRule[] = [
     ],
     example: { says: "It's an aluminum intake, the iron one's downstairs.", framed: "iron one's downstairs", free: "aluminum intake" },
     quiet: ["The blue one is in a nice light.", "The fender has a scrape."],
+  },
+  {
+    name: "taken off for others",
+    meaning: former,
+    reach: "until-here",
+    phrases: ["we/i/he/she/they took/pulled/threw/yanked/sold the/those/them/its/a _ ..4 off/out !now/of/so/this"],
+    example: {
+      says: "We took the fifteen inch wheels off it and put the seventeens on.",
+      framed: "fifteen inch wheels",
+      free: "seventeens",
+    },
+    quiet: ["They had the heads ported and it pulls."],
+  },
+  {
+    name: "a set that goes with it",
+    meaning: former,
+    reach: "sentence",
+    phrases: [
+      "set/sets/pair of ..1 winter/snow/summer/spare/extra/other/second/original/factory ..1 wheels/tires/tyres/rims/alloys",
+      "a second/spare/extra/winter/summer/other set of/for/that",
+      "snow/winter/summer tires/tyres/wheels/rims are/is/'re/come/go/on/that/which/in",
+      "wheels/wheel/tires/tyres/rims/caps/hubcaps/seats/engine/motor/manifold/carb/carburetor/exhaust/radio/bumper/bumpers/hardtop/mirrors/gearbox/transmission/intake/heads/steelies/alloys ..3 in/out/at/up the/his/my/our/their shed/garage/attic/loft/basement/barn/storage/lockup/lock-up/workshop/house",
+      "wheels/tires/tyres/rims/seats/engine/motor/manifold/carb/carburetor/exhaust/radio/bumper/gearbox/transmission/intake/heads ..2 in a box/crate",
+    ],
+    example: {
+      says: "There's a set of winter tires with it, 205s on steel rims. The ones on it are 225s.",
+      framed: "205s on steel rims",
+      free: "are 225s",
+    },
+    quiet: ["The car has lived in the garage.", "It has a set of four tires on it.", "The spare set of keys is in the dash."],
   },
   {
     name: "changed from",

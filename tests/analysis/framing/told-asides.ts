@@ -1,0 +1,451 @@
+/**
+ * What a narrator says that is not about this vehicle today, beside what is. `aside` and `kept` name claims as "component attribute value".
+ * Invented speech; what may stand where is common practice of the trade.
+ */
+export interface ToldAside {
+  readonly says: string;
+  /** Claims that must not be made of this vehicle as it is today, plainly: dropped, or told as former, or set apart by a circumstance. */
+  readonly aside: readonly string[];
+  /** Claims of this vehicle today that the aside must not swallow. */
+  readonly kept: readonly string[];
+}
+
+export const toldAsides: readonly ToldAside[] = [
+  // the one beside it, the next one, the one by the gate
+  {
+    says: "The red wagon beside it has the manual box and ninety thousand miles on it. This one is an automatic.",
+    aside: ["transmission type manual", "odometer mileage 90000"],
+    kept: ["transmission type automatic"],
+  },
+  {
+    says: "That one over there by the fence is a two litre, it's done sixty thousand miles. Right, on this one you've got the leather seats.",
+    aside: ["engine displacement 2", "odometer mileage 60000"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "We've got a cheaper one out the back with cloth seats and a five speed. Here you've got leather seats.",
+    aside: ["seats material cloth", "transmission count 5"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "The white one across the yard's got a hundred and ten thousand miles on it and it's a manual. This here's the automatic.",
+    aside: ["odometer mileage 110000", "transmission type manual"],
+    kept: ["transmission type automatic"],
+  },
+  {
+    says: "Don't mind the truck behind me, that's a gas motor with a four speed. Up here on the hood the paint is black.",
+    aside: ["transmission count 4"],
+    kept: [],
+  },
+  {
+    says: "We have a blue one just come in, a diesel, forty thousand miles, six speed. Anyway the mileage on this is 71,204 miles.",
+    aside: ["odometer mileage 40000", "transmission count 6"],
+    kept: ["odometer mileage 71204"],
+  },
+  {
+    says: "There's a sister to this one on the lot with 20 inch wheels and cloth. This one here has 18 inch wheels.",
+    aside: ["wheel diameter 20", "seats material cloth"],
+    kept: ["wheel diameter 18"],
+  },
+  {
+    says: "His brother took the other one, the one with the five speed and the vinyl seats. This has leather seats.",
+    aside: ["transmission count 5", "seats material vinyl"],
+    kept: ["seats material leather"],
+  },
+  // ones that came and went
+  {
+    says: "The last one I had was a 2.5 with a manual gearbox. This is the automatic gearbox.",
+    aside: ["engine displacement 2.5", "transmission type manual"],
+    kept: ["transmission type automatic"],
+  },
+  {
+    says: "I sold one of these last month with a hundred and forty thousand miles on it, cloth seats. This has leather seats.",
+    aside: ["odometer mileage 140000", "seats material cloth"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "We had one in here last summer with drum brakes all round. This one has disc brakes.",
+    aside: ["brakes type drum"],
+    kept: ["brakes type disc"],
+  },
+  {
+    says: "My dad's had the three speed and the bench seat. This one has bucket seats.",
+    aside: ["transmission count 3", "seats type bench"],
+    kept: ["seats type bucket"],
+  },
+  {
+    says: "A friend of mine has one with a 454 in it and it drinks fuel. The brakes are disc brakes.",
+    aside: ["engine displacement 454"],
+    kept: ["brakes type disc"],
+  },
+  {
+    says: "My first car was one of these, a 1971, with the 250 cubic inch engine. This one is the 350 cubic inch engine.",
+    aside: ["vehicle year 1971", "engine displacement 250"],
+    kept: ["engine displacement 350"],
+  },
+  {
+    says: "I learned to drive in one of these with a three speed. The seats are vinyl.",
+    aside: ["transmission count 3"],
+    kept: ["seats material vinyl"],
+  },
+  {
+    says: "A fella down the road's got one with two hundred thousand miles on it still going. The seats are leather.",
+    aside: ["odometer mileage 200000"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "I've owned three of these, one had the 302 and a four speed. The seats are vinyl.",
+    aside: ["engine displacement 302", "transmission count 4"],
+    kept: ["seats material vinyl"],
+  },
+  // other engines, grades, years, markets
+  {
+    says: "They did a two litre as well but this is the 2.5 litre.",
+    aside: ["engine displacement 2"],
+    kept: ["engine displacement 2.5"],
+  },
+  {
+    says: "You could have the 1.6 or the two litre, this is the two litre diesel.",
+    aside: ["engine displacement 1.6"],
+    kept: ["engine displacement 2"],
+  },
+  {
+    says: "There was a 3.0 litre too, thirsty thing. This has the 2.2 litre diesel.",
+    aside: ["engine displacement 3"],
+    kept: ["engine displacement 2.2"],
+  },
+  {
+    says: "The smaller engine was a 1.4 litre and you don't want it. This is the 1.8 litre.",
+    aside: ["engine displacement 1.4"],
+    kept: ["engine displacement 1.8"],
+  },
+  {
+    says: "The bigger one's a six litre V8. This is the 4.8 litre.",
+    aside: ["engine displacement 6"],
+    kept: ["engine displacement 4.8"],
+  },
+  {
+    says: "The sport models got the 18 inch wheels and this has the 16 inch wheels.",
+    aside: ["wheel diameter 18"],
+    kept: ["wheel diameter 16"],
+  },
+  {
+    says: "The top of the range one comes with leather seats and nineteen inch wheels. This is cloth seats.",
+    aside: ["seats material leather", "wheel diameter 19"],
+    kept: ["seats material cloth"],
+  },
+  {
+    says: "The SE had cloth seats, the one up from this gets the electric seats. The wheels are 17 inch wheels.",
+    aside: ["seats material cloth"],
+    kept: ["wheel diameter 17"],
+  },
+  {
+    says: "In '72 they went to a three fifty small block with disc brakes. This one has drum brakes.",
+    aside: ["brakes type disc"],
+    kept: ["brakes type drum"],
+  },
+  {
+    says: "After 1975 they all had disc brakes. This has drum brakes.",
+    aside: ["brakes type disc", "vehicle year 1975"],
+    kept: ["brakes type drum"],
+  },
+  {
+    says: "Over in the States they got a 3.2 litre. This is the 2.8 litre.",
+    aside: ["engine displacement 3.2"],
+    kept: ["engine displacement 2.8"],
+  },
+  {
+    says: "The half ton only had a five lug wheel. This is eight lug.",
+    aside: ["wheel count 5"],
+    kept: [],
+  },
+  {
+    says: "Every other one you see has been converted to disc brakes, this one has drum brakes.",
+    aside: ["brakes type disc"],
+    kept: ["brakes type drum"],
+  },
+  {
+    says: "It was more than the two litre but less than the V6, the seats are leather.",
+    aside: ["engine displacement 2"],
+    kept: ["seats material leather"],
+  },
+  // before today, and where parts came from
+  {
+    says: "It had a 283 in it when he got it. Now there's a 350 cubic inch engine in there.",
+    aside: ["engine displacement 283"],
+    kept: ["engine displacement 350"],
+  },
+  {
+    says: "It was a column shift three speed from new, now it's a four speed manual.",
+    aside: ["transmission count 3"],
+    kept: ["transmission count 4"],
+  },
+  {
+    says: "The seats come off a 1994 truck, and they are cloth seats.",
+    aside: ["vehicle year 1994", "seats year 1994"],
+    kept: ["seats material cloth"],
+  },
+  {
+    says: "That engine came out of a 1998 van. The heads are aluminum.",
+    aside: ["vehicle year 1998"],
+    kept: [],
+  },
+  {
+    says: "It used to have drum brakes up front, it has disc brakes there now.",
+    aside: ["brakes type drum"],
+    kept: ["brakes type disc"],
+  },
+  {
+    says: "It was silver originally and then my uncle painted it blue.",
+    aside: ["paint color silver"],
+    kept: [],
+  },
+  {
+    says: "Before the swap it ran an automatic. It's a manual now.",
+    aside: ["transmission type automatic"],
+    kept: ["transmission type manual"],
+  },
+  {
+    says: "We took the 15 inch wheels off it and put these 17 inch wheels on.",
+    aside: ["wheel diameter 15"],
+    kept: ["wheel diameter 17"],
+  },
+  {
+    says: "It was wearing 205/55R16 tires when it came in. The tires are 225/45R17 now.",
+    aside: ["tire size 205/55R16"],
+    kept: ["tire size 225/45R17"],
+  },
+  {
+    says: "The old tires were 205/55R16 and they were shot. It has 225/45R17 tires today.",
+    aside: ["tire size 205/55R16"],
+    kept: ["tire size 225/45R17"],
+  },
+  {
+    says: "When I bought this it had sixty one thousand miles. It shows 64,310 miles today.",
+    aside: ["odometer mileage 61000"],
+    kept: ["odometer mileage 64310"],
+  },
+  {
+    says: "it had a set of vinyl seats in it from some sedan before we got it, the seats are leather",
+    aside: ["seats material vinyl"],
+    kept: ["seats material leather"],
+  },
+  // a second set, and what goes with it
+  {
+    says: "There's a set of winter tires that come with it, 205/55R16 on steel wheels. The ones on it are 225/45R17.",
+    aside: ["tire size 205/55R16", "wheel material steel"],
+    kept: ["tire size 225/45R17"],
+  },
+  {
+    says: "I've got the original steel wheels in the garage, they go with it. It's on alloy wheels.",
+    aside: ["wheel material steel"],
+    kept: ["wheel material alloy"],
+  },
+  {
+    says: "He's got a second set of wheels, eighteens, you can have them for five hundred. The wheels on it are 16 inch wheels.",
+    aside: ["wheel diameter 18", "price price 500"],
+    kept: ["wheel diameter 16"],
+  },
+  {
+    says: "The snow tires are in the shed, they're 195/65R15. The tires on the car are 205/55R16.",
+    aside: ["tire size 195/65R15"],
+    kept: ["tire size 205/55R16"],
+  },
+  {
+    says: "The factory iron manifold is in a box, it comes with the car. That's an aluminum intake.",
+    aside: ["engine material iron", "fuel-system material iron"],
+    kept: [],
+  },
+  // what could be, what you'd do
+  {
+    says: "If you wanted you could put a set of 20 inch wheels on. It's got the 17 inch wheels.",
+    aside: ["wheel diameter 20"],
+    kept: ["wheel diameter 17"],
+  },
+  {
+    says: "I'd be running 35 inch tires on it myself. The tires are 265/70R17.",
+    aside: ["tire diameter 35"],
+    kept: ["tire size 265/70R17"],
+  },
+  {
+    says: "It wants a set of 205/55R16 tires putting on it. The wheels are alloy wheels.",
+    aside: [],
+    kept: ["wheel material alloy"],
+  },
+  {
+    says: "A five speed swap would wake it up. It has the three speed automatic.",
+    aside: ["transmission count 5"],
+    kept: ["transmission count 3"],
+  },
+  {
+    says: "Stick a supercharger on it and it'd be a 500 horsepower car. It has 300 horsepower.",
+    aside: ["engine power 500"],
+    kept: ["engine power 300"],
+  },
+  {
+    says: "You don't want the one with the 3.0 litre. The seats are leather.",
+    aside: ["engine displacement 3"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "Always ask for the one with the leather seats. These are cloth seats.",
+    aside: ["seats material leather"],
+    kept: ["seats material cloth"],
+  },
+  {
+    says: "People think they're all automatics. This is a manual gearbox.",
+    aside: ["transmission type automatic"],
+    kept: ["transmission type manual"],
+  },
+  // limits, and what is new or by the book
+  {
+    says: "Front tires are at seven thirty seconds, you change them at four thirty seconds.",
+    aside: ["tire depth 4"],
+    kept: ["tire depth 7"],
+  },
+  {
+    says: "Tread depth is five millimetres on the tires, the legal is one point six.",
+    aside: ["tire depth 1.6"],
+    kept: ["tire depth 5"],
+  },
+  {
+    says: "They start out at eleven thirty seconds new and these are at eight thirty seconds.",
+    aside: ["tire depth 11"],
+    kept: ["tire depth 8"],
+  },
+  {
+    says: "The warranty runs to a hundred thousand miles. The odometer shows 41,266 miles.",
+    aside: ["odometer mileage 100000"],
+    kept: ["odometer mileage 41266"],
+  },
+  {
+    says: "They want a belt every sixty thousand miles. The odometer shows 41,266 miles.",
+    aside: ["odometer mileage 60000"],
+    kept: ["odometer mileage 41266"],
+  },
+  {
+    says: "These engines will do three hundred thousand miles if you change the oil. The odometer shows 141,266 miles.",
+    aside: ["odometer mileage 300000"],
+    kept: ["odometer mileage 141266"],
+  },
+  {
+    says: "It's good for two hundred and forty miles on a charge. The odometer shows 21,266 miles.",
+    aside: ["odometer mileage 240"],
+    kept: ["odometer mileage 21266"],
+  },
+  {
+    says: "He drove it twelve hundred miles to get it here. The odometer shows 21,266 miles.",
+    aside: ["odometer mileage 1200"],
+    kept: ["odometer mileage 21266"],
+  },
+  // money that is not the asking price
+  {
+    says: "We're asking 14,500 dollars for it. The paint job cost him eight thousand dollars.",
+    aside: ["price price 8000"],
+    kept: ["price price 14500"],
+  },
+  {
+    says: "It's up at £8,995. It was £9,995 last month.",
+    aside: ["price price 9995"],
+    kept: ["price price 8995"],
+  },
+  {
+    says: "The price is £8,995, down from £9,995.",
+    aside: ["price price 9995"],
+    kept: ["price price 8995"],
+  },
+  {
+    says: "The price is £8,995 and you leave 500 pounds deposit.",
+    aside: ["price price 500"],
+    kept: ["price price 8995"],
+  },
+  {
+    says: "Brand new this was a thirty five thousand pound car. The price is £8,995.",
+    aside: ["price price 35000"],
+    kept: ["price price 8995"],
+  },
+  {
+    says: "Good ones make thirty thousand dollars at auction. The price is 19,500 dollars.",
+    aside: ["price price 30000"],
+    kept: ["price price 19500"],
+  },
+  {
+    says: "He's got eleven thousand dollars in receipts. The price is 19,500 dollars.",
+    aside: ["price price 11000"],
+    kept: ["price price 19500"],
+  },
+  {
+    says: "They wanted forty two thousand for the one in the city. The price is 19,500 dollars.",
+    aside: ["price price 42000"],
+    kept: ["price price 19500"],
+  },
+  // years of other things
+  {
+    says: "We've been selling cars here since 1961. It's a 1972 coupe.",
+    aside: ["vehicle year 1961"],
+    kept: ["vehicle year 1972"],
+  },
+  {
+    says: "This is a 1972 coupe. The radio is out of a 1985 sedan.",
+    aside: ["vehicle year 1985"],
+    kept: ["vehicle year 1972"],
+  },
+  {
+    says: "This is a 1972 coupe. There's a photo of it at the lake in 1978.",
+    aside: ["vehicle year 1978"],
+    kept: ["vehicle year 1972"],
+  },
+  {
+    says: "This is a 1972 coupe. He bought it in 1979 and married in 1981.",
+    aside: ["vehicle year 1979", "vehicle year 1981"],
+    kept: ["vehicle year 1972"],
+  },
+  {
+    says: "This is a 1972 coupe. Last on the road in 1996.",
+    aside: ["vehicle year 1996"],
+    kept: ["vehicle year 1972"],
+  },
+  {
+    says: "My dad had a 1970. This is a 1972 coupe.",
+    aside: ["vehicle year 1970"],
+    kept: ["vehicle year 1972"],
+  },
+  {
+    says: "This is a 1972 coupe, the bumper's from a 73.",
+    aside: ["vehicle year 1973"],
+    kept: ["vehicle year 1972"],
+  },
+  // adverts, and what was asked
+  {
+    says: "The old ad had it as a five speed. It's a six speed manual.",
+    aside: ["transmission count 5"],
+    kept: ["transmission count 6"],
+  },
+  {
+    says: "Somebody on the internet said these all have drum brakes. It has disc brakes.",
+    aside: ["brakes type drum"],
+    kept: ["brakes type disc"],
+  },
+  {
+    says: "A lady rang this morning asking was it the two litre. It's the 2.5 litre.",
+    aside: ["engine displacement 2"],
+    kept: ["engine displacement 2.5"],
+  },
+  // quiet counterparts: what sounds alike and is this vehicle today
+  { says: "The one on this side is a 225/45R17 tire.", aside: [], kept: ["tire size 225/45R17"] },
+  { says: "The other side's the same, 225/45R17 tires.", aside: [], kept: ["tire size 225/45R17"] },
+  { says: "My wife drove it every day. It shows 64,310 miles.", aside: [], kept: ["odometer mileage 64310"] },
+  { says: "He had it from new and the seats are leather.", aside: [], kept: ["seats material leather"] },
+  { says: "If you look in here the seats are leather.", aside: [], kept: ["seats material leather"] },
+  { says: "He had the seats done in leather.", aside: [], kept: ["seats material leather"] },
+  { says: "It was ordered with the four speed and it still has the four speed manual.", aside: [], kept: ["transmission count 4"] },
+  { says: "It came with a set of books and it has the 350 cubic inch engine.", aside: [], kept: ["engine displacement 350"] },
+  { says: "This one's got the bigger engine, the 2.5 litre.", aside: [], kept: ["engine displacement 2.5"] },
+  { says: "It's the later one with disc brakes.", aside: [], kept: ["brakes type disc"] },
+  { says: "You'd never know it but the seats are leather.", aside: [], kept: ["seats material leather"] },
+  { says: "I sold it to him in 2009 and the seats are leather.", aside: [], kept: ["seats material leather"] },
+  { says: "Next to the battery there's the tag. It's a 350 cubic inch engine.", aside: [], kept: ["engine displacement 350"] },
+  { says: "Everybody wants one of these with the 350 cubic inch engine and this has it.", aside: [], kept: [] },
+  { says: "It has the four speed manual they all want.", aside: [], kept: ["transmission count 4"] },
+  { says: "Price on it is £8,995, no reduction.", aside: [], kept: ["price price 8995"] },
+];
