@@ -288,7 +288,7 @@ export const stanceRules: readonly FrameRule[] = [
     reach: "back",
     phrases: [
       "i think/believe/guess/reckon/suppose/imagine and/but/so/because/though/anyway/anyhow/or",
-      "i think/believe/guess/reckon/suppose/imagine my/his/her/our",
+      "original/factory/aluminum/steel/plastic/fiberglass/leather/vinyl/alloy/stainless/new/replaced/redone/repainted/speakers/miles/speed i think/believe/guess/reckon/suppose/imagine my/his/her/our",
       "i think/believe/guess/reckon/suppose/imagine boxed/painted/done/made/fitted/rebuilt/looks",
       "i 'm going to say $",
       "i 'm gonna say $",
@@ -297,7 +297,7 @@ export const stanceRules: readonly FrameRule[] = [
       says: "the tires are new hood's aluminum i believe my magnet didn't want it",
       framed: "hood's aluminum",
     },
-    quiet: ["I think my wife would like it.", "I believe his word is good."],
+    quiet: ["The hood's aluminum and my magnet didn't want it.", "Think and look before you buy."],
   },
   {
     name: "somebody's word, after the words",

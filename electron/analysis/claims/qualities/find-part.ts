@@ -161,13 +161,18 @@ function placedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | n
   for (let token = end; token < Math.min(sentence?.end ?? end, end + 9); token++) {
     if (tokens[token - 1]!.after !== "" && !placed) return null;
     if (tokens[token - 1]!.after !== "" && token > end + 4) return null;
-    if (besides.has(tokens[token]!.word)) return null;
+    if (besides.has(tokens[token]!.word) && !comesOff(tokens[token - 1]?.word ?? "", tokens[token]!.word)) return null;
     if (placing.has(tokens[token]!.word)) placed = true;
     const part = scene.parts[scene.partIndexFrom(token)];
     if (placed && part && part.first === token && !startsNewSubject(scene, token)) return fits(part) ? part : null;
     if (placed && /^(?:and|but|so)$/.test(tokens[token]!.word)) return null;
   }
   return null;
+}
+
+/** "flaking off the back of the cowl": off the part it was on. */
+function comesOff(before: string, word: string): boolean {
+  return word === "off" && /^(?:flak|peel|com|came|fall|fell|lift|chip|break|rust)(?:e?s|ing|e)?$/.test(before);
 }
 
 /** "… in it and the dash is": the part begins the next statement. */
@@ -360,7 +365,7 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
 
 /** Words that may stand for the part, or between it and its verb: "carpet in here's good". */
 const subjectWords = new Set(
-  "it they that this these those one ones everything all both she he which what here there side inside underneath now too front back rear end top bottom them it's still also".split(
+  "it they that this these those one ones sides ends corners throughout everything all both she he which what here there side inside underneath now too front back rear end top bottom them it's still also".split(
     " ",
   ),
 );
@@ -369,6 +374,9 @@ const subjectWords = new Set(
 export function hasPartAsSubject(scene: SpokenScene, firstUnit: number): boolean {
   const before = scene.units[firstUnit - 1];
   if (!before || before.endsSentence) return false;
+  // "The folder, which is pink": said of the noun before.
+  const noun = before.word === "which" ? scene.units[firstUnit - 2] : undefined;
+  if (noun) return scene.parts.some((part) => part.end === noun.token + 1);
   if (subjectWords.has(before.word)) return true;
   const index = scene.partIndexFrom(before.token + 1) - 1;
   const part = scene.parts[index];

@@ -158,6 +158,29 @@ export const provenanceRules: readonly QualityRule[] = [
   },
 ];
 
+/** Where a part came from, told by the work on a bill, before or after its name. */
+export const billRules: readonly QualityRule[] = [
+  {
+    name: "work on a bill",
+    attribute: "originality",
+    value: "replaced",
+    phrases: [
+      "supply/supplied/supplying and/& fit/fitted/fitting/paint/painted/painting/spray/sprayed/install/installed",
+      "parts and labour/labor",
+      "fit/fitted customer/customer's own",
+      "remove/removed and/& renew/renewed",
+      "bill/invoice/receipt/slip for a/an? new/replacement/exchange/reconditioned/second",
+      "to fit new",
+      "to supply",
+    ],
+    unless: ["never/n't been supplied", "supplied by/with/in"],
+    about: { among: lastingComponents, order: "subject" },
+    denial: "drops",
+    example: { says: "An invoice, 2023, windscreen supplied and fitted.", gives: { component: "glass", value: "replaced" } },
+    quiet: ["The windscreen was supplied by the works."],
+  },
+];
+
 /** Paint told by what is seen of a second coat, or by nobody having sprayed. */
 export const paintProvenanceRules: readonly QualityRule[] = [
   {
@@ -177,7 +200,12 @@ export const paintProvenanceRules: readonly QualityRule[] = [
       "masked off",
       "overspray on/in/inside/under/all/along/around/round",
       "dry spray",
-      "strip and refinish/repaint/respray",
+      "strip/stripped and ..1 refinish/refinished/repaint/repainted/respray/resprayed/paint/painted",
+      "strip/stripped and # coats",
+      "# coats ..1 <color>",
+      "doors and all",
+      "prep and paint",
+      "paint and materials",
       "refinish complete/whole/all/entire",
       "<cop> <color> under it/there/that/here/this",
       "<color> underneath it/there/that/here/this",
@@ -201,6 +229,7 @@ export const paintProvenanceRules: readonly QualityRule[] = [
       "no tape line/lines",
       "no second coat",
       "second coat of wax/varnish/oil/primer",
+      "# coats of varnish/wax/oil/lacquer/clear/primer/polish",
       "they shot/sprayed it at",
       "nobody ..2 shot/sprayed/painted",
       "not been shot/sprayed",
@@ -224,7 +253,7 @@ export const paintProvenanceRules: readonly QualityRule[] = [
       "never seen a spray gun",
       "never been in a? paint booth/shop",
       "never had a drop of paint",
-      "coat/finish/paint they/the ..1 shot/sprayed/laid/put on it? ..1 at the",
+      `coat/finish/paint they/the ..1 shot/sprayed/laid/put on it? ..1 at/in/from the ${works}`,
       "coat/finish/paint/color it/she rode/came/left/rolled ..4 in/with/on",
       "first coat/paint it/she",
       "still in/wearing its/the first coat/paint/color",

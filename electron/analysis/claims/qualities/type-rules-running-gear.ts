@@ -25,6 +25,7 @@ const brakeKinds = kinds("brakes", [
     unless: [
       "disc/discs drum/drums",
       "drum of oil",
+      "tight as a drum",
       "drum kit",
       "oil drum",
       "drums for the handbrake",
@@ -32,6 +33,8 @@ const brakeKinds = kinds("brakes", [
       "handbrake drum/shoes",
       "my good shoes",
       "banging the drum",
+      "tight as a drum",
+      "drum up",
     ],
     says: "Look at the cooling fins on those drums behind the front wheel.",
     at: "front",
