@@ -26,6 +26,7 @@ export const buyerCares = {
   },
   "odometer.mileage": { topic: "mileage being actual", weight: 90, parts: [null] },
   "odometer.originality": { topic: "mileage being actual", weight: 90, parts: [null] },
+  "electrical.originality": { topic: "battery being the original one", weight: 70, parts: ["traction battery"] },
   "vin.originality": { topic: "matching numbers", weight: 85, parts: [null, "engine number"] },
   "paint.originality": { topic: "paint being original", weight: 55, parts: [null] },
   "frame.originality": { topic: "frame being original", weight: 55, parts: [null] },
@@ -108,7 +109,7 @@ function isDoubtOfAnother(claim: Claim): boolean {
 
 /** Spoken as a round one, by its words or by its noughts: "eighty four thousand" with a hedge rounds, "fifty eight four" with one doubts. */
 function isRoundFigure(claim: Claim): boolean {
-  if (typeof claim.value !== "number" || doubtWords.test(claim.quote)) return false;
+  if (typeof claim.value !== "number" || claim.attribute === "year" || doubtWords.test(claim.quote)) return false;
   return isRounded(claim) || (claim.attribute === "mileage" && spokenStep(claim.value) >= 1000);
 }
 

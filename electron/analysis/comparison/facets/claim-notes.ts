@@ -20,7 +20,7 @@ export const noNotes: ClaimNotes = { boredOver: false, sumsOfMoney: new Set(), m
 
 /** Words that make a bare figure a sum of money, whatever it was taken for. */
 const moneyWords =
-  /\b(wants?|wanted|asking|ask|asked|pric(e|ed|ey|ing)|dollars|bucks|grand|pounds|quid|firm|offers?|website|obo|ono|sticker(ed)?|haggl\w*|takes (it|her|him)|buys (it|her|him)|bid|sell(ing)?|yours for|cash|guy|fella|money|number)\b/i;
+  /\b(wants?|wanted|asking|ask|asked|pric(e|ed|ey|ing)|dollars|bucks|grand|pounds|quid|firm|offers?|website|obo|ono|sticker(ed)?|haggl\w*|takes (it|her|him)|buys (it|her|him)|bid|sell(ing)?|yours for|cash|guy|fella|money|number|start(ed)? (it |him |her )?at)\b/i;
 
 const mileageWords = /\b(miles?|mileage|odometer|odo|clock(ed|s)?|km|kms|kilomet(er|re)s?|showing|counter|speedo(meter)?|turned)\b/i;
 
@@ -113,10 +113,20 @@ function isMoney({ attribute, value, quote }: Claim): boolean {
 }
 
 /** Other things that are counted, or that a dial is marked with. */
-const noMileage = /\b(hours?|idle|rpm|revs|goes (up )?to|red ?lines?|marked to|miles (an|per) hour|mph|(years?|months?|days?) old)\b/i;
+const noMileage =
+  /\b((ring|call|phone|telephone|text) (me|us)|hours?|idle|rpm|revs|goes (up )?to|red ?lines?|marked to|miles (an|per) hour|mph|(years?|months?|days?) old)\b/i;
+
+/** How far a warranty reaches. */
+const warranted = /\b(whichever|warrant(y|ed|ies)|guarantee\w*|or an? (hundred|\w+) thousand (miles|km|kilomet(er|re)s))\b/i;
+
+function yearLike(value: Claim["value"]): boolean {
+  return typeof value === "number" && Number.isInteger(value) && value >= 1900 && value <= 2035;
+}
 
 /** Whether a figure taken for a mileage is surely one, and not the price said once more. */
 export function isSurelyMileage(claim: Claim, notes: ClaimNotes): boolean {
+  if (warranted.test(claim.quote)) return false;
+  if (yearLike(claim.value) && !mileageWords.test(claim.quote)) return false;
   if (/\b(goes (up )?to|marked to|hours?|idle)\b/i.test(claim.quote) && !/\b(miles?|mileage|km|kilomet(er|re)s?)\b/i.test(claim.quote))
     return false;
   if (mileageWords.test(claim.quote)) return true;
@@ -131,6 +141,5 @@ export function isSurelyPrice({ value, quote, zone }: Claim): boolean {
   // In the papers a bare figure is a bill's or a reading's.
   if (zone === "documents" && !moneyWords.test(quote)) return false;
   if (/\bstock( (number|no))?\b/i.test(quote) || (mileageWords.test(quote) && !moneyWords.test(quote))) return false;
-  const yearLike = typeof value === "number" && Number.isInteger(value) && value >= 1900 && value <= 2035;
-  return !yearLike || moneyWords.test(quote) || currencyWords.test(quote);
+  return !yearLike(value) || moneyWords.test(quote) || currencyWords.test(quote);
 }

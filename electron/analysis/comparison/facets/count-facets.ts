@@ -58,6 +58,7 @@ export function countFacets(claim: Claim): Facet[] {
     // Thirty-two lugs on four wheels are eight on each.
     if (/\b(total|in all|all (four|together|told|the way)|altogether)\b/i.test(claim.quote)) return [];
   } else if (shareWords.test(claim.quote)) return [];
+  if (part === "gear" && count > mostGears && !/\b(speeds?|gears?|ratios?)\b/i.test(claim.quote)) return [];
   if (part === "owner" && onePersonOfSeveral.test(claim.quote)) return [];
   return countFacet(claim, part, count);
 }

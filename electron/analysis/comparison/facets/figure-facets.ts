@@ -20,10 +20,13 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
   const part = slotPart(claim);
   if (rule.parts === "named" && part === null) return [];
   const circumstance = circumstanceOf(claim);
+  const nominal = circumstance === null ? systemVoltage(claim, reading) : [];
+  if (nominal.length > 0) return nominal;
   if (claim.component === "odometer" && !isReading(claim, notes)) return [];
   if (claim.component === "price" && !isSurelyPrice(claim)) return [];
   // One wheel in the cabin is the steering wheel.
-  if (claim.component === "wheel" && claim.zone === "cabin" && !/\b(wheels|rims|alloys)\b/i.test(claim.quote)) return [];
+  if (claim.component === "wheel" && (claim.zone === "cabin" || claim.zone === "drive") && !/\b(wheels|rims|alloys)\b/i.test(claim.quote))
+    return [];
   if (claim.component === "vehicle" && claim.attribute === "date" && !isLikelyBuildDate(claim, notes)) return [];
   if (claim.component === "vehicle" && claim.attribute === "date" && /\b(they|these|those)('re| were| are)\b/i.test(claim.quote)) return [];
   if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim)) return [];
@@ -94,6 +97,29 @@ function dateReading(value: ClaimValue): Reading | undefined {
 
 /** More than this is taken from a direct-current charger, less by the charger on board (three phases of 32 A at 230 V make 22 kW, IEC 61851-1). */
 const mostOnBoardKw = 22.5;
+
+/** Six or twelve volts, said of the vehicle and of no reading: what its system is. A battery of a pair may have half of it. */
+function systemVoltage(claim: Claim, reading: Reading): Facet[] {
+  if (
+    claim.component !== "electrical" ||
+    claim.attribute !== "voltage" ||
+    slotPart(claim) !== null ||
+    (claim.value !== 6 && claim.value !== 12)
+  )
+    return [];
+  if (/\b(each|apiece|pair|two|batteries|series|converted|outlet|socket)\b/i.test(claim.quote)) return [];
+  return facet({
+    claim,
+    kind: "measure",
+    part: null,
+    property: "system voltage",
+    topic: "system voltage",
+    weight: 55,
+    meaning: "single",
+    reading,
+    dimension: "voltage",
+  });
+}
 
 /** The attribute, with charging from the wall and at a rapid charger told apart. */
 function propertyOf({ component, attribute }: Claim, reading: Reading): string {

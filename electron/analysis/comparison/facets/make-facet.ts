@@ -52,6 +52,8 @@ function placeOf(claim: Claim, meaning: UnplacedMeaning, part: string | null): P
       return "loosely";
     case "resolve":
       return zonesAwayFromWheels.has(claim.zone) ? "anywhere" : "in-view";
+    case "seen":
+      return "in-view";
     case "placed-only":
       return undefined;
   }

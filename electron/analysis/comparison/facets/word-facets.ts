@@ -17,6 +17,7 @@ const outOfView: Partial<Record<ZoneName, ReadonlySet<ComponentName>>> = {
   rear: new Set(["carpet", "headliner", "belts", "dash"]),
   cabin: new Set(["wheel", "tire"]),
   cargo: new Set(["seats", "dash", "headliner", "top", "audio", "belts", "lights", "wheel"]),
+  roof: new Set(["seats", "carpet", "belts", "dash"]),
   "engine-bay": new Set(["seats", "dash", "headliner", "carpet", "top", "audio", "belts", "glass"]),
 };
 
@@ -66,8 +67,11 @@ const namedColor =
 export function typeFacets(claim: Claim): Facet[] {
   if (saidOutOfView(claim)) return [];
   const spoken = String(claim.value);
+  const ofTransferCase = /\btransfer (case|box)\b/i.test(`${claim.part ?? ""} ${spoken} ${claim.quote}`);
   const facets = choicesOf(claim.component, spoken).flatMap(({ family, choice }) => {
     const part = slotPart(claim);
+    // A transfer case shifted by hand says nothing of the gearbox before it.
+    if (ofTransferCase && family.name === "gearbox-kind") return [];
     return facet({
       claim,
       kind: "type",
@@ -106,12 +110,24 @@ function chosenFacets(claim: Claim, part: string | null): Facet[] {
   return typeFacets({ ...claim, component: row.component, attribute: "type", part: null, value }).map((made) => ({ ...made, claim }));
 }
 
+/** What lies in the trunk of these is a loose one: the old radio in its box. */
+const keptElsewhere: ReadonlySet<ComponentName> = new Set([
+  "audio",
+  "engine",
+  "fuel-system",
+  "ignition",
+  "transmission",
+  "dash",
+  "steering",
+]);
+
 /** "No liner", taken for a liner: such words show nothing to be there. */
 const deniedAtTheEnd = /\b(no|without( a| an| any)?|never had( a| an| any)?|(has|does|is|do)(n't| not)( have)?( a| an| any)?)( \S+){1,2}$/i;
 
 export function wordFacets(claim: Claim): Facet[] {
   const attribute = claim.attribute as "material" | "color" | "presence" | "originality";
   if ((attribute === "material" || attribute === "color") && saidOutOfView(claim)) return [];
+  if (attribute === "presence" && claim.value === "present" && claim.zone === "cargo" && keptElsewhere.has(claim.component)) return [];
   if (attribute === "presence" && claim.value === "present" && deniedAtTheEnd.test(claim.quote)) return [];
   if (attribute === "material" && hidesSomething.test(claim.quote)) return [];
   const reading = wordReading(claim);

@@ -45,7 +45,7 @@ export const spokenCircumstances: readonly SpokenCircumstance[] = [
   },
   {
     words:
-      /\b(we|i|he|she|they|dealer|you) had (?:\S+ ){1,6}on (it|her|him|the)\b|\b(we|i|he|she|they|dealer|you) had (it|her|him|this) (up |on |in )*(at|for) \w|\b(it|that|she|price|sticker) (was|were) \w+|\b(started|began) (out )?at\b|\b(down|dropped|reduced|came down|come down|cut) (\w+ )?from\b|\bused to (be|ask)\b/i,
+      /\b(we|i|he|she|they|dealer|you) had (?:\S+ ){1,6}on (it|her|him|the)\b|\b(we|i|he|she|they|dealer|you) had (it|her|him|this) (up |on |in )*(at|for) \w|\b(it|that|she|price|sticker) (was|were) \w+|^(was|were) \w+|\b(started|began) (out )?at\b|\b(down|dropped|reduced|came down|come down|cut) (\w+ )?from\b|\bused to (be|ask)\b/i,
     name: "asked before",
     attributes: ["price"],
     example: "we had thirty four on it in the spring",

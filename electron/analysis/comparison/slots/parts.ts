@@ -27,6 +27,11 @@ const partSpellings: Readonly<Record<string, string>> = {
   "wheel nut": "lug",
   "wheel stud": "lug",
   "wheel bolt": "lug",
+  "drive battery": "traction battery",
+  "high voltage battery": "traction battery",
+  "hybrid battery": "traction battery",
+  "battery pack": "traction battery",
+  pack: "traction battery",
   cambelt: "timing belt",
   "cam belt": "timing belt",
   silencer: "muffler",
@@ -76,6 +81,7 @@ const sameAsWhole = {
   seats: { parts: ["seat", "leather", "hide", "upholstery", "cover"], attributes: ["color", "material", "originality"] },
   brakes: { parts: ["brake"], attributes: "every" },
   vehicle: { parts: ["car", "truck", "vehicle"], attributes: "every" },
+  suspension: { parts: ["ride height", "lift", "lift kit", "kit"], attributes: ["size"] },
   steering: { parts: ["steering gear", "steering box", "rack"], attributes: ["type"] },
 } as const satisfies Partial<
   Record<ComponentName, { readonly parts: readonly string[]; readonly attributes: "every" | readonly AttributeName[] }>
@@ -179,6 +185,8 @@ export function slotPart(claim: Claim): string | null {
   if (component === "body" && attribute === "size" && claim.unit === "ft") return "bed";
   if (part === "gear" && attribute === "count" && /\b(transfer (case|box)|t ?-?case|case,?) ?\w*/i.test(claim.quote))
     return "transfer case range";
+  // Only the battery that drives it is worth calling the original one.
+  if (component === "electrical" && attribute === "originality" && part === "battery") return "traction battery";
   if (part === "leaf spring" && attribute === "count") return "leaf";
   if (part !== null) return part;
   if (attribute === "count") {

@@ -39,9 +39,10 @@ export function coversWholeVehicle(position: PositionName | null): boolean {
  * - `whole`: all of them; it meets a claim about any one of them ("leather seats" meets "the rear seat is vinyl").
  * - `general`: all of them loosely; it meets only claims about all ("the paint is original" says little against one repainted hood).
  * - `resolve`: whichever was in view; it meets a placed claim only where it was said away from the wheels (greeting, sign-off, papers, drive).
+ * - `seen`: one of them, in view and unknown which; it meets only what is said of all.
  * - `placed-only`: nobody can tell; it meets nothing.
  */
-export type UnplacedMeaning = "single" | "whole" | "general" | "resolve" | "placed-only";
+export type UnplacedMeaning = "single" | "whole" | "general" | "resolve" | "seen" | "placed-only";
 
 /** How claims without a position are read where the attribute's own rule does not say otherwise. */
 export const unplacedMeaning = {

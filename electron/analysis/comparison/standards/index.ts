@@ -1,4 +1,5 @@
 import { engineYearAgainstOriginal, loadIndexAgainstLoad, ratioAgainstTeeth } from "./drivetrain-rules.ts";
+import { cellsAgainstVoltage } from "./electrical-rules.ts";
 import { displacementAgainstBore, plugsAgainstCylinders } from "./engine-arithmetic.ts";
 import { mileageAgainstTitle } from "./odometer-rules.ts";
 import { readingAbovePresent } from "./reading-above-present.ts";
@@ -24,6 +25,7 @@ export const standardRules = [
   vinReadTwice,
   ratioAgainstTeeth,
   engineYearAgainstOriginal,
+  cellsAgainstVoltage,
   displacementAgainstBore,
   plugsAgainstCylinders,
   mileageAgainstTitle,

@@ -21,7 +21,7 @@ function wheelDiameters(claims: ClaimIndex): Measured[] {
     // What it was first supplied with says nothing of what is on it now.
     if (slotPart(claim) !== null || claim.circumstance !== null) return [];
     // One wheel in the cabin is the steering wheel.
-    if (claim.zone === "cabin" && !/\b(wheels|rims|alloys)\b/i.test(claim.quote)) return [];
+    if ((claim.zone === "cabin" || claim.zone === "drive") && !/\b(wheels|rims|alloys)\b/i.test(claim.quote)) return [];
     const spoken =
       typeof claim.value === "number" ? claim.value : Number(/(?:TR|x)?\s*(\d{2,3}(?:\.\d+)?)$/i.exec(claim.value)?.[1] ?? Number.NaN);
     const first = typeof claim.value === "string" && /^(\d{2}(?:\.5)?)\s*(?:x|by)\s*\d/i.exec(claim.value);

@@ -1,5 +1,6 @@
 import type { AttributeName, Claim, ComponentName } from "../../../../shared-types/index.ts";
 import type { ConflictDraft, RemarkDraft } from "../conflict-of.ts";
+import { isSpokenOtherwise } from "../slots/spoken-otherwise.ts";
 import { isVehicleYear } from "../slots/vehicle-year.ts";
 
 /** Enough of a claim to show a rule at work; what is left out is unplaced, stated, of today. */
@@ -40,6 +41,7 @@ export function claimIndex(claims: readonly Claim[], recordedOn: string | null):
   const today = new Map<string, Claim[]>();
   const former = new Map<string, Claim[]>();
   for (const claim of [...claims].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1))) {
+    if (claim.time === "today" && isSpokenOtherwise(claim)) continue;
     const shelf = claim.time === "today" ? today : former;
     const key = `${claim.component}.${claim.attribute}`;
     const here = shelf.get(key);

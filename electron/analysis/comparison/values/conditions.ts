@@ -18,7 +18,7 @@ const damageKinds = {
   hole: {
     named: ["holes", "hole", "rust through"],
     words:
-      /\b(holes?|(rust|rot)\w*( (right|clean|clear))? (through|out)|perforat\w*|soft|(finger|screwdriver|pick|hand|fist)( \w+){0,3} (through|into?|in)|(goes|went|going) (straight |right |clean )?(in|through)|day ?light|(see|that'?s)( (right|straight|clear|the))*( my)? (sky|ground|road|grass|pavement|driveway|shoes?|boots?|feet)|flak(y|ing|es?)|crunch\w*|crumbl\w*|swiss cheese)\b/,
+      /\b(holes?|(rust|rot)\w*( (right|clean|clear))? (through|out)|perforat\w*|soft|thin|spongy|flex(es|ing)?|gives? (way|a bit)|(finger|screwdriver|pick|hand|fist)( \w+){0,3} (through|into?|in)|(goes|went|going) (straight |right |clean )?(in|through)|day ?light|(see|that'?s)( (right|straight|clear|the))*( my)? (sky|ground|road|grass|pavement|driveway|shoes?|boots?|feet)|flak(y|ing|es?)|crunch\w*|crumbl\w*|swiss cheese)\b/,
   },
   haze: {
     named: ["haze", "clouding"],
@@ -59,7 +59,7 @@ const partialSayings = /\b(straight|dry|solid|sound|tight) as\b|\bbone dry\b/;
 
 /** Plain praise that still rules out the damage that is its very opposite: what is "solid" has no holes. Common practice. */
 export const impliedDenials: readonly { readonly words: RegExp; readonly kinds: readonly string[]; readonly example: string }[] = [
-  { words: /\b(solid|sound|like a tank)\b/, kinds: ["hole"], example: "the floors are solid" },
+  { words: /\b(solid|sound|like a tank|thick)\b/, kinds: ["hole"], example: "the floors are solid" },
   { words: /\b(tight|taut)\b/, kinds: ["sag", "play"], example: "headliner's up tight" },
   {
     words:

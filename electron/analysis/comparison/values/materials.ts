@@ -87,7 +87,7 @@ const spokenMaterials: readonly (readonly [RegExp, Material])[] = [
   [/\bnylon\b/, "nylon"],
   [/\bwilton\b/, "wilton"],
   [/\bwool\b/, "wool"],
-  [/\b(cloth|fabric|tweed)\b/, "cloth"],
+  [/\b(broad ?cloth|cloth|fabric|tweed|bedford cord|whip ?cord|houndstooth|tartan|plaid|moquette)\b/, "cloth"],
   [/\bwalnut\b/, "walnut"],
   [/\boak\b/, "oak"],
   [/\bmaple\b/, "maple"],

@@ -162,6 +162,14 @@ export const quantityRules = {
     agreement: { by: "share", share: 0.015 },
     weight: 30,
   },
+  "suspension.size": {
+    topic: "lift height",
+    parts: "same",
+    unplaced: "general",
+    agreement: { by: "share", share: 0.06 },
+    bareUnit: inchesOrMillimetres,
+    weight: 45,
+  },
   "exhaust.diameter": {
     topic: "exhaust pipe diameter",
     parts: "same",

@@ -77,6 +77,7 @@ const figures = {
   "brakes.diameter": { one: [282, "mm"], other: [256, "mm"], equal: [[11.1, "in"]], part: "rotor", position: "front" },
   "brakes.thickness": { one: [11, "mm"], other: [5, "mm"], equal: [], part: "pads", position: "front" },
   "suspension.diameter": { one: [1, "in"], other: [1.25, "in"], equal: [[25.4, "mm"]], part: "sway bar", position: "front" },
+  "suspension.size": { one: [6, "in"], other: [4, "in"], equal: [] },
   "exhaust.diameter": { one: [2.5, "in"], other: [3, "in"], equal: [[63.5, "mm"]] },
 } as const satisfies Record<
   keyof typeof quantityRules,
@@ -220,8 +221,12 @@ const spokenChoices: Readonly<Record<string, readonly (readonly [string, string]
   "fan-drive": [["electric", "mechanical"]],
   "paint-effect": [["metallic", "solid"]],
   "charging-connector": [["ccs", "chademo"]],
+  "transfer-case-control": [["electric transfer case", "manual lever transfer case"]],
   "battery-ownership": [["leased", "owned"]],
-  "battery-chemistry": [["lfp", "nickel manganese cobalt"]],
+  "battery-chemistry": [
+    ["lfp", "nickel manganese cobalt"],
+    ["lithium", "lead-acid"],
+  ],
   "suspension-medium": [
     ["air suspension", "coil springs"],
     ["self-levelling", "coil"],
@@ -288,7 +293,11 @@ const placedFamilies: Readonly<Record<string, PositionName>> = {
 };
 
 /** The part that claims of a family must name alike. */
-const partOfFamily: Readonly<Record<string, string>> = { "camshaft-drive": "timing chain", "light-source": "headlight" };
+const partOfFamily: Readonly<Record<string, string>> = {
+  "camshaft-drive": "timing chain",
+  "light-source": "headlight",
+  "battery-chemistry": "traction battery",
+};
 
 function typeMutations(): Mutation[] {
   return typeFamilies.flatMap((family) =>

@@ -76,6 +76,17 @@ export const drivetrainFamilies = [
     choices: { chademo: /\bchademo\b/, ccs: /\bccs\b|\bcombo\b/, nacs: /\bnacs\b/ },
   },
   {
+    name: "transfer-case-control",
+    topic: "transfer case control",
+    components: ["transmission"],
+    parts: "any",
+    weight: 40,
+    choices: {
+      electric: /\b(electr\w+|push[ -]?button|rotary|dial|switch)\b.*\b(transfer|shift on the fly|four[ -]wheel)\b|\bshift on the fly\b/,
+      lever: /\b(lever|manual|floor|stick)\b.*\btransfer\b|\btransfer\b.*\b(lever|manual)\b/,
+    },
+  },
+  {
     name: "battery-ownership",
     topic: "battery ownership",
     components: ["electrical", "vehicle"],
@@ -87,9 +98,12 @@ export const drivetrainFamilies = [
     name: "battery-chemistry",
     topic: "battery chemistry",
     components: ["electrical"],
-    parts: "any",
+    // The starter battery and the one that drives it are two.
+    parts: "named",
     weight: 40,
     choices: {
+      "lead-acid": /\blead[ -]?acid\b|\b(wet|flooded|agm|gel)( cell| battery)?$|^(wet|flooded|agm|gel)\b/,
+      lithium: /^lithium( ion)?( battery)?$/,
       lfp: /\blfp\b|\biron phosphate\b/,
       nmc: /\bnmc\b|\bnickel (manganese )?cobalt\b/,
       nimh: /\bnickel metal hydride\b|\bnimh\b/,

@@ -21,6 +21,7 @@ export function choicesOf(component: ComponentName, spoken: string): { readonly 
 /** Choices that name the same thing more loosely: two-wheel drive leaves open which axle. */
 const looser: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
   "driven-wheels": { two: ["rear", "front"] },
+  "battery-chemistry": { lithium: ["lfp", "nmc"] },
 };
 
 export function choicesAgree(family: string, first: string, second: string): boolean {

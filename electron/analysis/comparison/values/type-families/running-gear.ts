@@ -126,6 +126,14 @@ export const runningGearFamilies = [
     },
   },
   {
+    name: "transfer-case-control",
+    topic: "transfer case control",
+    components: ["transmission"],
+    parts: "named",
+    weight: 40,
+    choices: { electric: /^electric$/, lever: /^lever$/ },
+  },
+  {
     name: "shock-kind",
     topic: "shock absorbers",
     components: ["suspension"],
