@@ -20,7 +20,7 @@ export const leatherWords = new Set(["leather", "hide", "hides", "vinyl", "cloth
 
 /** Words after a color that make it something else: "red light", "black box", "the green stuff". */
 export const notAColorBefore = new Set(
-  "light lights stuff tooth book flag letter letters box tape line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle dot dots plate hammer blanket soap bag bags tank tanks panel screen face faces numbers tips cap caps envelope envelopes folder binder pouch sleeve wallet paper sheet ink marker pen crayon chalk shirt jacket house building barn rag towel dust mud".split(
+  "light lights stuff tooth book flag letter letters box tape line lines one ones code wire wires smoke ice tie pine oak market sea hat dog cat coupe sedan truck van wagon car cars convertible marks mark stripe stripes pinstripe bracket needle dot dots plate hammer blanket soap bag bags tank tanks panel screen face faces numbers tips cap caps envelope envelopes folder binder pouch sleeve wallet paper sheet ink marker pen crayon chalk shirt jacket house building barn rag towel dust mud piping pipings stitching stitch edging beading".split(
     " ",
   ),
 );
@@ -125,4 +125,5 @@ export const colorQuiet = [
   "They're in the white envelope.",
   "The trim code says blue.",
   "My wife says blue.",
+  "Everything else is in this folder, which is pink.",
 ] as const;

@@ -8,6 +8,8 @@ import type { QualityRule } from "./quality-rule.ts";
 interface AtWork {
   readonly component: ComponentName;
   readonly part: string | null;
+  /** Where the words show that it is not there. */
+  readonly value?: "absent";
   readonly shown: readonly string[];
   /** What must be told beside it, where the words alone could be of something else. */
   readonly beside?: readonly string[];
@@ -58,6 +60,24 @@ const atWork: readonly AtWork[] = [
     zones: ["cabin", "roof", "drive"],
     says: "This knob twists and it slides back and you get a bit of fresh air.",
     quiet: ["This knob turns the heater up.", "This handle winds the window down and you get some air."],
+  },
+  {
+    component: "top",
+    part: "sunroof",
+    value: "absent",
+    shown: [
+      "no hole ..2 cut in it/the/this/there",
+      "no hole in the roof/top",
+      "one piece/sheet of sheet? metal/steel up/over ..4 windshield/windscreen/screen/back",
+      "one piece/sheet of sheet? metal/steel ..3 up/over/from/windshield/front/there",
+      "roof/top 's/is all? one piece/panel/sheet",
+      "roof ..2 in one piece",
+      "nobody 's/has? ever? cut ..2 hole in the roof/it",
+    ],
+    beside: ["roof", "up there/top", "over the top", "windshield to"],
+    unless: ["floor", "hood/bonnet ..3 one piece", "dash ..4 hole"],
+    says: "Up there it's all one piece of sheet metal, windshield to the back glass, the roof.",
+    quiet: ["The hood is one piece of steel.", "There's no hole cut in the floor."],
   },
   {
     component: "transmission",
@@ -159,6 +179,34 @@ const atWork: readonly AtWork[] = [
     quiet: ["Put it in reverse and look behind you.", "Take a picture of it."],
   },
   {
+    component: "dash",
+    part: "fuel gauge",
+    shown: [
+      "that 's fuel/gas/petrol ..1 empty to full",
+      "fuel/gas/petrol gauge !is/'s not/n't/missing",
+      "gauge/needle ..3 says/reads/shows/showing/on/at ..1 half/quarter/full/three/empty ..2 tank/full/empty",
+    ],
+    unless: ["no fuel/gas/petrol gauge", "n't ..3 fuel/gas/petrol gauge", "fuel/gas/petrol gauge ..3 never"],
+    says: "I look over at the left gauge and that's fuel, empty to full.",
+    quiet: ["There's no gauge for it, you dip it.", "The paint gauge reads four mils."],
+  },
+  {
+    component: "dash",
+    part: "fuel gauge",
+    value: "absent",
+    shown: [
+      "no fuel/gas/petrol gauge",
+      "dip it ..8 gauge/stick",
+      "dip the tank",
+      "no gauge for it/that/the fuel/gas/petrol/tank",
+      "n't got/have a fuel/gas/petrol gauge",
+    ],
+    beside: ["tank/fuel/gas/petrol/gallon/gallons/stick/filler"],
+    unless: ["dip the tank of", "dipstick"],
+    says: "You have to dip it because there's no gauge for it, he just used a stick in the tank.",
+    quiet: ["Dip it in the paint and let it dry.", "The fuel gauge works."],
+  },
+  {
     component: "audio",
     part: "navigation",
     shown: ["map ..2 on the screen", "moving map", "tells/telling you/me/us to? turn left/right", "map comes up"],
@@ -247,9 +295,9 @@ const atWork: readonly AtWork[] = [
 ];
 
 export const equipmentAtWorkRules: readonly QualityRule[] = atWork.map((row) => ({
-  name: `${row.part ?? row.component} shown by what it does`,
+  name: `${row.part ?? row.component} ${row.value ? "shown not to be there" : "shown by what it does"}`,
   attribute: "presence",
-  value: "present",
+  value: row.value ?? "present",
   phrases: row.shown,
   ...(row.unless ? { unless: row.unless } : {}),
   ...(row.beside ? { beside: row.beside } : {}),
@@ -260,7 +308,7 @@ export const equipmentAtWorkRules: readonly QualityRule[] = atWork.map((row) => 
   example: {
     says: row.says,
     ...(row.zones ? { zone: row.zones[0]! } : {}),
-    gives: { component: row.component, part: row.part, value: "present" },
+    gives: { component: row.component, part: row.part, value: row.value ?? "present" },
   },
   quiet: row.quiet,
 }));

@@ -176,7 +176,9 @@ const equipmentToldAtLength: readonly Equipment[] = [
     ],
     missing: [
       "can of goop",
-      "can of that goop",
+      "can/tin of that goop",
+      "can/tin of ..1 foam/sealant/gunk/goo/slime",
+      "~n't/not carrier/cage/cradle/well ..10 's/is empty",
       "goop and a phone",
       "inflator kit",
       "tire repair kit",
@@ -203,6 +205,8 @@ const equipmentToldAtLength: readonly Equipment[] = [
     component: "audio",
     part: "radio",
     names: ["radio", "stereo", "head unit"],
+    // One in the trunk is out of its dash.
+    zones: ["cabin", "opening", "closing", "drive", "documents", "driver-side", "passenger-side", "front", "rear", "roof", "engine-bay"],
     missing: ["radio delete", "blanking plate", "block off plate"],
     unless: ["radio coming on", "'s radio", "turned the radio", "the radio on", "no radio that you can see", "radio in one of"],
     says: "The radio works.",

@@ -223,6 +223,8 @@ function attributive(scene: SpokenScene, run: ColorRun, end: number): Colored | 
 
 function hasColor(part: ScenePart): boolean {
   // "this blue panel" may be any panel, or one of a screen.
+  // Papers, keys and tools come with the vehicle and are not painted with it.
+  if (part.component === "vehicle" && part.part !== null) return false;
   if (part.part === "plate bracket" || (part.component === "body" && part.part === null)) return false;
   if (part.component === "transmission") return part.part === "shift knob" || part.part === "shifter";
   return colorable.includes(part.component);
@@ -251,6 +253,11 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
   const said = joint && !joint.endsSentence && (copulas.has(joint.word) || (joint.endsPhrase && alone));
   // "water's pink": the color of something that is no part.
   if (joint && isVerb(joint.word) && !hasPartAsSubject(scene, at)) return null;
+  // "The folder, which is pink": the part named just before, whatever it is.
+  if (joint && isVerb(joint.word) && units[at - 1]?.word === "which") {
+    const noun = scene.parts.find((part) => part.end === (units[at - 2]?.token ?? -1) + 1);
+    return noun && hasColor(noun) ? noun : null;
+  }
   // "in copper" is a color only where something was done in it.
   if (
     joint?.word === "in" &&

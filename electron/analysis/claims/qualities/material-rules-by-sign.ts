@@ -8,6 +8,8 @@ interface MaterialSign {
   readonly beside?: readonly string[];
   readonly unless?: readonly string[];
   readonly among: readonly ComponentName[];
+  /** Where the part may be named after the sign; else as a quality stands to its part. */
+  readonly order?: "place";
   readonly otherwise?: FixedPart;
   readonly says: string;
   readonly of: ComponentName;
@@ -60,9 +62,11 @@ const signs: readonly MaterialSign[] = [
       "chopped strand",
       "glass cloth/mat/matting",
       "weave in it/that/there/this",
-      "spider/spidering/crazing in the gel",
+      "gel coat",
+      "gelcoat",
     ],
     unless: [
+      "no gel coat",
       "glass mat on the",
       "carpet ..3 weave",
       "weave ..3 carpet",
@@ -75,6 +79,7 @@ const signs: readonly MaterialSign[] = [
       "weave ..4 carbon",
     ],
     among: ["body", "top", "bumper"],
+    order: "place",
     otherwise: { component: "body", part: null },
     says: "See the weave in it on this fender, that's cloth and resin.",
     of: "body",
@@ -96,6 +101,19 @@ const signs: readonly MaterialSign[] = [
     says: "Two seats re covered in the heavy grade leathercloth.",
     of: "seats",
     quiet: ["I wiped the seats with a leather cloth.", "The seats are leather."],
+  },
+  {
+    value: "plastic",
+    phrases: [
+      "that/the/this plastic they/people",
+      "joy/beauty of the plastic",
+      "plastic !bag/bags/cover/covers/sheet/sheeting/trim/surround/base/handle/back/backs ..1 you wipe",
+    ],
+    unless: ["plastic they put/left over/on", "plastic they wrapped"],
+    among: ["seats", "top"],
+    says: "The seats now, it's that plastic they sold back then, you wipe it with a wet rag.",
+    of: "seats",
+    quiet: ["The seats are in a plastic bag.", "That's the plastic they put over the seats."],
   },
   {
     value: "plastic",
@@ -130,7 +148,7 @@ export const materialRulesBySign: readonly QualityRule[] = signs.map((row) => ({
   phrases: row.phrases,
   ...(row.beside ? { beside: row.beside } : {}),
   ...(row.unless ? { unless: row.unless } : {}),
-  about: { among: row.among, order: "quality", ...(row.otherwise ? { otherwise: row.otherwise } : {}) },
+  about: { among: row.among, order: row.order ?? "quality", ...(row.otherwise ? { otherwise: row.otherwise } : {}) },
   denial: "drops",
   example: { says: row.says, gives: { component: row.of, value: row.value } },
   quiet: row.quiet,
