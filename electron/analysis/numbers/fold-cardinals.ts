@@ -98,7 +98,7 @@ function smallCardinal(raw: readonly RawPiece[], at: number): Part | undefined {
 
 /** "thirty 2", "three seventy 3": the recogniser changed from words to figures within one number. */
 function isFigureAfterTens(piece: RawPiece | undefined): boolean {
-  return piece?.role === "digits" && /^[1-9]s?$/.test(piece.text) && !piece.opensCaption && !piece.glued;
+  return piece?.role === "digits" && /^[1-9]s?$/.test(piece.text) && !piece.glued;
 }
 
 /** The most of a thing that any vehicle has ("… six hundred and thirty | two keys"): "a seventy two door hardtop" is of 1970, and "seven fifty four barrel" has four. */

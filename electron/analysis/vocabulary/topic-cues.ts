@@ -149,6 +149,9 @@ export const topicCues: readonly TopicCue[] = [
   },
   { topic: "ratio", words: ["rear"], before: 0, after: 0.5 },
   { topic: "date-code", words: ["code", "codes"], before: 0.35, after: 0.2 },
+  { topic: "mileage", words: ["on it", "on her", "on him"], before: 0, after: 0.45 },
+  { topic: "date-code", words: phrases("the date|on the date|the dates"), before: 0.3, after: 0.6 },
+  { topic: "price", words: ["would take"], before: 0.7, after: 0.2 },
   // Work is dated by the mileage it was done at.
   {
     topic: "mileage",

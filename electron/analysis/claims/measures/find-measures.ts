@@ -1,6 +1,6 @@
 import type { Claim, ClaimValue, Repair } from "../../../../shared-types/index.ts";
 import type { Speech, SpokenNumber } from "../../model.ts";
-import type { Frames } from "../framing/index.ts";
+import { type Frames, stretchAround } from "../framing/index.ts";
 import { wheelSideOf } from "../positions/wheel-side.ts";
 import { type BuildContext, buildClaims, type ReadMeasure, repairOf } from "./build-claim.ts";
 import { type Candidate, leastScore } from "./candidate.ts";
@@ -10,6 +10,7 @@ import { partsOfCount } from "./count-parts.ts";
 import { loneRepairs } from "./lone-repairs.ts";
 import { keyOf, measuredBefore } from "./measured-before.ts";
 import { claimsNothing, isAside, takenBack } from "./passed-over.ts";
+import { isThirtySeconds } from "./spoken-form.ts";
 import { type LeftTopic, type NumberSurroundings, phraseOf, type SpeechMap, surroundingsOf } from "./surroundings.ts";
 
 export interface Measures {
@@ -40,7 +41,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     if (isAside(number, phraseOf(speech.tokens, number.first - 8, number.end + 3))) return;
     const frame = frames.at(number.first);
     const recent = earlier.slice(-recentMeasures);
-    const around = surroundingsOf(map, number, recent.map(leftBy));
+    const around = surroundingsOf(map, number, recent.map(leftBy), stretchAround(frames, number));
     const chosen =
       putRight(corrections.get(number.index), around) ??
       bestCandidate(speech, around, recent, (value) => byValue.get(value) ?? [], latest) ??
@@ -50,7 +51,8 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     if (chosen && slips.has(number.index)) corrections.set(slips.get(number.index)!, chosen);
     const best = withRim(chosen, earlier.slice(-rimWithinMeasures));
     if (!best || best.score < leastScore) return;
-    const repair = best.reading.repaired ? repairOf(speech, number, best, repairs.length) : null;
+    const repair =
+      best.reading.repaired || isThirtySeconds(best.reading, around.said) ? repairOf(speech, number, best, repairs.length) : null;
     // A broken number about another vehicle is still read for whoever follows the words.
     if (repair) {
       repairs.push(repair);

@@ -23,6 +23,10 @@ const monthLeads: ReadonlySet<string> = new Set("in last since was until till ba
 const year = "(?:the (?:year )?)?(?<year>(?:19|20) (?:oh )?\\d{1,2}|(?:19|20)\\d\\d|'?\\d\\d|oh \\d)";
 const twoDigits = (value: number) => String(value).padStart(2, "0");
 
+/** Beside these March is a month, and nobody marches. */
+const paperWords =
+  /\b(?:mot|ticket|stamp|stamped|service|serviced|receipt|bill|invoice|paper|dated|one|bottom|top|last|sticker|tag) (?:\S+ ){0,3}$/;
+
 function yearOf(said: string): number | undefined {
   const digits = digitsOf(said);
   if (digits.length === 4) {
@@ -106,7 +110,8 @@ export const dateRules: readonly NumberRule[] = [
         ((month === "may" || month === "march") &&
           !linked &&
           digitsOf(said).length < 4 &&
-          !yearPrepositions.has(line.pieces[first - 1]?.text ?? ""))
+          !yearPrepositions.has(line.pieces[first - 1]?.text ?? "") &&
+          !(month === "march" && paperWords.test(line.text.slice(Math.max(0, line.starts[first]! - 50), line.starts[first]))))
       )
         return [];
       return [
@@ -159,7 +164,8 @@ export const dateRules: readonly NumberRule[] = [
     },
     ({ month = "", year: said = "", joint }, line, first) => {
       // "built three fifty" is an engine: a single digit is a month only with its zero or a word between.
-      if (/^[1-9]$/.test(month) && !joint) return [];
+      const inFigures = line.pieces[first]!.written === "digits" && line.pieces[first + 1]?.written === "digits";
+      if (/^[1-9]$/.test(month) && !joint && !inFigures) return [];
       if (
         !/(?:built|manufactured|build date|date of manufacture|tag says|sticker says|label says|plate says)(?: (?:in|on|is|says|of))? $/.test(
           line.text.slice(Math.max(0, line.starts[first]! - 40), line.starts[first]),

@@ -1,3 +1,4 @@
+import { singleDigitCounts } from "../../vocabulary/number-words.ts";
 import { type Draft, type NumberRule, phraseRule, roundTo } from "../rule.ts";
 
 /** Denominators as pieces: "16ths", "8th", "quarter". Thirty-seconds are tread, and a unit of their own. */
@@ -35,6 +36,19 @@ const unitAhead =
   "(?= (?:of (?:an? )?)?(?:an? )?(?:-? ?)(?:inch|inches|inchers?|mile|miles|gallon|gallons|turn|liter|litre|pint|quart|tank|mil|mils|millimet(?:er|re)|foot|volt|of an inch|over|plate|thick|plus))";
 
 export const fractionRules: readonly NumberRule[] = [
+  phraseRule(
+    {
+      name: "feet-and-inches",
+      example: { heard: "deck is nine foot four", meant: 9.333333 },
+      pattern: `(?<feet>\\d{1,2}) (?:foot|feet|ft) (?:and )?(?<inches>\\d{1,2}(?: and a half)?)(?: inch(?:es)?)?(?! (?:${singleDigitCounts.join("|")}|by|x|point|inch|foot|feet|\\d|of|and a|thousand|hundred|or)(?: |$))`,
+    },
+    ({ feet = "", inches = "" }, line, first) => {
+      const within = Number.parseFloat(inches) + (inches.endsWith("half") ? 0.5 : 0);
+      // "an eight foot one": the bed, and not eight feet one inch.
+      if (within >= 12 || within === 0 || /^an?$/.test(line.pieces[first - 1]?.text ?? "")) return [];
+      return [{ kind: "measure", value: roundTo(Number(feet) + within / 12, 6), unit: "ft", weight: 0.72 }];
+    },
+  ),
   phraseRule(
     { name: "an-inch", example: { heard: "maybe an inch at the wheel", meant: 1 }, pattern: "(?:an|a single) inch(?! and)" },
     () => [{ kind: "measure", value: 1, unit: "in", weight: 0.6 }],

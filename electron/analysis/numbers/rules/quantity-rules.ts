@@ -98,11 +98,11 @@ export const quantityRules: readonly NumberRule[] = [
     {
       name: "thousands-and-a-half",
       example: { heard: "about twelve and a half grand", meant: 12500 },
-      pattern: "(?<digits>\\d+) and (?:a )?(?<part>half|quarter) (?<scale>k|grand|thousand)",
+      pattern: "(?<digits>\\d+) and (?:a |an )?(?<part>half|quarter|3 quarters?) (?:of a )?(?<scale>k|grand|thousand)",
       takesUnit: true,
     },
     ({ digits = "", part, scale }, line) => {
-      const value = (Number(digits) + (part === "half" ? 0.5 : 0.25)) * 1000;
+      const value = (Number(digits) + (part === "half" ? 0.5 : part === "quarter" ? 0.25 : 0.75)) * 1000;
       const plain: Draft = { kind: "integer", value, weight: 0.92 };
       return scale === "grand"
         ? [{ kind: "money", value, unit: line.british ? "GBP" : "USD", weight: 0.93, topic: "price" }, plain]

@@ -186,9 +186,20 @@ export const shorthandRules: readonly NumberRule[] = [
         (line.pieces[first + lead.split(" ").length]!.written === "scaled" && line.pieces[first]!.written !== "scaled");
       if (lead.length === 1 && (!spoken || tail.startsWith("oh"))) return [];
       const sameHundred = lead.startsWith("1 ") && tail.startsWith("1 ");
-      const weight = lead.length === 1 || sameHundred ? 0.2 : spoken ? 0.5 : splitDigits && thousands < 100 ? 0.22 : 0.35;
+      // "forty seven two hundred" can be nothing else; "one twenty one four hundred" hardly.
+      const hundredsSaid = /^\d00$/.test(tail) && line.pieces[first + lead.split(" ").length]!.written !== "digits";
+      const weight =
+        hundredsSaid && lead.length > 1
+          ? 0.68
+          : lead.length === 1 || sameHundred
+            ? 0.2
+            : spoken
+              ? 0.5
+              : splitDigits && thousands < 100
+                ? 0.22
+                : 0.35;
       // "one sixty two, one sixty" is two figures of one hundred and some unless miles or money are spoken of.
-      const needsTopic = weight < 0.5 || lead.length > 2;
+      const needsTopic = weight < 0.5 || (lead.length > 2 && !hundredsSaid);
       const value = thousands * 1000 + Number(rest);
       return [
         { kind: "integer", value, weight, repaired: true, topic: "mileage", needsTopic },
@@ -266,13 +277,16 @@ export const shorthandRules: readonly NumberRule[] = [
       const [from, to] = [line.pieces[first]!, line.pieces[first + 2]!];
       if (from.written !== "digits" || to.written !== "digits") return [];
       const value = Number(lead) * 1000 + Number(rest);
+      // Said twice, it is one figure whatever stands around it.
+      const words = line.text.slice(line.starts[first], line.starts[first + 3]! - 1);
+      const again = line.text.indexOf(words) !== line.text.lastIndexOf(words);
       return (["price", "mileage"] as const).map((topic) => ({
         kind: "integer",
         value,
-        weight: 0.4,
+        weight: again ? 0.66 : 0.4,
         repaired: true,
         topic,
-        needsTopic: true,
+        needsTopic: !again,
       }));
     },
   ),

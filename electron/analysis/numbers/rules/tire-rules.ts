@@ -14,7 +14,7 @@ import {
 } from "../../vocabulary/tire-sizes.ts";
 import { fillSlots, type Slots } from "../fill-slots.ts";
 import type { Line } from "../pieces.ts";
-import type { Draft, Find, NumberRule, RuleExample } from "../rule.ts";
+import { type Draft, type Find, type NumberRule, phraseRule, type RuleExample } from "../rule.ts";
 
 /** Words that may stand between the parts of a size. Letters of construction are kept by the slot filler. */
 interface TireForm {
@@ -297,17 +297,43 @@ function flotation(slots: Slots, widthOf: (digits: number) => number): Draft | u
   };
 }
 
-export const tireRules: readonly NumberRule[] = forms.map(({ name, example, slots, lead, read }) => ({
-  name,
-  example,
-  find(line: Line, at: number): readonly Find[] {
-    const filled = fillSlots(line, at, slots, lead);
-    if (!filled) return [];
-    // "225 70 19, 5 lug": a lone digit that counts the next thing is no part of the rim.
-    if (/^[1-9]$/.test(line.pieces[filled.end - 1]!.text) && singleDigitCounts.includes(line.pieces[filled.end]?.text ?? "")) return [];
-    const draft = read(filled);
-    if (!draft) return [];
-    const found = { first: at, end: filled.end, drafts: [draft] };
-    return [withHalfInch(line, found) ?? withCommercialMark(line, found) ?? asTemporarySpare(line, found)];
+/** "six hundred 16", "five hundred fifteen": the width in even inches and the rim, which grammar makes one number of (6.00-16). */
+const evenInchRule: NumberRule = phraseRule(
+  {
+    name: "tire-numeric-run-together",
+    example: { heard: "these tires are six hundred sixteen", meant: "6.00-16" },
+    pattern: "(?<width>[4-9])(?<rim>1[3-9])s?",
   },
-}));
+  ({ width = "", rim = "" }, line, first) =>
+    line.pieces[first]!.written === "scaled"
+      ? [
+          {
+            kind: "tire-size",
+            value: `${width}.00-${rim}`,
+            parts: [Number(width), Number(rim)],
+            weight: 0.66,
+            repaired: true,
+            topic: "tire",
+            needsTopic: true,
+          },
+        ]
+      : [],
+);
+
+export const tireRules: readonly NumberRule[] = [
+  evenInchRule,
+  ...forms.map(({ name, example, slots, lead, read }) => ({
+    name,
+    example,
+    find(line: Line, at: number): readonly Find[] {
+      const filled = fillSlots(line, at, slots, lead);
+      if (!filled) return [];
+      // "225 70 19, 5 lug": a lone digit that counts the next thing is no part of the rim.
+      if (/^[1-9]$/.test(line.pieces[filled.end - 1]!.text) && singleDigitCounts.includes(line.pieces[filled.end]?.text ?? "")) return [];
+      const draft = read(filled);
+      if (!draft) return [];
+      const found = { first: at, end: filled.end, drafts: [draft] };
+      return [withHalfInch(line, found) ?? withCommercialMark(line, found) ?? asTemporarySpare(line, found)];
+    },
+  })),
+];
