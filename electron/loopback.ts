@@ -43,6 +43,7 @@ export async function openLoopback(
       },
       port,
     );
+    application.announce(loopback.entryAddress());
     const demo = options.demoFolder === null ? Promise.resolve() : application.start(options.demoFolder ?? join(root, "fixtures", "demo"));
     return {
       ...loopback,

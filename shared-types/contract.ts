@@ -22,6 +22,11 @@ export const exportFormats = ["chapters-webvtt", "chapters-list", "index-html", 
 export const ExportFormat = z.enum(exportFormats);
 export type ExportFormat = z.infer<typeof ExportFormat>;
 
+/** Why a claim may not be told to a caller as a fact; the first that holds. */
+export const withholdings = ["disputed", "overruled", "sheet-denies", "unsure-repair", "former", "hedged", "reported"] as const;
+export const Withholding = z.enum(withholdings);
+export type Withholding = z.infer<typeof Withholding>;
+
 export const SearchHit = z.strictObject({
   recordingId: RecordingId,
   recordingTitle: z.string(),
@@ -35,6 +40,12 @@ export const SearchHit = z.strictObject({
   /** True where a claim takes part in an open conflict; such a claim is never given as fact. */
   disputed: z.boolean(),
   hedged: z.boolean(),
+  /** True where a ruling took the claim out. */
+  overruled: z.boolean(),
+  /** Why a claim has no answer; `detail` is what the stock sheet says instead. Null for everything that is no claim. */
+  withheld: z.strictObject({ reason: Withholding, detail: z.string().nullable() }).nullable(),
+  /** What was really said, where a ruling says that these words were misheard. */
+  rightWords: z.string().nullable(),
   /** One plain sentence with its time and stock number to tell a caller; null where it may not be stated as fact. */
   answer: z.string().nullable(),
 });
@@ -78,6 +89,8 @@ export const contract = {
       title: z.string().trim().min(1).max(200),
       stockNumber: z.string().trim().max(60),
       vehicle: Vehicle,
+      /** Import although the library has this very transcript; without it that is refused with `transcript-known`. */
+      again: z.boolean().optional(),
     }),
     RecordingSummary,
   ),

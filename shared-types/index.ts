@@ -4,6 +4,8 @@ export * from "./condition-index.ts";
 export * from "./contract.ts";
 export * from "./host-bridge.ts";
 export * from "./labels.ts";
+export * from "./marked-zones.ts";
+export * from "./misheard.ts";
 export * from "./problem.ts";
 export * from "./recording.ts";
 export * from "./vocabulary.ts";

@@ -108,7 +108,7 @@ export const Ruling = z.strictObject({
   id: z.uuid(),
   conflictKey: z.string(),
   decision: RulingDecision,
-  /** Index into the conflict's sides; null unless a side stands. */
+  /** Index into the conflict's sides: the one that stands, or the one that was misheard; null for the other decisions. */
   side: z.int().nonnegative().nullable(),
   reason: z.string().trim().min(1).max(2000),
   /** The words that were really said, for a recogniser's error. */

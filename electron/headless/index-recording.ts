@@ -79,6 +79,8 @@ async function main(args: string[]): Promise<number> {
       title,
       stockNumber,
       vehicle: { name: "", year: null, bodyStyle: "sedan", drive: "left-hand" },
+      // A command that is run again is meant again.
+      again: true,
     });
     const detail: RecordingDetail = await application.handlers["recording.get"]({ id: recording.id });
     progress.say("writing");

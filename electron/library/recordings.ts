@@ -57,6 +57,11 @@ export function recordingsTable(database: Database.Database) {
   const insertField = database.prepare("INSERT INTO stock_sheet_fields (recording_id, position, field, value) VALUES (?, ?, ?, ?)");
   const insertOriginal = database.prepare("INSERT INTO transcript_originals (recording_id, bytes) VALUES (?, ?)");
   const selectOriginal = database.prepare<[string], Buffer>("SELECT bytes FROM transcript_originals WHERE recording_id = ?").pluck();
+  const selectByOriginal = database
+    .prepare<[Buffer], string>(
+      `SELECT id FROM transcript_originals JOIN recordings ON id = recording_id WHERE bytes = ? ORDER BY imported_at DESC LIMIT 1`,
+    )
+    .pluck();
   const selectFields = database.prepare<[string], { field: string; value: string }>(
     "SELECT field, value FROM stock_sheet_fields WHERE recording_id = ? ORDER BY position",
   );
@@ -123,6 +128,12 @@ export function recordingsTable(database: Database.Database) {
     all: (): RecordingRow[] => selectAll.all().map(read),
     /** The transcript's bytes as they were imported. */
     transcriptBytes: (id: string): Uint8Array | undefined => selectOriginal.get(id),
+    /** The latest recording that came from these very bytes. */
+    ofTranscript(bytes: Uint8Array): RecordingRow | undefined {
+      const id = selectByOriginal.get(Buffer.from(bytes));
+      const columns = id === undefined ? undefined : selectOne.get(id);
+      return columns && read(columns);
+    },
     describe: (row: Pick<RecordingRow, "id" | "title" | "stockNumber" | "vehicle">): void => {
       describe.run({ id: row.id, ...described(row) });
     },

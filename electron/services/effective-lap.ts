@@ -2,7 +2,6 @@ import {
   type Analysis,
   type ChapterProposal,
   type LapSpan,
-  type ZoneName,
   type ZoneProposal,
   type ZoneSpan,
   zoneLabels,
@@ -62,10 +61,4 @@ function filled(zones: readonly ZoneProposal[], duration: number): ZoneProposal[
 function titleOf(proposal: ZoneProposal, chapters: readonly ChapterProposal[]): string {
   const chapter = chapters.find(({ zone, start, end }) => zone === proposal.zone && start <= proposal.start && proposal.start < end);
   return chapter?.title ?? zoneLabels[proposal.zone];
-}
-
-/** The zone in view at a moment; a moment exactly on a border belongs to the later span. */
-export function zoneAt(lap: readonly LapSpan[], atSeconds: number): ZoneName {
-  const span = lap.findLast(({ start }) => start <= atSeconds) ?? lap[0];
-  return span?.zone ?? "opening";
 }

@@ -10,7 +10,7 @@ import type { Analyst } from "./analyse-recording.ts";
 import { indexRecording } from "./index-for-search.ts";
 import type { KnownFile } from "./offered-files.ts";
 import type { Parts } from "./parts.ts";
-import { readStockSheet, recordedOn } from "./read-stock-sheet.ts";
+import { readStockSheet, recordedOn, withSheetDescription } from "./read-stock-sheet.ts";
 import { findRecording, recordingSummary } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
 import { videoMediaType } from "./video-kinds.ts";
@@ -32,14 +32,16 @@ export async function importRecording(parts: Parts, analyst: Analyst, input: Inp
   const sheetFile = input.stockSheet === null ? null : files.find(input.stockSheet);
 
   const transcriptBytes = readBounded(transcriptFile);
+  if (!input.again) refuseKnown(parts, transcriptFile.name, transcriptBytes);
   const transcript = readWords(transcriptBytes, transcriptFile.name);
   const stockSheet = sheetFile && readStockSheet(readBounded(sheetFile), sheetFile.name);
   const mediaType = videoFile && videoMediaType(videoFile.path, videoFile.name);
 
+  const described = { ...input, ...withSheetDescription(input, stockSheet) };
   const id = randomUUID();
   const video = videoFile && mediaType ? await placeVideo(parts, videoFile, id, mediaType) : null;
   try {
-    library.transaction(() => addRows(parts, { id, input, transcriptFile, transcriptBytes, transcript, video, stockSheet }));
+    library.transaction(() => addRows(parts, { id, input: described, transcriptFile, transcriptBytes, transcript, video, stockSheet }));
   } catch (failure) {
     if (videoFile?.received && video) await rm(join(library.folder, video.path), { force: true });
     throw failure;
@@ -54,6 +56,18 @@ export async function importRecording(parts: Parts, analyst: Analyst, input: Inp
     );
   }
   return recordingSummary(parts, findRecording(parts, id));
+}
+
+/** The same transcript twice would double every answer of a search; only a person can say that it is wanted. */
+function refuseKnown({ library }: Parts, name: string, bytes: Uint8Array): void {
+  const known = library.recordings.ofTranscript(bytes);
+  if (!known) return;
+  const stock = known.stockNumber ? `stock ${known.stockNumber}, ` : "";
+  throw new Refusal(
+    "transcript-known",
+    `${name} is already in the library as “${known.title}” (${stock}imported ${known.importedAt.slice(0, 10)}). Import it again?`,
+    { file: name },
+  );
 }
 
 interface NewRecording {

@@ -6,25 +6,27 @@ import {
   componentLabel,
   type Finding,
   gradeLabels,
+  inMarkedZones,
   type LapSpan,
   positionLabel,
   type Repair,
   valueLabel,
+  zoneAt,
   zoneLabels,
 } from "../../shared-types/index.ts";
 import type { RecordingRow } from "../library/recordings.ts";
 import type { SearchEntry } from "../library/search-entries.ts";
-import { zoneAt } from "./effective-lap.ts";
 import type { Parts } from "./parts.ts";
 import { findRecording, recordingLap, storedAnalysis } from "./recording-detail.ts";
 
-/** What a recording as a whole is found by. */
+/** What a recording as a whole is found by. A stock number is typed with and without its hyphen, and with a space in its place. */
 export function recordingNames({ stockNumber, title, vehicle }: Pick<RecordingRow, "stockNumber" | "title" | "vehicle">): string {
-  return [stockNumber, title, vehicle.name, vehicle.year ?? "", vehicle.bodyStyle].join(" ");
+  const runs = stockNumber.match(/\p{L}+|\p{N}+/gu) ?? [];
+  return [...new Set([stockNumber, runs.join(""), runs.join(" ")]), title, vehicle.name, vehicle.year ?? "", vehicle.bodyStyle].join(" ");
 }
 
 /** Raised whenever the entries below are worded or found otherwise: a library of another form is indexed anew when it is opened. */
-const searchIndexForm = "1";
+const searchIndexForm = "2";
 
 /** Brings the search entries of a library that another program wrote up to date. */
 export function refreshSearchIndex({ library }: Pick<Parts, "library">): void {
@@ -43,15 +45,22 @@ export function indexPeoplesWork({ library }: Pick<Parts, "library">, recordingI
   library.search.replace(recordingId, recordingNames(row), ["zone", "finding"], [...lap.map(zoneEntry), ...findings.map(findingEntry)]);
 }
 
+/** Claims anew: where people's zone spans have changed, a claim is found by another zone. */
+export function indexClaims({ library }: Pick<Parts, "library">, recordingId: string): void {
+  const { claims, repairs } = storedAnalysis(library, recordingId);
+  const entries = inMarkedZones(claims, library.zoneSpans.of(recordingId)).map((claim) => claimEntry(claim, repairs));
+  library.search.replace(recordingId, recordingNames(findRecording({ library }, recordingId)), ["claim"], entries);
+}
+
 /** Everything anew: after an import or an analysis, in its transaction. */
 export function indexRecording(parts: Pick<Parts, "library">, recordingId: string): void {
   const { library } = parts;
   const row = findRecording(parts, recordingId);
   const lap = recordingLap(library, row);
-  const { claims, repairs } = storedAnalysis(library, recordingId);
+  const { repairs } = storedAnalysis(library, recordingId);
   const captions = library.captions.of(recordingId).map((caption) => captionEntry(caption, lap, repairs));
-  const entries = [...claims.map((claim) => claimEntry(claim, repairs)), ...captions];
-  library.search.replace(recordingId, recordingNames(row), ["claim", "caption"], entries);
+  library.search.replace(recordingId, recordingNames(row), ["caption"], captions);
+  indexClaims(parts, recordingId);
   indexPeoplesWork(parts, recordingId);
 }
 

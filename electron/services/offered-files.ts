@@ -5,6 +5,7 @@ import { basename, extname, isAbsolute, join, resolve } from "node:path";
 import { Readable } from "node:stream";
 import { pipeline } from "node:stream/promises";
 import type { OfferedFile } from "../../shared-types/index.ts";
+import { isRunning } from "../library/library-lock.ts";
 import { Refusal } from "./refusals.ts";
 
 export interface KnownFile extends OfferedFile {
@@ -144,14 +145,5 @@ function removeLeftovers(parent: string): void {
   for (const name of readdirSync(parent)) {
     if (/^\d+$/.test(name) && (Number(name) === process.pid || !isRunning(Number(name))))
       rmSync(join(parent, name), { recursive: true, force: true });
-  }
-}
-
-function isRunning(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (failure) {
-    return (failure as { code?: string }).code === "EPERM";
   }
 }

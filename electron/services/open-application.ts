@@ -1,6 +1,8 @@
-import { join } from "node:path";
+import { mkdirSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
 import { type AnalysisRunner, createAnalysisRunner } from "../jobs/run-analysis.ts";
 import { defaultLibraryFile } from "../library/default-place.ts";
+import { lockLibrary } from "../library/library-lock.ts";
 import { openLibrary } from "../library/open-library.ts";
 import { createAnalyst } from "./analyse-recording.ts";
 import { createEventHub } from "./event-hub.ts";
@@ -31,7 +33,7 @@ export type Application = ReturnType<typeof openApplication>;
  */
 export function openApplication(options: ApplicationOptions) {
   const { host, libraryFile, log = console.error, now = () => new Date().toISOString(), analysis = createAnalysisRunner() } = options;
-  const library = openLibrary(libraryFile ?? defaultLibraryFile());
+  const { library, lock } = openAlone(libraryFile ?? defaultLibraryFile());
   const parts: Parts = {
     library,
     analysis,
@@ -46,6 +48,8 @@ export function openApplication(options: ApplicationOptions) {
   return {
     parts,
     analyst,
+    /** Tells whoever tries to open the same library where this one is. */
+    announce: lock.announce,
     handlers: createHandlers(parts, analyst, host),
     /** The video behind a recording's media address; undefined where there is none. */
     mediaFile: (recordingId: string) => {
@@ -64,6 +68,20 @@ export function openApplication(options: ApplicationOptions) {
       await background;
       parts.files.close();
       library.close();
+      lock.release();
     },
   };
+}
+
+/** The library under a lock, which is let go where the library then cannot be opened. */
+function openAlone(file: string) {
+  const place = resolve(file);
+  mkdirSync(dirname(place), { recursive: true, mode: 0o700 });
+  const lock = lockLibrary(place);
+  try {
+    return { library: openLibrary(place), lock };
+  } catch (failure) {
+    lock.release();
+    throw failure;
+  }
 }

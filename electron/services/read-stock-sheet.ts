@@ -1,5 +1,5 @@
 import { CsvError, parse } from "csv-parse/sync";
-import type { StockSheetFields } from "../../shared-types/index.ts";
+import type { StockSheetFields, Vehicle } from "../../shared-types/index.ts";
 import { Refusal } from "./refusals.ts";
 
 /** Most fields and letters a sheet is taken with; a dealer's record has some dozens of fields. */
@@ -128,4 +128,40 @@ export function recordedOn(fields: StockSheetFields | null): string | null {
   const time = /^\d{4}-\d{2}-\d{2}$/.test(written) ? Date.parse(written) : Number.NaN;
   // A 30th of February is read as a day in March, so the date is held against what was written.
   return !Number.isNaN(time) && new Date(time).toISOString().startsWith(written) ? written : null;
+}
+
+/** Columns in which dealers' records name the vehicle; common practice. The first that the sheet has counts. */
+const descriptionFields = {
+  stockNumber: ["stock number", "stock no", "stock no.", "stock #", "stock"],
+  year: ["model year", "year", "my"],
+  make: ["make", "manufacturer", "brand"],
+  model: ["model", "model name"],
+  vehicle: ["vehicle", "make/model", "make / model", "make and model", "car"],
+} as const satisfies Record<string, readonly string[]>;
+
+/** What a recording is described by, as far as a stock sheet can say it. */
+interface Described {
+  readonly stockNumber: string;
+  readonly vehicle: Vehicle;
+}
+
+/** The description with its empty fields taken from the sheet; what a person has written stays. Mileage has no field in a description. */
+export function withSheetDescription({ stockNumber, vehicle }: Described, fields: StockSheetFields | null): Described {
+  const value = (name: keyof typeof descriptionFields) =>
+    descriptionFields[name].map((field) => fields?.[field]?.trim()).find((found) => found) ?? "";
+  const makeAndModel = [value("make"), value("model")].filter(Boolean).join(" ");
+  return {
+    // The contract's own bounds: a longer cell is a remark, not a number or a name.
+    stockNumber: stockNumber || value("stockNumber").slice(0, 60),
+    vehicle: {
+      ...vehicle,
+      name: vehicle.name || (value("vehicle") || makeAndModel).slice(0, 200),
+      year: vehicle.year ?? yearOf(value("year")),
+    },
+  };
+}
+
+function yearOf(written: string): number | null {
+  const year = /^\d{4}$/.test(written) ? Number(written) : Number.NaN;
+  return year >= 1880 && year <= 2100 ? year : null;
 }

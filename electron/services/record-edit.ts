@@ -1,6 +1,6 @@
 import type { Finding, RecordingDetail, Ruling, ZoneSpan } from "../../shared-types/index.ts";
 import type { RowChange } from "../library/edits.ts";
-import { indexPeoplesWork } from "./index-for-search.ts";
+import { indexClaims, indexPeoplesWork } from "./index-for-search.ts";
 import type { Parts } from "./parts.ts";
 import { recordingDetail } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
@@ -15,7 +15,7 @@ export function recordEdit(
     parts.library.transaction(() => {
       apply(parts, recordingId, edit.changes, "after");
       parts.library.edits.add(recordingId, { ...edit, at: parts.now() });
-      indexPeoplesWork(parts, recordingId);
+      indexAfter(parts, recordingId, edit.changes);
     });
     parts.events.publish("library.changed", { recordingId });
   }
@@ -46,10 +46,15 @@ function move(parts: Parts, recordingId: string, { sequence, changes, to, state,
   parts.library.transaction(() => {
     apply(parts, recordingId, changes, to);
     parts.library.edits.move(sequence, state, initials, parts.now());
-    indexPeoplesWork(parts, recordingId);
+    indexAfter(parts, recordingId, changes);
   });
   parts.events.publish("library.changed", { recordingId });
   return recordingDetail(parts, recordingId);
+}
+
+function indexAfter(parts: Parts, recordingId: string, changes: readonly RowChange[]): void {
+  indexPeoplesWork(parts, recordingId);
+  if (changes.some(({ table }) => table === "zone_spans")) indexClaims(parts, recordingId);
 }
 
 function apply({ library }: Parts, recordingId: string, changes: readonly RowChange[], to: "before" | "after"): void {

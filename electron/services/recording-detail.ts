@@ -1,6 +1,13 @@
 import { existsSync } from "node:fs";
 import { isAbsolute, join } from "node:path";
-import type { Analysis, FindingProposal, LapSpan, RecordingDetail, RecordingSummary, ZoneSpan } from "../../shared-types/index.ts";
+import {
+  type Analysis,
+  type FindingProposal,
+  inMarkedZones,
+  type LapSpan,
+  type RecordingDetail,
+  type RecordingSummary,
+} from "../../shared-types/index.ts";
 import type { Library } from "../library/open-library.ts";
 import type { RecordingRow, RecordingVideo } from "../library/recordings.ts";
 import { effectiveLap } from "./effective-lap.ts";
@@ -40,12 +47,7 @@ export function recordingLap(library: Library, row: RecordingRow): LapSpan[] {
 
 /** Findings that the claims suggest, each in the zone that a person has marked at its moment, where one has. */
 export function proposedFindings(library: Library, id: string): FindingProposal[] {
-  const spans = library.zoneSpans.of(id);
-  const markedAt = (seconds: number): ZoneSpan | undefined => spans.find(({ start, end }) => start <= seconds && seconds < end);
-  return proposeFindings(library.proposals.claims(id), library.findings.acceptedKeys(id)).map((proposal) => ({
-    ...proposal,
-    zone: markedAt(proposal.start)?.zone ?? proposal.zone,
-  }));
+  return inMarkedZones(proposeFindings(library.proposals.claims(id), library.findings.acceptedKeys(id)), library.zoneSpans.of(id));
 }
 
 export function videoPath(library: Pick<Library, "folder">, video: RecordingVideo): string {
@@ -81,6 +83,7 @@ export function recordingDetail(parts: Pick<Parts, "library">, id: string): Reco
   const { library } = parts;
   const row = findRecording(parts, id);
   const analysis = storedAnalysis(library, id);
+  const spans = library.zoneSpans.of(id);
   return {
     summary: recordingSummary(parts, row),
     transcriptFile: row.transcriptFile,
@@ -88,8 +91,9 @@ export function recordingDetail(parts: Pick<Parts, "library">, id: string): Reco
     videoFile: row.video?.name ?? null,
     stockSheet: row.stockSheet,
     captions: library.captions.of(id),
-    analysis,
-    lap: effectiveLap(row.duration, library.zoneSpans.of(id), analysis),
+    // What the library keeps of the analysis stays as it was; a desk and an export file a claim where a person says the camera was.
+    analysis: { ...analysis, claims: inMarkedZones(analysis.claims, spans) },
+    lap: effectiveLap(row.duration, spans, analysis),
     findings: library.findings.of(id),
     findingProposals: proposedFindings(library, id),
     trustedCaptions: library.trustedCaptions.of(id),

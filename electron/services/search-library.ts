@@ -1,15 +1,18 @@
 import {
   type Claim,
   type Input,
+  inMarkedZones,
   type LapSpan,
+  misheardClaims,
   type Output,
-  type Ruling,
+  overruledClaims,
   type SearchHit,
   timeLabel,
+  type Withholding,
+  zoneAt,
   zoneLabels,
 } from "../../shared-types/index.ts";
 import type { FoundEntry } from "../library/search-entries.ts";
-import { zoneAt } from "./effective-lap.ts";
 import { claimFact } from "./index-for-search.ts";
 import type { Parts } from "./parts.ts";
 import { findRecording, recordingLap, storedAnalysis } from "./recording-detail.ts";
@@ -19,8 +22,13 @@ import { matchesFor } from "./search-query.ts";
 interface Background {
   readonly lap: readonly LapSpan[];
   readonly claims: ReadonlyMap<string, Claim>;
-  /** Claims that no caller may be told: ruled out, denied by the stock sheet, or resting on an unsure repair. */
-  readonly doubtful: ReadonlySet<string>;
+  readonly overruled: ReadonlySet<string>;
+  /** The words that were really said, by claim. */
+  readonly rightWords: ReadonlyMap<string, string>;
+  /** What the stock sheet says instead, by claim. */
+  readonly denied: ReadonlyMap<string, string>;
+  /** Claims that rest on an unsure repair. */
+  readonly unsure: ReadonlySet<string>;
 }
 
 /** Places for a caller's question, the zone first, then claims and findings, then captions. */
@@ -43,27 +51,15 @@ function background({ library }: Parts, recordingId: string): Background {
   const row = findRecording({ library }, recordingId);
   const { claims, conflicts, repairs, denials } = storedAnalysis(library, recordingId);
   const unsure = new Set(repairs.filter(({ sure }) => !sure).map(({ id }) => id));
-  const standing = new Map(
-    library.rulings.of(recordingId).flatMap((ruling) => (ruling.supersededBy === null ? [[ruling.conflictKey, ruling]] : [])),
-  );
-  const ruledOut = conflicts.flatMap(({ key, sides }) => {
-    const ruling = standing.get(key);
-    return ruling ? sides.filter((_, side) => isRuledOut(ruling, side)).flatMap((side) => side.claims) : [];
-  });
+  const rulings = library.rulings.of(recordingId);
   return {
     lap: recordingLap(library, row),
-    claims: new Map(claims.map((claim) => [claim.id, claim])),
-    doubtful: new Set([
-      ...ruledOut,
-      ...denials.flatMap((denial) => denial.claims),
-      ...claims.filter((claim) => claim.repairs.some((id) => unsure.has(id))).map(({ id }) => id),
-    ]),
+    claims: new Map(inMarkedZones(claims, library.zoneSpans.of(recordingId)).map((claim) => [claim.id, claim])),
+    overruled: overruledClaims(conflicts, rulings),
+    rightWords: misheardClaims(conflicts, rulings),
+    denied: new Map(denials.flatMap((denial) => denial.claims.map((claim) => [claim, denial.sheetValue] as const))),
+    unsure: new Set(claims.filter((claim) => claim.repairs.some((id) => unsure.has(id))).map(({ id }) => id)),
   };
-}
-
-/** After a recogniser's error the words of all sides are in question: the right ones are in the ruling, not in a claim. */
-function isRuledOut({ decision, side }: Ruling, ownSide: number): boolean {
-  return decision === "recogniser-error" || (decision === "side-stands" && side !== ownSide);
 }
 
 function withoutRepeats(found: readonly FoundEntry[], backgroundOf: (recordingId: string) => Background): FoundEntry[] {
@@ -84,9 +80,10 @@ function withoutRepeats(found: readonly FoundEntry[], backgroundOf: (recordingId
   });
 }
 
-function hit(entry: FoundEntry, { lap, claims, doubtful }: Background): SearchHit {
+function hit(entry: FoundEntry, known: Background): SearchHit {
   const { recordingId, recordingTitle, stockNumber, kind, start, end, said, disputed } = entry;
-  const claim = kind === "claim" ? claims.get(entry.reference) : undefined;
+  const claim = kind === "claim" ? known.claims.get(entry.reference) : undefined;
+  const withheld = claim ? withholding(claim, disputed, known) : null;
   return {
     recordingId,
     recordingTitle,
@@ -94,21 +91,43 @@ function hit(entry: FoundEntry, { lap, claims, doubtful }: Background): SearchHi
     kind,
     start,
     end,
-    zone: kind === "claim" || kind === "caption" ? zoneAt(lap, start) : entry.zone,
+    zone: claim?.zone ?? (kind === "caption" ? zoneAt(known.lap, start) : entry.zone),
     text: said,
     disputed,
     hedged: claim?.stance === "hedged",
-    answer: answer(entry, claim, doubtful),
+    overruled: claim !== undefined && known.overruled.has(claim.id),
+    withheld,
+    rightWords: rightWordsAt(entry, claim, known),
+    answer: withheld ? null : answer(entry, claim),
   };
 }
 
-/** Null wherever a caller could be told something that does not hold: a claim is a warranty once it is repeated. */
-function answer(entry: FoundEntry, claim: Claim | undefined, doubtful: ReadonlySet<string>): string | null {
+/** A claim is a warranty once it is repeated, so it is withheld wherever a caller could be told something that does not hold. */
+function withholding(claim: Claim, disputed: boolean, { overruled, denied, unsure }: Background): SearchHit["withheld"] {
+  const why = (reason: Withholding, detail: string | null = null) => ({ reason, detail });
+  const sheetValue = denied.get(claim.id);
+  if (disputed) return why("disputed");
+  if (overruled.has(claim.id)) return why("overruled");
+  if (sheetValue !== undefined) return why("sheet-denies", sheetValue);
+  if (unsure.has(claim.id)) return why("unsure-repair");
+  if (claim.time === "former") return why("former");
+  return claim.stance === "stated" ? null : why(claim.stance);
+}
+
+/** A caption that is shown in the place of its claims carries what was really said there too. */
+function rightWordsAt({ kind, reference }: FoundEntry, claim: Claim | undefined, { claims, rightWords }: Background): string | null {
+  if (claim) return rightWords.get(claim.id) ?? null;
+  if (kind !== "caption") return null;
+  const misheard = [...rightWords.keys()].find((id) => claims.get(id)?.captions.includes(Number(reference)));
+  return misheard === undefined ? null : (rightWords.get(misheard) ?? null);
+}
+
+function answer(entry: FoundEntry, claim: Claim | undefined): string | null {
   const stock = entry.stockNumber ? `Stock ${entry.stockNumber}` : entry.recordingTitle;
   const time = timeLabel(entry.start);
   if (entry.kind === "zone") return `${stock}: ${zoneLabels[entry.zone].toLowerCase()} from ${time} to ${timeLabel(entry.end)}.`;
   if (entry.kind === "finding") return `${stock}: ${lowerFirst(entry.said)}, seen at ${time}.`;
-  if (!claim || entry.disputed || claim.stance !== "stated" || claim.time !== "today" || doubtful.has(claim.id)) return null;
+  if (!claim) return null;
   // A condition is told in the speaker's own words: "good" alone would promise more.
   const words = claim.attribute === "condition" ? `: “${claim.quote}”` : "";
   return `${stock}: ${lowerFirst(claimFact(claim))}${words}, said at ${time}.`;

@@ -20,11 +20,17 @@ export function settleConflict(parts: Parts, input: Input<"conflict.rule">): Rec
   if (decision === "side-stands" && (side === null || side >= conflict.sides.length)) {
     throw new Refusal("side-unknown", `Say which side stands: 0 to ${conflict.sides.length - 1} of “${conflict.topic}”, not ${side}.`);
   }
+  if (decision === "recogniser-error" && (side === null || side >= conflict.sides.length)) {
+    throw new Refusal(
+      "side-unknown",
+      `Say which side was misheard: 0 to ${conflict.sides.length - 1} of “${conflict.topic}”, not ${side}.`,
+    );
+  }
   const ruling: Ruling = {
     id: randomUUID(),
     conflictKey,
     decision,
-    side: decision === "side-stands" ? side : null,
+    side: decision === "side-stands" || decision === "recogniser-error" ? side : null,
     reason,
     rightWords: (decision === "recogniser-error" && input.rightWords) || null,
     initials,

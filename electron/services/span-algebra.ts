@@ -1,4 +1,4 @@
-import type { LapSpan, ZoneSpan } from "../../shared-types/index.ts";
+import { type LapSpan, type ZoneSpan, zoneLabels } from "../../shared-types/index.ts";
 
 /** How near, in seconds, a time must be to a border to mean it: half of what a person could set at 60 frames a second. */
 export const borderTolerance = 0.008;
@@ -24,7 +24,7 @@ export function paintOver(spans: readonly ZoneSpan[], span: ZoneSpan, newId: New
   return inOrder([...cutOut(spans, span.start, span.end, newId), span]);
 }
 
-/** A lap span as a person's: the one it is already, or a new one. The title is kept only where somebody wrote one. */
+/** A lap span as a person's: the one it is already, or a new one with the title that was shown; null takes the zone's own. */
 export function asZoneSpan(lapSpan: LapSpan, spans: readonly ZoneSpan[], initials: string, newId: NewId): ZoneSpan {
   return (
     spans.find(({ id }) => id === lapSpan.zoneSpanId) ?? {
@@ -32,7 +32,7 @@ export function asZoneSpan(lapSpan: LapSpan, spans: readonly ZoneSpan[], initial
       zone: lapSpan.zone,
       start: lapSpan.start,
       end: lapSpan.end,
-      title: null,
+      title: lapSpan.title === zoneLabels[lapSpan.zone] ? null : lapSpan.title,
       initials,
     }
   );

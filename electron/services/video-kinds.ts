@@ -34,7 +34,7 @@ export function videoMediaType(path: string, name: string): string {
   if (containerOf(path) !== kind.container) {
     throw new Refusal(
       "video-broken",
-      `${name} does not begin as a ${ending.slice(1)} video does; it may be cut short or misnamed. Choose the camera's own file.`,
+      `${name} does not begin as ${ending === ".webm" ? "a" : "an"} ${ending.slice(1)} video does; it may be cut short or misnamed. Choose the camera's own file.`,
       {
         file: name,
       },

@@ -26,9 +26,14 @@ export function readJsonCaptions(text: string): Parsed {
   const [error] = errors;
   if (error || !root) {
     const offset = error?.offset ?? 0;
+    const rest = text.slice(offset, offset + 30);
+    const place = rest.trim() === "" ? "the end of the file" : found(rest);
+    // The parser's names are run together: "ValueExpected".
     const what = error
-      ? `${printParseErrorCode(error.error)} at ${found(text.slice(offset, offset + 30) || "the end of the file")}`
-      : "nothing";
+      ? `${printParseErrorCode(error.error)
+          .replaceAll(/(?<=\p{Ll})(?=\p{Lu})/gu, " ")
+          .toLowerCase()} at ${place}`
+      : "nothing was found";
     return refused("broken-json", lineAt(offset), `the JSON cannot be read: ${what}. Export the transcript again, or mend this line.`);
   }
   const segments = root.type === "array" ? root : findNodeAtLocation(root, ["segments"]);

@@ -35,7 +35,9 @@ export function readTranscript(bytes: Uint8Array, fileName: string): Transcript 
     throw new TranscriptError(
       "binary-file",
       top,
-      "this is not a text file. Choose the transcript (.txt, .srt, .vtt or .json), not the video.",
+      beginsAsVideo(bytes)
+        ? "this is a video. Choose it as the video, and its transcript (.txt, .srt, .vtt or .json) here."
+        : "this is no text: it holds bytes that no text has. Save the transcript (.txt, .srt, .vtt or .json) as UTF-8 and choose it again.",
     );
   }
   if (decoded.trouble) {
@@ -55,4 +57,10 @@ export function readTranscript(bytes: Uint8Array, fileName: string): Transcript 
   if (parsed.refusal)
     throw new TranscriptError(parsed.refusal.code, { file: fileName, line: parsed.refusal.line }, parsed.refusal.complaint);
   return finishTranscript(format.format, parsed.timed, fileName);
+}
+
+/** ISO base media and QuickTime files name their first box in bytes 4 to 7 (ISO/IEC 14496-12); Matroska begins with EBML's number (RFC 8794). */
+function beginsAsVideo(bytes: Uint8Array): boolean {
+  const box = String.fromCharCode(...bytes.subarray(4, 8));
+  return /^(?:ftyp|moov|mdat|wide|free|skip|pnot)$/.test(box) || [0x1a, 0x45, 0xdf, 0xa3].every((byte, at) => bytes[at] === byte);
 }

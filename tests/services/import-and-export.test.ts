@@ -49,6 +49,37 @@ describe("importing", () => {
     expect(existsSync(path)).toBe(true);
   });
 
+  test("the same transcript again is asked about, and taken when it is meant", async () => {
+    const application = sampleApplication();
+    await importSample(application, application);
+    await expect(importSample(application, application)).rejects.toMatchObject({
+      problem: {
+        code: "transcript-known",
+        message: expect.stringMatching(/already in the library as “Kestrel walk round” \(stock FK-1971, imported 2026-01-05\)/),
+      },
+    });
+    expect(await application.handlers["recording.list"]({})).toHaveLength(1);
+    await importSample(application, { ...application, again: true });
+    expect(await application.handlers["recording.list"]({})).toHaveLength(2);
+  });
+
+  test("the stock sheet fills what the person left empty, and nothing else", async () => {
+    const { handlers, parts, folder } = sampleApplication();
+    writeFileSync(join(folder, "walk.txt"), sampleTranscriptText);
+    writeFileSync(join(folder, "sheet.csv"), "Stock Number,Year,Make,Model,Mileage\nFK-2000,1972,Fallow,Kestrel GT,68000\n");
+    const offer = (name: string) => parts.files.offerPath(join(folder, name)).id;
+    const files = () => importInput({ transcript: offer("walk.txt"), video: null, stockSheet: offer("sheet.csv") });
+    const vehicle = { ...sampleVehicle, name: "", year: null };
+    expect(await handlers["recording.import"]({ ...files(), stockNumber: "", vehicle })).toMatchObject({
+      stockNumber: "FK-2000",
+      vehicle: { ...sampleVehicle, name: "Fallow Kestrel GT", year: 1972 },
+    });
+    expect(await handlers["recording.import"]({ ...files(), again: true })).toMatchObject({
+      stockNumber: "FK-1971",
+      vehicle: sampleVehicle,
+    });
+  });
+
   test("a video that has gone since is told by the list", async () => {
     const { handlers, parts, folder } = sampleApplication();
     const path = join(folder, "walk.mp4");
@@ -197,9 +228,10 @@ describe("exporting", () => {
     writeFileSync(own, mp4);
     const transcript = () => parts.files.offerPath(join(folder, "walk.txt")).id;
     const named = await handlers["recording.import"](importInput({ transcript: transcript(), video: parts.files.offerPath(own).id }));
-    const received = await handlers["recording.import"](
-      importInput({ transcript: transcript(), video: (await parts.files.receive("walk.webm", streamOf(webm), null)).id }),
-    );
+    const received = await handlers["recording.import"]({
+      ...importInput({ transcript: transcript(), video: (await parts.files.receive("walk.webm", streamOf(webm), null)).id }),
+      again: true,
+    });
     const sourceOf = async (recordingId: string) => {
       const { files } = await handlers["export.write"]({ recordingId, formats: ["index-html"], overwrite: false });
       const path = files[0]?.path as string;

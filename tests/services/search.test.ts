@@ -31,6 +31,8 @@ describe("what a caller asks, and the first place that is shown", () => {
     { query: "diff", first: "claim@70", why: "a part by another word" },
     { query: "windscreen", first: "claim@12", why: "a British part" },
     { query: "FK-1971", first: "zone@0", why: "a stock number: the recording from its start" },
+    { query: "fk1971", first: "zone@0", why: "a stock number without its hyphen" },
+    { query: "fk 1971", first: "zone@0", why: "a stock number with a space" },
     { query: "fk-1971 underside", first: "zone@90", why: "a stock number and a zone" },
     { query: "kestrel chassis", first: "zone@90", why: "a vehicle and a zone" },
     { query: "1971 coupe underneath", first: "zone@90", why: "year, body style and zone" },
@@ -150,24 +152,33 @@ describe("what a caller may be told", () => {
     ]);
     await handlers["conflict.rule"]({ ...ruling, decision: "both-hold", side: null });
     expect((await answers()).every(([, , answer]) => answer !== null)).toBe(true);
-    await handlers["conflict.rule"]({ ...ruling, decision: "recogniser-error", side: null });
-    expect((await answers()).every(([, , answer]) => answer === null)).toBe(true);
+    expect(() => handlers["conflict.rule"]({ ...ruling, decision: "recogniser-error", side: null })).toThrow(/which side was misheard/);
+    await handlers["conflict.rule"]({ ...ruling, decision: "recogniser-error", side: 0, rightWords: "two fifty-five sixty fifteens" });
+    expect(await answers()).toEqual([
+      [30, false, null],
+      [52, false, "Stock FK-1971: rear tire size 255/60R15, said at 0:52."],
+    ]);
+    expect((await find("rear tire size")).find(({ start }) => start === 30)).toMatchObject({
+      overruled: true,
+      withheld: { reason: "overruled", detail: null },
+      rightWords: "two fifty-five sixty fifteens",
+    });
     await handlers["conflict.rule"]({ ...ruling, decision: "look-at-vehicle", side: null });
     expect((await answers()).every(([, disputed, answer]) => disputed && answer === null)).toBe(true);
   });
 
   test.for([
-    { why: "a hedged claim", rest: { stance: "hedged" } as const, hedged: true },
-    { why: "what somebody else said", rest: { stance: "reported" } as const, hedged: false },
-    { why: "how it was formerly", rest: { time: "former" } as const, hedged: false },
-    { why: "a value that rests on an unsure repair", rest: { repairs: ["r1"] }, hedged: false },
-  ])("$why is never given as fact", async ({ rest, hedged }) => {
+    { why: "a hedged claim", rest: { stance: "hedged" } as const, hedged: true, reason: "hedged" },
+    { why: "what somebody else said", rest: { stance: "reported" } as const, hedged: false, reason: "reported" },
+    { why: "how it was formerly", rest: { time: "former" } as const, hedged: false, reason: "former" },
+    { why: "a value that rests on an unsure repair", rest: { repairs: ["r1"] }, hedged: false, reason: "unsure-repair" },
+  ])("$why is never given as fact, and it is said why", async ({ rest, hedged, reason }) => {
     const claim = sampleClaim("c1", 2, 30, "the rears are to 35 60 15s", rest);
     const [repair] = sampleAnalysis().repairs;
     const { find } = await ground(() =>
       sampleAnalysis({ claims: [claim], conflicts: [], repairs: [{ ...(repair as NonNullable<typeof repair>), sure: false }] }),
     );
-    expect((await find("rear tire"))[0]).toMatchObject({ kind: "claim", hedged, answer: null });
+    expect((await find("rear tire"))[0]).toMatchObject({ kind: "claim", hedged, answer: null, withheld: { reason } });
   });
 
   test("what the stock sheet denies is never given as fact", async () => {
@@ -176,7 +187,11 @@ describe("what a caller may be told", () => {
         denials: [{ id: "d1", key: "d", field: "glass", sheetValue: "chipped", claims: ["c4"], why: "The sheet says chipped." }],
       }),
     );
-    expect((await find("windscreen"))[0]).toMatchObject({ kind: "claim", answer: null });
+    expect((await find("windscreen"))[0]).toMatchObject({
+      kind: "claim",
+      answer: null,
+      withheld: { reason: "sheet-denies", detail: "chipped" },
+    });
   });
 
   test("people's zones and findings are found at once, and no longer once undone", async () => {
@@ -233,7 +248,7 @@ describe("what a caller may be told", () => {
   test("over several recordings each hit names its own", async () => {
     const application = sampleApplication();
     for (const stockNumber of ["A-100", "B-200"])
-      await importSample(application, { folder: application.folder, text: sampleTranscriptText, stockNumber });
+      await importSample(application, { folder: application.folder, text: sampleTranscriptText, stockNumber, again: true });
     const hits = await application.handlers["search.find"]({ query: "which ones have a rust hole", limit: 10 });
     expect(hits.map(({ stockNumber, kind }) => `${stockNumber} ${kind}`)).toEqual(["B-200 claim", "A-100 claim"]);
     expect(

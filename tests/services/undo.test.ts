@@ -137,7 +137,7 @@ describe("undo and redo", () => {
     const application = sampleApplication();
     const { handlers } = application;
     const first = await importSample(application, application);
-    const second = await importSample(application, application);
+    const second = await importSample(application, { ...application, again: true });
     await handlers["zone.paint"]({ recordingId: first.id, start: 1, end: 2, zone: "roof", title: null, initials });
     expect(() => handlers["edit.undo"]({ recordingId: second.id, initials })).toThrow(/Nothing has been changed/);
   });

@@ -1,8 +1,8 @@
 import fastCheck from "fast-check";
 import { describe, expect, test } from "vitest";
-import { effectiveLap, zoneAt } from "../../electron/services/effective-lap.ts";
+import { effectiveLap } from "../../electron/services/effective-lap.ts";
 import { cutOut, paintOver } from "../../electron/services/span-algebra.ts";
-import { type LapSpan, type ZoneSpan, zoneNames } from "../../shared-types/index.ts";
+import { type LapSpan, type ZoneSpan, zoneAt, zoneNames } from "../../shared-types/index.ts";
 import { sampleAnalysis } from "../support/builders/sample-analysis.ts";
 import { importSample, sampleApplication } from "../support/builders/sample-application.ts";
 
@@ -217,6 +217,38 @@ describe("borders on the lap strip", () => {
     const key = marked.findingProposals[1]?.key as string;
     const accepted = await handlers["finding.accept"]({ recordingId, proposalKeys: [key], initials });
     expect(accepted.findings).toEqual([expect.objectContaining({ component: "floors", zone: "cabin", proposalKey: key })]);
+  });
+
+  test("a claim is filed where a person says the camera was, at every desk and in the search, and back again when that is undone", async () => {
+    const { handlers, parts, recordingId } = await ground();
+    const zonesOf = async () => {
+      const { analysis } = await handlers["recording.get"]({ id: recordingId });
+      const hits = await handlers["search.find"]({ query: "rear tire size", limit: 5 });
+      const index = await handlers["export.preview"]({ recordingId, format: "index-json" });
+      const at30 = <Thing extends { start: number }>(things: readonly Thing[]) => things.find(({ start }) => start === 30);
+      return [at30(analysis.claims)?.zone, at30(hits)?.zone, at30<{ start: number; zone: string }>(JSON.parse(index.text).claims)?.zone];
+    };
+    const before = await zonesOf();
+    await handlers["zone.paint"]({ recordingId, start: 25, end: 40, zone: "passenger-side", title: null, initials });
+    expect(await zonesOf()).toEqual(["passenger-side", "passenger-side", "passenger-side"]);
+    expect((await handlers["search.find"]({ query: "passenger side tire", limit: 5 }))[0]).toMatchObject({ kind: "claim", start: 30 });
+    // What the analysis said is kept as it was.
+    expect(parts.library.proposals.claims(recordingId).find(({ start }) => start === 30)?.zone).toBe(before[0]);
+    await handlers["edit.undo"]({ recordingId, initials });
+    expect(await zonesOf()).toEqual(before);
+  });
+
+  test("an accepted zone keeps the title that was shown", async () => {
+    const application = sampleApplication({
+      answer: () => sampleAnalysis({ chapters: [{ start: 90, end: 120, zone: "underside", title: "On the lift" }] }),
+    });
+    const { id: recordingId } = await importSample(application, application);
+    const { handlers, parts } = application;
+    const { lap } = await handlers["recording.get"]({ id: recordingId });
+    const accepted = await handlers["zone.accept"]({ recordingId, start: 0, end: 120, initials });
+    expect(accepted.lap.map(({ title }) => title)).toEqual(lap.map(({ title }) => title));
+    // A title that is the zone's own label follows the label.
+    expect(parts.library.zoneSpans.of(recordingId).map(({ title }) => title)).toEqual([null, null, null, "On the lift"]);
   });
 
   test("every zone of the list can be marked", async () => {

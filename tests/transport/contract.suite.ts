@@ -71,6 +71,7 @@ const cases = {
       title: "Second",
       stockNumber: "FK-2",
       vehicle: sampleVehicle,
+      again: true,
     }),
     expectation: (value: Output<"recording.import">) => {
       expect(value).toMatchObject({ title: "Second", hasVideo: false, counts: { captions: 7, claims: 6, conflicts: 1, openConflicts: 1 } });

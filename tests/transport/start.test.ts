@@ -69,6 +69,30 @@ describe("npm start", { timeout: 60_000 }, () => {
     await expect.poll(() => existsSync(join(folder, "library.sqlite-wal")), { timeout: 10_000 }).toBe(false);
   });
 
+  test("on a library that is already open names the running one's address, and starts nothing", async () => {
+    const args = ["--host", "browser", "--no-open", "--no-demo", "--library", join(temporaryFolder(), "library.sqlite")];
+    const first = run(args);
+    await expect.poll(first.said, { timeout: 30_000 }).toMatch(/enter\?token=[\w-]+\n/);
+    const address = /http:\S+/.exec(first.said())?.[0] as string;
+    const second = run(args);
+    expect(await second.ended).toBe(1);
+    expect(second.said()).toContain("is already open in another Roundwalk");
+    const named = /http:\S+/.exec(second.said())?.[0] as string;
+    expect(new URL(named).origin).toBe(new URL(address).origin);
+    expect((await fetch(named, { redirect: "manual" })).headers.get("set-cookie")).toBeTruthy();
+    first.child.kill("SIGTERM");
+    await first.ended;
+    // A host that was killed leaves its lock behind; the next one sees that nobody holds it.
+    const third = run(args);
+    await expect.poll(third.said, { timeout: 30_000 }).toMatch(/enter\?token=/);
+    third.child.kill("SIGKILL");
+    await third.ended;
+    const fourth = run(args);
+    await expect.poll(fourth.said, { timeout: 30_000 }).toMatch(/enter\?token=/);
+    fourth.child.kill("SIGTERM");
+    expect(await fourth.ended).toBe(0);
+  });
+
   test.for([
     { args: ["--host", "phone"], says: '--host takes desktop or browser, not "phone".' },
     { args: ["--port", "99999"], says: "--port takes a number" },

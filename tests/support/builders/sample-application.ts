@@ -30,7 +30,12 @@ export function sampleApplication({ folder = temporaryFolder(), answer = () => s
 /** Imports the sample transcript, from a file on the disk as the desktop does. */
 export async function importSample(
   application: ReturnType<typeof openApplication>,
-  { folder, text = sampleTranscriptText, stockNumber = "FK-1971" }: { folder: string; text?: string; stockNumber?: string },
+  {
+    folder,
+    text = sampleTranscriptText,
+    stockNumber = "FK-1971",
+    again = false,
+  }: { folder: string; text?: string; stockNumber?: string; again?: boolean },
 ): Promise<RecordingSummary> {
   const path = join(folder, "kestrel.txt");
   writeFileSync(path, text);
@@ -41,6 +46,7 @@ export async function importSample(
     title: "Kestrel walk round",
     stockNumber,
     vehicle: sampleVehicle,
+    again,
   });
 }
 
