@@ -9,7 +9,7 @@ export const soundWords: ReadonlySet<string> = new Set(
 );
 
 const source =
-  "compressor|radio|stereo|music|song|band|bells?|church|siren|ambulance|helicopter|plane|aeroplane|airplane|jet|duster|train|tractor|loader|forklift|mower|blower|strimmer|saw|chainsaw|grinder|sander|drill|impact|impact gun|air gun|hammer|machine|washer|pressure washer|generator|motorcycle|motorbike|bike|bus|lorry|truck|trailer|van|alarm|horn|phone|telephone|doorbell|intercom|tannoy|speaker|dog|kids|neighbou?rs?|wind|rain|hail|thunder|fan|heater|bay door|roller door|hoist|crane|fireworks|parade|practi[sc]e|practi[sc]ing|rehears(?:al|ing)|choir|football|match|raceway|runway|airport|crossing|service bay";
+  "compressor|radio|stereo|music|song|band|bells?|church|siren|ambulance|helicopter|plane|aeroplane|airplane|jet|duster|train|freight|tractor|loader|forklift|mower|blower|strimmer|saw|chainsaw|grinder|sander|drill|impact|impact gun|air gun|hammer|machine|washer|pressure washer|generator|motorcycle|motorbike|bike|bus|lorry|truck|trailer|van|alarm|horn|phone|telephone|doorbell|intercom|tannoy|speaker|dog|kids|neighbou?rs?|wind|rain|hail|thunder|fan|heater|bay door|roller door|hoist|crane|fireworks|parade|practi[sc]e|practi[sc]ing|rehears(?:al|ing)|choir|football|match|raceway|runway|airport|crossing|service bay";
 /**
  * Explanations of a noise, over plain words from a caption's first word: `sorry` ones count wherever noise came before, `named` ones name what made it.
  */
@@ -27,7 +27,7 @@ export const noiseExplained = [
   { pattern: /^(?:oh |so |okay |ok |well |yeah |thank you [a-z]+ |thanks [a-z]+ )*that was (?:[a-z]+ ?){1,3}$/, example: "that was Barry" },
   {
     pattern:
-      /^(?:crop duster|forklift|compressor|air compressor|radio|train|tractor|helicopter|siren|bells|lawn mower|leaf blower|motorcycle|the radio|the train|the compressor)(?![a-z])/,
+      /^(?:crop duster|forklift|compressor|air compressor|radio|train|freight|tractor|helicopter|siren|bells|lawn mower|leaf blower|motorcycle|the radio|the train|the compressor)(?![a-z])/,
     example: "Compressor. Sorry.",
   },
   {

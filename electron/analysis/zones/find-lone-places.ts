@@ -22,7 +22,7 @@ export function findLonePlaces(speech: Speech, drive: DriveSide): Move[] {
   if (!speech.punctuated) return [];
   const moves: Move[] = [];
   for (const sentence of speech.sentences) {
-    const words: string[] = [];
+    let words: string[] = [];
     for (let position = sentence.first; position < Math.min(sentence.end, sentence.first + longestFragment); position += 1) {
       const token = speech.tokens[position];
       if (!token) break;
@@ -33,6 +33,8 @@ export function findLonePlaces(speech: Speech, drive: DriveSide): Move[] {
       const move = lonePlace(words, ends, drive);
       if (move) moves.push({ ...move, first: sentence.first, end: position + 1 });
       if (move || ends) break;
+      // "Position two, left side.": what follows the comma may be the place.
+      words = [];
     }
   }
   return moves;

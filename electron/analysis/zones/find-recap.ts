@@ -1,5 +1,5 @@
 import type { Speech } from "../model.ts";
-import { commonWords } from "../transcript/doubt-vocabulary.ts";
+import { commonWords, isVehicleWord } from "../transcript/doubt-vocabulary.ts";
 import type { NamedPart } from "./find-parts.ts";
 import { plainWord } from "./spoken-line.ts";
 
@@ -53,7 +53,7 @@ function termsOf(words: readonly string[], first: number, end: number): Readonly
 /** A word that can be a name: "Wanderer", "1965". */
 function wordAt(words: readonly string[], position: number): string | null {
   const word = words[position] ?? "";
-  return word.length >= fewestLetters && !commonWords.has(word) ? word : null;
+  return word.length >= fewestLetters && !commonWords.has(word) && !isVehicleWord(word) ? word : null;
 }
 
 /** Mileage and price alike are said at the start and again elsewhere. */

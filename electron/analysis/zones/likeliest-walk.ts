@@ -45,8 +45,13 @@ export function likeliestWalk(speech: Speech, clauses: readonly WeighedClause[])
     if (left) leaving = { zone: zoneIndex[left], clauses: walkCosts.stayedAfterLeavingClauses };
     else if (clause.moves.some((move) => move.zone !== null && zoneIndexOf(move) === leaving?.zone)) leaving = null;
     else if (leaving) leaving = leaving.clauses > 1 ? { zone: leaving.zone, clauses: leaving.clauses - 1 } : null;
-    const staying = zoneNames.map((_, zone) => (clause.evidence[zone] ?? 0) - (leaving?.zone === zone ? walkCosts.stayedAfterLeaving : 0));
-    walks = position === 0 ? firstWalks(clause, staying) : nextWalks(walks, clause, staying, shareOfRecording(speech, clause));
+    const share = shareOfRecording(speech, clause);
+    const greeting = share < walkCosts.openingShare ? walkCosts.openingEachClause : 0;
+    const staying = zoneNames.map(
+      (_, zone) =>
+        (zone === opening ? greeting : 0) + (clause.evidence[zone] ?? 0) - (leaving?.zone === zone ? walkCosts.stayedAfterLeaving : 0),
+    );
+    walks = position === 0 ? firstWalks(clause, staying) : nextWalks(walks, clause, staying, share);
   }
   const [best] = walks
     .map((walk) => ({ ...walk, score: walk.score + (walk.zone === closing ? walkCosts.endsInClosing : 0) }))
@@ -67,7 +72,7 @@ function firstWalks(clause: WeighedClause, staying: readonly number[]): Walk[] {
   return zoneNames
     .map((_, zone): Walk => {
       const moved = entryStrength(clause.moves, zone, -1);
-      const score = (staying[zone] ?? 0) + moved - (zone === opening ? 0 : 6) - (zone === closing ? 30 : 0);
+      const score = (staying[zone] ?? 0) + moved - (zone === opening ? 0 : walkCosts.startsElsewhere) - (zone === closing ? 30 : 0);
       return { score, zone, seen: 1 << zone, lastSide: isSide(zone) ? zone : -1, before: null };
     })
     .toSorted((a, b) => b.score - a.score);
@@ -105,7 +110,7 @@ function changeGain(walk: Walk, zone: number, clause: WeighedClause, named: bool
   let cost: number = walkCosts.change[clause.break];
   if (away) cost = Math.min(cost, walkCosts.changeAfterComeAlong);
   if (named) cost = Math.min(cost, walkCosts.changeAtNamedMove);
-  else cost += (unsaidEntry[zone] ?? 0) + (unsaidLeave[walk.zone] ?? 0);
+  else cost += (unsaidEntry[zone] ?? 0) + (zone === closing ? 0 : (unsaidLeave[walk.zone] ?? 0));
   if (walk.seen & (1 << zone)) cost += revisit[zone] ?? 0;
   if (walk.zone === closing) cost += walkCosts.afterClosing;
   if (zone === closing && share < walkCosts.closingFrom) cost += (walkCosts.closingFrom - share) * 10 * walkCosts.closingPerTenthEarlier;

@@ -47,7 +47,9 @@ function otherVehicleTokens(speech: Speech): ReadonlySet<number> {
   for (const sentence of speech.sentences) {
     const words = speech.tokens.slice(sentence.first, sentence.end).map((token) => plainWord(token.word));
     if (!otherVehicleWords.test(words.join(" "))) continue;
-    for (let position = sentence.first; position < sentence.end; position += 1) tokens.add(position);
+    // Without punctuation what is said of it runs on over the next joint.
+    const end = speech.punctuated ? sentence.end : (speech.sentences[sentence.index + 1]?.end ?? sentence.end);
+    for (let position = sentence.first; position < end; position += 1) tokens.add(position);
   }
   return tokens;
 }

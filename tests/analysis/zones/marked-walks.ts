@@ -74,8 +74,12 @@ export function scoreZones(walk: Pick<MarkedWalk, "zones">, proposed: readonly Z
 }
 
 const folder = new URL("../../../fixtures/walks/", import.meta.url);
-export const walkNames = readdirSync(folder)
-  .filter((name) => name.endsWith(".txt"))
-  .map((name) => name.replace(".txt", ""))
-  .toSorted();
+const namesIn = (path: string): string[] =>
+  readdirSync(new URL(path, folder))
+    .filter((name) => name.endsWith(".txt"))
+    .map((name) => `${path}${name.replace(".txt", "")}`)
+    .toSorted();
+export const walkNames = namesIn("./");
+/** Walks of many vehicles by terse narrators, with a border every ten seconds or so and few words about the way. */
+export const shortZoneWalkNames = namesIn("short-zones/");
 export const walkText = (name: string): string => readFileSync(new URL(`${name}.txt`, folder), "utf8");

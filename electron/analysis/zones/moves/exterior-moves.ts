@@ -1,5 +1,5 @@
 import { gap, type MoveRule } from "./move-rule.ts";
-import { goVerb, places } from "./places.ts";
+import { goVerb, partsOfTheFront, partsOfTheRear, places } from "./places.ts";
 
 /** What may follow a place's name that stands as a heading. "Front bumper" alone is one, "front bumper brackets" is not. */
 const headed =
@@ -38,6 +38,15 @@ export const exteriorMoves = [
     bareHeading: `(?:front of ${places.vehicle}|(?:the )?front of the (?:car|truck|van)|across the front here|front end(?= (?:of|here|first|now|come|chrome|looks))|nose first)`,
     example: "so up front this bumper is the one it came with",
     quiet: "both seats up front are clean",
+  },
+  {
+    // A sentence that begins with where something is.
+    name: "begins-at-the-front",
+    zone: "front",
+    strength: 5,
+    heading: `(?:(?:out |up |over )?(?:in|at|on|across) (?:the )?front(?! (?:of|and|to|at|theyre|its|as|with|than|but)(?![a-z]))(?! ${partsOfTheFront}(?![a-z]))|(?:on|at|down|across|over) the nose|out front(?! (?:of|they|and))|nose(?= (?:grilles?|bumpers?|first|here|now|headlights?|headlamps?|bonnets?|hoods?|lights?)(?![a-z])))(?= )|(?:walking|coming|going|come|walk) up (?:on|to) (?:it|her|him)(?= )|first off(?= )`,
+    example: "in front there are four headlights",
+    quiet: "there are disc brakes in front",
   },
   {
     name: "go-to-a-side",
@@ -96,7 +105,7 @@ export const exteriorMoves = [
     strength: 4.5,
     bareHeading:
       "(?<side>drivers?|passengers?)(?: side)(?! (?:mirror|window|seat|headlight|headlamp|tail|light|lamp|floor|carpet|airbag|visor|switch|bolster|rail|only|was|has|had|about|of|wiper|vent|belt|knee|head|cylinder|bank)(?![a-z]))|(?<side>nearside|offside)(?! (?:mirror|headlamp|headlight|seat|only|lamp|light|one))",
-    example: "alright, driver side fender good",
+    example: "alright driver side carries the same wheels",
     quiet: "the driver side fender is good",
   },
   {
@@ -118,6 +127,14 @@ export const exteriorMoves = [
     quiet: "open the driver door",
   },
   {
+    name: "on-his-side",
+    zone: "side",
+    strength: 5.5,
+    heading: `(?:(?:on|to|over on|round to|back along|along|up|down|back up|back down) )?(?:his |her |the |your )?(?<side>drivers?|passengers?|curb|kerb|street|left|right|nearside|offside)(?: hand)?(?: side)?(?<!(?:^| )(?:left|right|curb|kerb|street|driver|passenger))(?= (?:then|now|first|next|the|heres|theres|its|same|similar|i|you|we|okay|so|fender|wing|door|quarter|rocker|sill|box|panel|front|rear|okay|fuel|slide|bumper|step)(?![a-z]))(?! (?:door|front|rear) (?:seat|window|mirror|airbag|armrest|floor|carpet))`,
+    example: "street side fuel tank's over here",
+    quiet: "he had the driver side fender replaced",
+  },
+  {
     name: "other-side",
     zone: "other-side",
     strength: 6,
@@ -130,7 +147,7 @@ export const exteriorMoves = [
     zone: "other-side",
     strength: 4,
     heading: `(?:(?:on|to|down|up|round|around|over on|over to) )?${places.otherSide}(?! (?:of|was|had|is a|is where|mirror|door|ones?)(?![a-z]))`,
-    bareHeading: "other side (?:now|next|of (?:the )?(?:car|truck|van))",
+    bareHeading: "other side (?:now|next|of (?:the )?(?:car|truck|van))|(?:on|to|now) (?:his|her|my) side (?:then|now|of it)",
     example: "okay, other side now",
     quiet: "exhaust comes out the other side of the road",
   },
@@ -146,7 +163,7 @@ export const exteriorMoves = [
     name: "go-to-the-rear",
     zone: "rear",
     strength: 7,
-    phrase: `(?:come|comes|coming|go|going|walk|walking|show you|swing|swinging|head|heading|move|moving|step|around|round|work(?:ing)?(?: our| my| your)? way|keep|carry on|get|lets do|do|scoot|scooch|turn|back|bring|slide|down|on|out|wander|onto)${gap(4)} (?:to|around|round|do|toward|towards|onto|on to|here to) ${places.rear}`,
+    phrase: `(?:come|comes|coming|go|going|walk|walking|show you|swing|swinging|head|heading|move|moving|step|around|round|work(?:ing)?(?: our| my| your)? way|keep|carry on|get|lets do|do|scoot|scooch|turn|back|bring|slide|wander|onto)${gap(4)} (?:to|around|round|do|toward|towards|onto|on to|here to) ${places.rear}|(?:down|on|out|over|up) (?:to|around|round|here to) ${places.rear}`,
     example: "around to the back end",
     quiet: "they go to the back seat",
   },
@@ -160,10 +177,19 @@ export const exteriorMoves = [
     quiet: "the rear end of it is a nine inch, and back end gears",
   },
   {
+    name: "begins-at-the-rear",
+    zone: "rear",
+    strength: 5,
+    heading: `(?:(?:out |up |over )?(?:in|at|on|across) (?:the )?(?:back|rear)(?! (?:of|and|to|at|its|as|with|than|but|there|is|seat|side)(?![a-z]))(?! ${partsOfTheRear}(?![a-z]))|out back|back here(?! (?:in|inside|you can sit))|on the back (?:theres|there is|you|weve|is|its)|(?:on|at) the tail)(?= )|(?:her|his|its|the) other end(?= )`,
+    bareHeading: `out back(?= (?:the|theres|you|we|weve|youve|is|its|here)(?![a-z]))|back here(?= (?:is your|s your|heres|the lift|lift))`,
+    example: "on the back there's a ladder and a hitch",
+    quiet: "there is a ladder on the back of the seat",
+  },
+  {
     name: "rear-from-here",
     zone: "rear",
     strength: 7.5,
-    phrase: `(?:(?:start|starting|begin|beginning|up|out|over|down|round|around|back|here|so|now|were|we are|im|standing|stood)(?: (?:here|off|already))*) (?:at|in|on) the (?:back|rear|tail)(?: end)?(?= (?:\\||already|here|now|so|of (?:it|her|him|the car|the truck|the van)|cause|because|we|you|weve|youve|the|its|theres)(?![a-z]))|(?:here|round|around|over) at the (?:back|rear)(?! (?:seat|bench|door|axle|wheel|tire|tyre|window|left|right))|tailgate area|the south end|(?:round|around) to (?:your|the|these|them) (?:barn|back|rear) doors`,
+    phrase: `(?:(?:start|starting|begin|beginning|up|out|over|down|round|around|back|here|so|now|were|we are|im|standing|stood)(?: (?:here|off|already))*) (?:at|in|on) the (?:back|rear|tail)(?: end)?(?= (?:\\||already|here|now|so|then|for|today|of (?:it|her|him|the car|the truck|the van)|cause|because|we|you|weve|youve|the|its|theres)(?![a-z]))|(?:here|round|around|over) at the (?:back|rear)(?! (?:seat|bench|door|axle|wheel|tire|tyre|window|left|right))|tailgate area|the south end|(?:round|around) to (?:your|the|these|them) (?:barn|back|rear) doors`,
     example: "we start in the back because the light's good",
     quiet: "he sat in the back of the class",
   },
@@ -172,10 +198,11 @@ export const exteriorMoves = [
     zone: "roof",
     strength: 5.5,
     phrase:
-      "see about (?:that|the) top|show you (?:the |this )?(?:roof|top)|(?:quick|quick look|look|looking|direct you|turn|glance|go|lets go) (?:up top|upward|upwards|overhead)|(?:now|then|so|and|okay|alright)(?: for| to)? the (?:pop top|soft top|convertible top|ragtop|glass roof|elevating roof)|above it is|(?:put|putting|get|getting) the hood up takes|(?:do|doing|done) the roof|(?:look|come|get|go|swing|over|up|see)(?: up| over| on| here)* (?:at|to|on|onto|over) (?:the )?(?:roof(?! rack came)|soft top|convertible top|sunroof|hood is mohair)|(?:put|drop|dropping|putting|raise|raising|lower)(?:ing)? (?:the )?(?:soft top|convertible top|roof|top) (?:up|down|for)|(?:put|get|have) the (?:soft top|roof|top) (?:up|down)",
+      "see about (?:that|the) top|show you (?:the |this )?(?:roof|top)|(?:quick|quick look|look|looking|direct you|turn|glance|go|lets go) (?:up top|upward|upwards|overhead)|(?:now|then|so|and|okay|alright)(?: for| to)? the (?:pop top|soft top|convertible top|ragtop|glass roof|elevating roof)|above it is|(?:put|putting|get|getting) the hood up takes|(?:do|doing|done) the roof|(?:picture|photo|shot|view|video) of the roof|pan (?:up |over |across |along )+the (?:top|roof)|up top (?:real|right) quick|up the ladder|(?:look|come|get|go|swing|over|up|see)(?: up| over| on| here)* (?:at|to|on|onto|over) (?:the )?(?:roof(?! rack came)|soft top|convertible top|sunroof|hood is mohair)|(?:put|drop|dropping|putting|raise|raising|lower)(?:ing)? (?:the )?(?:soft top|convertible top|roof|top) (?:up|down|for)|(?:put|get|have) the (?:soft top|roof|top) (?:up|down)",
     heading:
       "(?:up top|up on top|on top|the roof|roof|up on the roof|the soft top|soft top|the top|convertible top)(?= (?:\\||is|now|here|real|right|quick|its|we|you|theres|no|this|first|has|looks|next|goes|snaps|folds|comes|works|then|and)(?![a-z]))",
-    bareHeading: "the roof (?:next|now)|(?:see|talk) about (?:that|the) top|up top (?:now|here|real quick|right quick|its|weve)",
+    bareHeading:
+      "the top(?= is (?:a soft|down|up|the power|two|new))|the roof (?:next|now)|(?:see|talk) about (?:that|the) top|up top (?:now|here|real quick|right quick|its|weve)",
     example: "up top right quick",
     quiet: "the roof's been filled",
   },

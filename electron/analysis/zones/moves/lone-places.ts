@@ -77,7 +77,7 @@ export const lonePlaces = [
     beforeComma: true,
     british: true,
     example: "Now the hood. It's mohair, with a bonnet to match and a clean boot",
-    quiet: "The hood.",
+    quiet: "The hood catch.",
   },
   {
     zone: "cargo",
@@ -143,7 +143,7 @@ export const lonePlaces = [
     strength: 5.5,
     beforeComma: true,
     example: "Start, and there is nothing to hear.",
-    quiet: "Started.",
+    quiet: "Starter motor.",
   },
   {
     zone: "closing",

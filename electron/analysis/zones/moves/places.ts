@@ -11,6 +11,10 @@ const frontThings =
 const rearThings =
   "(?:seat|tire|tyre|wheel|door|fender|wing|quarter|axle|end|brake|suspension|glass|window|row|bench|one|ones|to|up|in|out|on|at|over|off|when|floor|pair|drum|disc|plate|left|right|spring|shock|driver|passenger|behind|under|deck|half|where|now that|main|diff|bumper is|screen|lights? (?:is|are|work)|corner|arch|panel|and forth|road|way|yard|lot|burner|story|office|room|from)s?";
 
+/** What makes "front" and "back" adjectives of a part and no places. */
+export const partsOfTheFront = frontThings;
+export const partsOfTheRear = rearThings;
+
 export const places = {
   vehicle,
   front: `(?:the )?(?:very )?(?:front(?: end| bumper| clip)?(?! ${frontThings}(?![a-z]))|nose|sharp end|pointy end|grille?|face)${ofTheCar}`,
@@ -27,7 +31,7 @@ export const places = {
   otherSide:
     "(?:the |that |this )?(?:other|opposite|far) sides?(?! of (?:the )?(?:street|road|town|country|world|coin|engine|motor|block|dash|card|page|river|lot|yard|firewall|that|hill|ridge|bridge|grade)| going down)",
   trunk:
-    "(?:the |this |that |her |his |its |your )?(?:trunk|boot(?! (?:up|camp|is torn|on the shift))|load (?:area|bay|space|floor|bed|compartment)|cargo (?:area|bay|space|hold)|tail ?gate|tailgate|lift ?gate|hatch(?:back)?|bed(?! (?:of|side|rail is|mounts?))|truck bed|box(?! of)|back hatch|deck lid|decklid|boot lid|trunk lid|barn doors|back doors|rear doors?(?! (?:is|has|handle|glass|panel|jamb|skin|card|opens|shuts))|tray|rumble seat|rear hatch|gate(?! (?:valve|post|open to|here))|barn doors|dickey seat)",
+    "(?:the |this |that |her |his |its |your )?(?:trunk|boot(?! (?:up|camp|is torn|on the shift))|load (?:area|bay|space|floor|bed|compartment)|cargo (?:area|bay|space|hold)|tail ?gate|tailgate|lift ?gate(?! (?:rated|works|is|its))|hatch(?:back)?|bed(?! (?:of|side|rail is|mounts?))|truck bed|box(?! of)|back hatch|deck lid|decklid|boot lid|trunk lid|barn doors|back doors|rear doors?(?! (?:is|has|handle|glass|panel|jamb|skin|card|opens|shuts))|tray|rumble seat|rear hatch|gate(?! (?:valve|post|open to|here))|barn doors|dickey seat)",
   hood: "(?:the |this |that |her |his |our |its |your )?(?:hood|bonnet|frunk|engine lid|engine cover|clamshell|engine compartment|doghouse)",
   lift: "(?:the |a |our |his |my |this |their |[a-z]+s )?(?:lift|rack|hoist|ramps?|two post|four post|two poster|four poster|jack ?stands|axle stands|stands)(?! (?:arms?|post arm|pad|over|ticket|gate|operator|kit|height))",
   papers:
@@ -36,4 +40,4 @@ export const places = {
 
 /** Verbs that take the camera somewhere. */
 export const goVerb =
-  "(?:come|comes|coming|go|goes|going|gone|walk|walking|swing|swinging|head|heading|move|moving|work(?:ing)?(?: our| my| your)? way|step|stepping|slide|sliding|scoot|scooch|wander|wandering|wandered|pop|jump|hop|get|getting|turn|turning|wheel|spin|bring|carry on|keep|continue|continuing|make our way|mak(?:e|ing) my way|mosey|shuffle|nip|drop|dropping|ease|back|start|starting|begin|beginning|finish|finishing|hit|take|cover|check out|look at|have a look at|take a look at|look over|show you|tour|onto|on to|over to|across to|lets do|do)";
+  "(?:come|comes|coming|go|goes|going|gone|walk|walking|swing|swinging|head|heading|move|moving|work(?:ing)?(?: our| my| your)? way|step|stepping|slide|sliding|scoot|scooch|wander|wandering|wandered|pop|jump|hop|get|getting|turn|turning|wheel (?:around|round)|spin|bring|carry on|keep|continue|continuing|make our way|mak(?:e|ing) my way|mosey|shuffle|nip|drop|dropping|ease|back|start|starting|begin|beginning|finish|finishing|hit|take|cover|check out|look at|have a look at|take a look at|look over|show you|tour|onto|on to|over to|across to|lets do|do)";

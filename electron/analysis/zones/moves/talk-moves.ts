@@ -7,7 +7,7 @@ export const talkMoves = [
     name: "here-is-the-paperwork",
     zone: "documents",
     strength: 6.5,
-    phrase: `(?:heres|here is|here are|show you|look at|go over|go through|spread|this is|flip through|on to|onto|over to|move to|open up|going through|run through|have|got out|brought out|laid out|lay out|laid|i have|ive got|got|about)(?: (?:all|you|out|of|first|a|at|up|got|rego|whole|original))* ${places.papers}(?! (?:was|status|jam|work done|says one))`,
+    phrase: `(?:begin with|start with|heres|here is|here are|show you|look at|go over|go through|spread|this is|flip through|on to|onto|over to|move to|open up|going through|run through|have|got out|brought out|laid out|lay out|laid|i have|ive got|got|about)(?: (?:all|you|out|of|first|a|at|up|got|rego|whole|original))* ${places.papers}(?! (?:was|status|jam|work done|says one))`,
     example: "here's the paperwork",
     quiet: "we got it with a salvage title years ago, he said",
   },
@@ -27,7 +27,7 @@ export const talkMoves = [
     zone: "documents",
     strength: 4,
     phrase:
-      "kept everything|whole (?:box|folder|binder|file|stack|pile)|(?:box|folder|binder|file|stack|pile|wallet|envelope) (?:full )?of (?:papers?|paperwork|receipts|records|bills|history|mots|invoices)|in (?:the|this) (?:folder|envelope|binder) here|inside where its cool|(?:file|folder|binder|papers|paperwork|title) (?:here )?on my (?:knee|lap|desk)|in the office|with the folder|on the (?:desk|table|bench|counter|tailgate)(?: here)?(?: are| is| ive got| i have| i laid out| weve got| i got)(?= )|(?:laid|spread) out (?:what i|all|everything)|now the (?:shoebox|folder|file|binder|envelope|book)|(?:have|got) (?:it|them) all right here|what comes with (?:it|her|him)(?= (?:\\||v5|title|is|two|the))|back at the (?:bench|desk|office|kitchen table)|(?:at|on) the (?:desk|bench) (?:here|with|now)",
+      "kept everything|whole (?:box|folder|binder|file|stack|pile)|(?:box|folder|binder|file|stack|pile|wallet|envelope) (?:full )?of (?:papers?|paperwork|receipts|records|bills|history|mots|invoices)|in (?:the|this) (?:folder|envelope|binder) here|inside where its cool|(?:file|folder|binder|papers|paperwork|title) (?:here )?on my (?:knee|lap|desk)|in the office|with the folder|on the (?:desk|table|bench|counter|tailgate)(?: here)?(?: are| is| ive got| i have| i laid out| weve got| i got)(?= )|(?:laid|spread) out (?:what i|all|everything)|(?:on|off) (?:the|my|his) clipboard|(?:in|here in) my hand(?= )(?! its)|(?:have|got) (?:his|her|the|a|my) (?:box|binder|folder|three ring binder)(?! of (?:parts|tools|bits))|three ring binder|(?:hes|shes|weve|ive) got the (?:pink|pink slip|title|book|books|log ?book)|titles in (?:my|his|her|our|both)|now the (?:shoebox|folder|file|binder|envelope|book)|(?:have|got) (?:it|them) all right here|what comes with (?:it|her|him)(?= (?:\\||v5|title|is|two|the))|back at the (?:bench|desk|office|kitchen table)|(?:at|on) the (?:desk|bench) (?:here|with|now)",
     example: "there's a whole folder of receipts",
     quiet: "a box of tools goes with it",
   },
@@ -36,7 +36,7 @@ export const talkMoves = [
     zone: "closing",
     strength: 5,
     phrase:
-      "in closing|to (?:sum|wrap|finish|round)(?: (?:it|this|that|things|her))? (?:up|off)|wrap(?: (?:it|her|this|that|things|him))? up|in (?:summary|conclusion)|thats (?:about )?(?:the whole|the full|our|the) (?:walk ?around|tour|car|truck|lap|story|lot)(?! of)|so (?:thats|there) (?:her|him|she is|it is|you have it|you go folks)|so there (?:she|he|it) is|so there you are|there you have it|theres your (?:[a-z]+ ){0,3}(?:tour|walk ?around|look)|thats all she wrote|thats the (?:list|end of (?:it|the list|the tour)|long and short)|thats (?:the )?whole truck|(?:yall|you all|folks|just) (?:holler|come see)|back in the lot|thats (?:about )?(?:all|as much as) (?:i (?:know|got|have)|ive got|there is to (?:it|say|show))",
+      "in closing|to (?:sum|wrap|finish|round)(?: (?:it|this|that|things|her))? (?:up|off)|wrap(?: (?:it|her|this|that|things|him))? up|in (?:summary|conclusion)|thats (?:about )?(?:the whole|the full|our|the) (?:walk ?around|tour|car|truck|lap|story|lot)(?! of)|so (?:thats|there) (?:her|him|she is|it is|you have it|you go folks)|so there (?:she|he|it) is|so there you are|there you have it|theres your (?:[a-z]+ ){0,3}(?:tour|walk ?around|look)|thats all she wrote|thats the (?:list|end of (?:it|the list|the tour)|long and short)|thats (?:the )?whole truck|(?:well )?thats what there is|that concludes|thats that then|this concludes|so yeah(?= )|call the (?:desk|shop|office|lot)|(?:yall|you all|folks|just) (?:holler|come see)|back in the lot|thats (?:about )?(?:all|as much as) (?:i (?:know|got|have)|ive got|there is to (?:it|say|show))",
     heading:
       "(?:so )?(?:thats|that is)(?: really| pretty much| just)? (?:her|him|it|about it|us|your lot|the lot|everything)(?= (?:\\||the|a|its|from|for|folks|really|i|so|then|guys|and|if|yall|thats|title|were|call|come))|there we go thats the|home again|there (?:it|she|he) is(?= \\|)",
     example: "so in closing it's a driver",

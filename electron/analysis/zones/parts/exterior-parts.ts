@@ -25,7 +25,7 @@ export const exteriorParts = [
   },
   {
     phrases:
-      "nose|front bumper|front valance|air dam|splitter|chin spoiler|nose panel|nose cone|over rider|overrider|front badge|front emblem|bull bar|push bar|brush guard|grille guard|winch|winch plate|tow hook|front apron|nerf bar|radar sensor|front lip|lower lip|bug shield|bug deflector|stone shield|front license plate|plow mount|plow frame|front receiver|bumperette|crash bar|roo bar|hood emblem|hood badge|hood ornament|bonnet badge|shut line of the bonnet|leading edge|header panel|front clip|nose badge|front splitter|lower grille|bumper grille|front camera",
+      "nose|front bumper|front valance|air dam|splitter|chin spoiler|nose panel|nose cone|over rider|overrider|front badge|front emblem|bull bar|push bar|brush guard|grille guard|winch|winch plate|tow hook|front apron|nerf bar|radar sensor|front lip|lower lip|bug shield|bug deflector|stone shield|front license plate|plow mount|plow frame|front receiver|bumperette|crash bar|roo bar|hood emblem|hood badge|hood ornament|bonnet badge|shut line of the bonnet|leading edge|header panel|front clip|nose badge|front splitter|lower grille|bumper grille|front camera|fascia|front fascia|steel bar|spotties=|bonnet protector|face",
     zones: { front: 1.2 },
   },
   {
@@ -56,7 +56,7 @@ export const exteriorParts = [
   { phrases: "passenger side|passengers side", zones: { "passenger-side": 0.35 } },
   {
     phrases:
-      "fender|guard|front guard|slider|slide door|front wing|back wing|rear wing|wing|quarter panel|rear quarter|quarter|rocker|rocker panel|sill|running board|side step|nerf step|step bar|rock slider|cab corner|bedside|bed side|box side|door skin|body side|dually fender|dually hip|front fender|rear fender|back fender|side panel|side skirt|sill cover|dog leg|dogleg of the door|door sill outside|side profile|profile|vent bin|tool bin|side bin|bin door|side box|service box|underbody box|compartment door|saddle tank|awning|awning rail|hook up socket|hook up point|water filler|toilet cassette|cassette hatch|fridge vent|side window blind|entry step|electric step|side repeater|rubbing strip|side molding|side stripe|rub strip|b post|a post|c pillar|quarter vent|c post",
+      "fender|guard|front guard|slider|slide door|front wing|back wing|rear wing|wing|quarter panel|rear quarter|quarter|rocker|rocker panel|sill|running board|side step|nerf step|step bar|rock slider|cab corner|bedside|bed side|box side|door skin|body side|dually fender|dually hip|front fender|rear fender|back fender|side panel|side skirt|sill cover|dog leg|dogleg of the door|door sill outside|side profile|profile|vent bin|tool bin|side bin|bin door|side box|service box|underbody box|compartment door|saddle tank|awning|awning rail|hook up socket|hook up point|water filler|toilet cassette|cassette hatch|fridge vent|side window blind|entry step|electric step|side repeater|rubbing strip|side molding|side stripe|rub strip|b post|a post|c pillar|quarter vent|c post|basement door|wet bay|box skin|slide topper|rear spat|skirts=|outside shower|fuel fill|propane|curb side|street side|half door|flush handle",
     zones: { ...sides(0.9) },
   },
   {
@@ -92,7 +92,7 @@ export const exteriorParts = [
   },
   {
     phrases:
-      "rear bumper|back bumper|step bumper|rear valance|diffuser|roll pan|trunk lid|boot lid|deck lid|decklid|boot badge|rear badge|rear emblem|rear spoiler|rear wiper|back wiper|tail gate skin|rear apron|tail panel|tail pan|rear lip|ducktail|duck tail|whale tail|rear deck lid|spreader bar|pintle|pintle hook|ladder up the back|bike rack|rear ladder|continental kit|bumper guard|rear step|loading edge|taillight bezel|rear panel|tailgate handle|tailgate skin|tailgate latch|rear camera outside|bumper step|safety chain|seven pin|seven way|trailer plug|trailer socket|four pin|thirteen pin|trailer wiring|drop hitch|ball mount|gate chain",
+      "rear bumper|back bumper|step bumper|rear valance|diffuser|roll pan|trunk lid|boot lid|deck lid|decklid|boot badge|rear badge|rear emblem|rear spoiler|rear wiper|back wiper|tail gate skin|rear apron|tail panel|tail pan|rear lip|ducktail|duck tail|whale tail|rear deck lid|spreader bar|pintle|pintle hook|ladder up the back|bike rack|rear ladder|continental kit|bumper guard|rear step|rear fascia|back bar|roll up door outside|marker light|ladder|spoiler deploys|bumper end|loading edge|taillight bezel|rear panel|tailgate handle|tailgate skin|tailgate latch|rear camera outside|bumper step|safety chain|seven pin|seven way|trailer plug|trailer socket|four pin|thirteen pin|trailer wiring|drop hitch|ball mount|gate chain",
     zones: { rear: 1.2 },
   },
   {
@@ -104,7 +104,7 @@ export const exteriorParts = [
 
   {
     phrases:
-      "glass roof|panorama|panorama glass|top motor|top down|ragtop|roof skin|roof rail|roof rack|roof bar|drip rail|rain gutter|convertible top|soft top|vinyl top|folding top|top frame|top bow|header rail|solar panel|roof vent|roof light|skylight|pop top|rising roof|elevating roof|roof box|clearance light|cab light|roof seam|gutters=|canvas|mohair|boot cover|top boot|top well|latches at the windshield|ladder rack|plain steel roof|roof hatch|pipe tube|targa panel|top is filled|filled roof|filled top|steel insert|chop is|roof is chopped|rear window zip|top goes up|top comes down|glass back window",
+      "glass roof|panorama|panorama glass|top motor|top down|ragtop|roof skin|roof rail|roof rack|roof bar|drip rail|rain gutter|convertible top|soft top|vinyl top|folding top|top frame|top bow|header rail|solar panel|roof vent|roof light|skylight|pop top|rising roof|elevating roof|roof box|clearance light|cab light|roof seam|gutters=|canvas|mohair|boot cover|top boot|top well|latches at the windshield|ladder rack|plain steel roof|roof hatch|pipe tube|targa panel|top is filled|filled roof|filled top|steel insert|chop is|roof is chopped|rear window zip|top goes up|fixed glass|rubber roof|satellite|roof air|two air conditioners|antenna cover|patterns on the roof|the top is a soft one|zippers=|top comes down|glass back window",
     zones: { roof: 1.1 },
   },
   {

@@ -4,8 +4,8 @@ import type { PartRow } from "./part-row.ts";
 export const insideParts = [
   {
     phrases:
-      "trunk floor|trunk pan|boot floor|trunk mat|boot mat|trunk carpet|boot carpet|trunk liner|boot liner|trunk light|boot light|spare tire well|spare wheel well|spare well|load bay|load area|load floor|load space|load length|load light|load lip|load restraint|cargo area|cargo cover|cargo floor|cargo net|cargo tray|cargo box|parcel shelf|load blind|bed liner|bedliner|spray liner|spray in liner|spray in|drop in liner|bed floor|bed wood|bed rail|bed mat|bed light|bed cap|bed cover|bed bolt|bed divider|tie down|tie down ring|cleat|bed strip|truck bed|load cover|drop side|flatbed|stake pocket|boot space|trunk space|wheel tub|wheelhouse|wing pan|trunk extension|trunk hinge|trunk weatherstrip|trunk seal|boot seal|hidden floor|false floor|underfloor storage|floor panel lifts|fifth wheel|fifth wheel plate|fifth wheel hitch|gooseneck|gooseneck ball|gooseneck hole|cross bed box|bed box|headache rack|lashing eye|lashing ring|lashing point|lashing rail|bulkhead|full bulkhead|ply lining|ply floor|ply lined|racking|shelving|roof bow|checker plate|chequer plate|diamond plate|rope rail|between the boxes|transfer tank|crane|vise|vise bracket|drain clear|deck plate",
-    zones: { cargo: 1.3 },
+      "trunk floor|trunk pan|boot floor|trunk mat|boot mat|trunk carpet|boot carpet|trunk liner|boot liner|trunk light|boot light|spare tire well|spare wheel well|spare well|load bay|load area|load floor|load space|load length|load light|load lip|load restraint|cargo area|cargo cover|cargo floor|cargo net|cargo tray|cargo box|parcel shelf|load blind|bed liner|bedliner|spray liner|spray in liner|spray in|drop in liner|bed floor|bed wood|bed rail|bed mat|bed light|bed cap|bed cover|bed bolt|bed divider|tie down|tie down ring|cleat|bed strip|truck bed|load cover|drop side|flatbed|stake pocket|boot space|trunk space|wheel tub|wheelhouse|wing pan|trunk extension|trunk hinge|trunk weatherstrip|trunk seal|boot seal|hidden floor|false floor|underfloor storage|floor panel lifts|fifth wheel|fifth wheel plate|fifth wheel hitch|gooseneck|gooseneck ball|gooseneck hole|cross bed box|bed box|headache rack|lashing eye|lashing ring|lashing point|lashing rail|bulkhead|full bulkhead|ply lining|ply floor|ply lined|racking|shelving|roof bow|checker plate|chequer plate|diamond plate|rope rail|between the boxes|transfer tank|crane|e track|roll up door|underfloor bin|canopy|tub|fridge slide|drawers=|ramp|lock box|wood floor|load bars|vise|vise bracket|drain clear|deck plate",
+    zones: { cargo: 1.2 },
   },
   {
     phrases:
@@ -39,7 +39,7 @@ export const insideParts = [
   },
   {
     phrases:
-      "second row|sunshade|walnut|wood trim|wood wheel|wood rim|dark ash|veneer|burr walnut|lacquer|piano black|carbon trim|galley|hob|burner|sink|tap|fridge|microwave|wardrobe|cupboard|locker overhead|rock and roll bed|dinette|table|worktop|curtain|berth|bunk|toilet|shower|mattress|swivel|blind|night heater|control panel|hook and loop|cubby|cubbies=|sleeper",
+      "second row|sunshade|walnut|wood trim|wood wheel|wood rim|dark ash|veneer|burr walnut|lacquer|piano black|carbon trim|galley|hob|burner|sink|tap|fridge|microwave|wardrobe|cupboard|locker overhead|rock and roll bed|dinette|table|worktop|curtain|berth|bunk|toilet|shower|mattress|swivel|blind|night heater|control panel|hook and loop|cubby|cubbies=|sleeper|sofa|oven|bathroom|bedroom|kitchen|queen|plank|air ride seat|picnic table|wireless|cb|displays=|display|switches|chain wheel|horn button|massage",
     zones: { cabin: 0.7 },
   },
 ] as const satisfies readonly PartRow[] as readonly PartRow[];
