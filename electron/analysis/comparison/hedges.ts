@@ -93,10 +93,11 @@ const doubtWords =
   /\b(whether|who knows|can'?t (say|tell|swear|vouch|put my hand)|could(n'?t| not) (say|tell|swear)|don'?t know|no idea|believe|supposed(ly)?|guess|vouch|swear|if (that's|it's|you believe)|hasn't gone (a)?round|rolled over|your guess|judge|from memory|don'?t quote|think it was|not sure|can'?t be sure|could be wrong|may be wrong|don'?t hold me)\b/i;
 
 /** A reading whose truth is left open in so many words, whatever its own clause says: "says sixty eight thousand, whether you believe it". */
+const strongDoubt =
+  /\b(could|can|would)(n'?t| ?not) (be (certain|sure|positive)|swear|vouch|say for (certain|sure)|put my (hand|name)|prove|promise)\b|\b(not (certain|sure|positive)|no proof)\b/i;
+
 function isDoubtedReading({ attribute, quote }: Claim): boolean {
-  return (
-    attribute === "mileage" && /\b(whether|who knows|your guess|if you believe|can'?t vouch|wouldn'?t swear|couldn'?t swear)\b/i.test(quote)
-  );
+  return strongDoubt.test(quote) || (attribute === "mileage" && /\b(whether|who knows|your guess|if you believe)\b/i.test(quote));
 }
 
 const anyDoubt =
@@ -104,6 +105,7 @@ const anyDoubt =
 
 /** A farewell sums everything up in one breath: a doubt there is about the figure it stands beside. */
 function isDoubtOfAnother(claim: Claim): boolean {
+  if (claim.attribute !== "year" && claim.attribute !== "count") return false;
   return (claim.zone === "closing" || claim.zone === "opening") && !anyDoubt.test(claim.quote) && !doubtWords.test(claim.quote);
 }
 

@@ -1,5 +1,6 @@
 import type { Claim } from "../../../../shared-types/index.ts";
 import { convert } from "../../vocabulary/units.ts";
+import { circumstanceOf } from "../slots/circumstances.ts";
 import { isVehicleYear } from "../slots/vehicle-year.ts";
 
 /** What the claims say together that bears on how one of them is to be read. */
@@ -10,13 +11,22 @@ export interface ClaimNotes {
   readonly sumsOfMoney: ReadonlySet<number>;
   /** Miles that were named as such, least and most: a bare number of quite another size is no mileage. */
   readonly milesNamed: { readonly least: number; readonly most: number } | null;
+  /** Sums that were named as money, least and most. */
+  readonly sumsNamed: { readonly least: number; readonly most: number } | null;
   /** The years given as the vehicle's own, first and last. */
   readonly modelYears: { readonly first: number; readonly last: number } | null;
   /** Liters of displacement that were given with their unit, least and most; likewise. */
   readonly litersNamed: { readonly least: number; readonly most: number } | null;
 }
 
-export const noNotes: ClaimNotes = { boredOver: false, sumsOfMoney: new Set(), milesNamed: null, litersNamed: null, modelYears: null };
+export const noNotes: ClaimNotes = {
+  boredOver: false,
+  sumsOfMoney: new Set(),
+  milesNamed: null,
+  litersNamed: null,
+  modelYears: null,
+  sumsNamed: null,
+};
 
 /** Words that make a bare figure a sum of money, whatever it was taken for. */
 const moneyWords =
@@ -34,6 +44,7 @@ export function notesOn(claims: readonly Claim[]): ClaimNotes {
       claims.filter(({ component, attribute, quote }) => component === "odometer" && attribute === "mileage" && mileageWords.test(quote)),
       "mi",
     ),
+    sumsNamed: sumsIn(claims),
     modelYears: modelYearsIn(claims),
     litersNamed: rangeOf(
       claims.filter(
@@ -44,6 +55,18 @@ export function notesOn(claims: readonly Claim[]): ClaimNotes {
     sumsOfMoney: new Set(claims.flatMap((claim) => (isMoney(claim) ? [Number(claim.value)] : []))),
   };
 }
+
+function sumsIn(claims: readonly Claim[]): ClaimNotes["sumsNamed"] {
+  const sums = claims.flatMap((claim) =>
+    claim.attribute === "price" && typeof claim.value === "number" && circumstanceOf(claim) === null && moneyWords.test(claim.quote)
+      ? [claim.value]
+      : [],
+  );
+  return sums.length === 0 ? null : { least: Math.min(...sums), most: Math.max(...sums) };
+}
+
+/** An asking price is not put at twice or half of itself: a bare figure so far off is another sum. */
+const mostTimesPrice = 2.5;
 
 function modelYearsIn(claims: readonly Claim[]): ClaimNotes["modelYears"] {
   const years = claims.flatMap((claim) =>
@@ -137,7 +160,15 @@ export function isSurelyMileage(claim: Claim, notes: ClaimNotes): boolean {
 const currencyWords = /\b(dollars?|bucks|pounds?|quid|grand|thousand|hundred|euros?)\b|[$£€]/i;
 
 /** Whether a figure taken for a price is surely one: a bare 1970 is likelier the model year said once more, and a distance names its unit. */
-export function isSurelyPrice({ value, quote, zone }: Claim): boolean {
+export function isSurelyPrice({ value, quote, zone }: Claim, { sumsNamed }: ClaimNotes): boolean {
+  const bare = !moneyWords.test(quote) && !currencyWords.test(quote);
+  if (
+    bare &&
+    sumsNamed &&
+    typeof value === "number" &&
+    (value * mostTimesPrice < sumsNamed.least || value > mostTimesPrice * sumsNamed.most)
+  )
+    return false;
   // In the papers a bare figure is a bill's or a reading's.
   if (zone === "documents" && !moneyWords.test(quote)) return false;
   if (/\bstock( (number|no))?\b/i.test(quote) || (mileageWords.test(quote) && !moneyWords.test(quote))) return false;

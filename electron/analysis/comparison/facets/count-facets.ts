@@ -59,6 +59,8 @@ export function countFacets(claim: Claim): Facet[] {
     if (/\b(total|in all|all (four|together|told|the way)|altogether)\b/i.test(claim.quote)) return [];
   } else if (shareWords.test(claim.quote)) return [];
   if (part === "gear" && count > mostGears && !/\b(speeds?|gears?|ratios?)\b/i.test(claim.quote)) return [];
+  // Nothing of this gearbox is in view behind the rear flap: what is told there is of another.
+  if (part === "gear" && claim.zone === "cargo") return [];
   if (part === "owner" && onePersonOfSeveral.test(claim.quote)) return [];
   return countFacet(claim, part, count);
 }

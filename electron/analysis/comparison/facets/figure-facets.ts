@@ -23,7 +23,7 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
   const nominal = circumstance === null ? systemVoltage(claim, reading) : [];
   if (nominal.length > 0) return nominal;
   if (claim.component === "odometer" && !isReading(claim, notes)) return [];
-  if (claim.component === "price" && !isSurelyPrice(claim)) return [];
+  if (claim.component === "price" && !isSurelyPrice(claim, notes)) return [];
   // One wheel in the cabin is the steering wheel.
   if (claim.component === "wheel" && (claim.zone === "cabin" || claim.zone === "drive") && !/\b(wheels|rims|alloys)\b/i.test(claim.quote))
     return [];

@@ -51,7 +51,7 @@ const zonesInside: ReadonlySet<string> = new Set(["cabin", "cargo", "engine-bay"
 const paintNames =
   /\b(paint(ed|work)?|colou?rs?|car|truck|van|metallic|pearl|code|respray\w*|repaint\w*|finish(ed)?|factory|she'?s|body)\b/i;
 const notTheBody =
-  /\b(letter\w*|stripes?|pin ?strip\w*|roof|top|grilles?|bumpers?|wheels?|calipers?|trim|mirrors?|decals?|logo|sign\w*|primer)\b/i;
+  /\b(letter\w*|stripes?|pin ?strip\w*|roof|top|grilles?|bumpers?|wheels?|calipers?|trim|mirrors?|decals?|logo|sign\w*|primer|folder|papers?|slip|envelope|book(let)?|sticker|title|card|tag)\b/i;
 
 /** Whether a color of "it" is the vehicle's: inside, under the hood or on the roof it is that of what is in hand, and outside it must name the paint. */
 function isOfWholeVehicle({ zone, quote }: Claim): boolean {
@@ -145,8 +145,21 @@ export function wordFacets(claim: Claim): Facet[] {
     attribute !== "presence" &&
     ofManyParts.has(claim.component) &&
     !namesTheWhole(claim)
-  )
-    return [];
+  ) {
+    // "That's gel coat", said of a panel in view, is enough against "it's all steel", and against nothing less.
+    if (claim.component !== "body" || attribute !== "material") return [];
+    const topic = topicOf(topicPattern(claim, part), claim, part);
+    return facet({
+      claim,
+      kind: attribute,
+      part,
+      property: attribute,
+      topic,
+      weight: row?.weight ?? slot.weight,
+      meaning: "seen",
+      reading,
+    });
+  }
   const chosen = attribute === "presence" ? chosenFacets(claim, part) : [];
   const made = facet({
     claim: total && zonesOfSummary.has(claim.zone) ? { ...claim, position: null } : claim,

@@ -63,7 +63,8 @@ export const spokenCircumstances: readonly SpokenCircumstance[] = [
     example: "they go for twenty five all day long",
   },
   {
-    words: /\b(in parts|receipts?|spent|in it|invested|appraised|insured|estimated?|valued|worth|books? (at|for))\b/i,
+    words:
+      /\b(in parts|receipts?|spent|charged?|paid|cost|bill(ed)?|invoiced?|in it|invested|appraised|insured|estimated?|valued|worth|books? (at|for))\b/i,
     name: "spent",
     attributes: ["price"],
     example: "over eighty in it",

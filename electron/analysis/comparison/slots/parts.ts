@@ -187,6 +187,8 @@ export function slotPart(claim: Claim): string | null {
     return "transfer case range";
   // Only the battery that drives it is worth calling the original one.
   if (component === "electrical" && attribute === "originality" && part === "battery") return "traction battery";
+  if (component === "glass" && part === null && claim.position === "front") return "windshield";
+  if (component === "glass" && part === null && claim.position === "rear") return "rear glass";
   if (part === "leaf spring" && attribute === "count") return "leaf";
   if (part !== null) return part;
   if (attribute === "count") {

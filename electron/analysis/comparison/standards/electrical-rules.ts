@@ -5,6 +5,9 @@ import type { StandardRule } from "./rule.ts";
 const cellSource = "A lead-acid cell has a nominal voltage of 2 V (IEC 60095-1): three cells make 6 V, six make 12 V";
 const voltsPerCell = 2;
 
+/** Batteries of 6, 12 and 24 V; a pack that drives the vehicle has dozens of cells of another kind. */
+const leadAcidCells: ReadonlySet<number> = new Set([3, 6, 12]);
+
 /** Caps and cells that are counted on a battery. */
 const cellWords = /\b(cells?|caps?)\b/i;
 
@@ -14,7 +17,10 @@ export const cellsAgainstVoltage: StandardRule = {
   find: (claims) => {
     const counted = claims
       .of("electrical", "count")
-      .filter((claim) => typeof claim.value === "number" && claim.value >= 3 && cellWords.test(`${claim.part ?? ""} ${claim.quote}`));
+      .filter(
+        (claim) =>
+          typeof claim.value === "number" && leadAcidCells.has(claim.value) && cellWords.test(`${claim.part ?? ""} ${claim.quote}`),
+      );
     const cells = counted[0];
     if (!cells) return { conflicts: [], remarks: [] };
     const volts = Number(cells.value) * voltsPerCell;
@@ -56,6 +62,10 @@ export const cellsAgainstVoltage: StandardRule = {
       [
         { component: "electrical", attribute: "voltage", value: 12, unit: "V" },
         { component: "electrical", attribute: "count", part: "battery cap", value: 6 },
+      ],
+      [
+        { component: "electrical", attribute: "voltage", value: 12, unit: "V" },
+        { component: "electrical", attribute: "count", part: "battery cell", value: 96 },
       ],
       [
         { component: "electrical", attribute: "voltage", value: 12, unit: "V" },

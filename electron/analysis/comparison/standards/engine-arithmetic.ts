@@ -44,6 +44,8 @@ function cylinders(claims: ClaimIndex) {
   return agreed([...counted, ...named], (claim) => (typeof claim.value === "number" ? claim.value : cylindersIn(String(claim.value))));
 }
 
+const usualCylinders = [2, 3, 4, 5, 6, 8, 10, 12];
+
 const displacementRule = quantityRuleFor("engine", "displacement");
 
 function litres(claim: Claim): number | undefined {
@@ -58,10 +60,17 @@ export const displacementAgainstBore: StandardRule = {
     const bore = agreed(ofPart(claims, "bore"), inches);
     const stroke = agreed(ofPart(claims, "stroke"), inches);
     const count = cylinders(claims);
-    if (!bore || !stroke || !count) return { conflicts: [], remarks: [] };
-    const cubicInches = (Math.PI / 4) * bore.amount ** 2 * stroke.amount * count.amount;
-    const sweptLitres = convert(cubicInches, "cu in", "L")!;
+    if (!bore || !stroke) return { conflicts: [], remarks: [] };
     const displacements = claims.of("engine", "displacement").filter((claim) => slotPart(claim) === null && circumstanceOf(claim) === null);
+    const spokenLitres = displacements.map(litres).find((spoken) => spoken !== undefined);
+    if (spokenLitres === undefined) return { conflicts: [], remarks: [] };
+    // Where nobody said how many cylinders there are, the number that comes nearest is taken: the speaker has the benefit of it.
+    const inchesOf = (cylinderCount: number): number => (Math.PI / 4) * bore.amount ** 2 * stroke.amount * cylinderCount;
+    const litresOf = (cylinderCount: number): number => convert(inchesOf(cylinderCount), "cu in", "L")!;
+    const cylinderCount =
+      count?.amount ?? usualCylinders.toSorted((a, b) => Math.abs(litresOf(a) - spokenLitres) - Math.abs(litresOf(b) - spokenLitres))[0]!;
+    const cubicInches = inchesOf(cylinderCount);
+    const sweptLitres = litresOf(cylinderCount);
     // Any that fits settles it: the others are told of elsewhere.
     const apart = displacements.filter((claim) => {
       const spoken = litres(claim);
@@ -69,7 +78,7 @@ export const displacementAgainstBore: StandardRule = {
     });
     const first = apart[0];
     if (!first || apart.length < displacements.filter((claim) => litres(claim) !== undefined).length) return { conflicts: [], remarks: [] };
-    const sum = `π ÷ 4 × ${bore.amount.toFixed(2)}² × ${stroke.amount.toFixed(2)} × ${count.amount} = ${cubicInches.toFixed(0)} cu in (${sweptLitres.toFixed(1)} L)`;
+    const sum = `π ÷ 4 × ${bore.amount.toFixed(2)}² × ${stroke.amount.toFixed(2)} × ${cylinderCount} = ${cubicInches.toFixed(0)} cu in (${sweptLitres.toFixed(1)} L)`;
     return {
       conflicts: [
         conflictOf({
@@ -106,7 +115,8 @@ export const displacementAgainstBore: StandardRule = {
         { component: "engine", attribute: "size", part: "stroke", value: 3.38, unit: "in" },
       ],
       [
-        { component: "engine", attribute: "displacement", value: 427, unit: "cu in" },
+        // Six or eight cylinders, nobody said which: eight of these are 352 cu in.
+        { component: "engine", attribute: "displacement", value: 352, unit: "cu in" },
         { component: "engine", attribute: "diameter", part: "bore", value: 4, unit: "in" },
         { component: "engine", attribute: "size", part: "stroke", value: 3.5, unit: "in" },
       ],
