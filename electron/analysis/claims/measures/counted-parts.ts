@@ -56,10 +56,29 @@ export function countedPart(speech: Speech, around: NumberSurroundings): Candida
   };
 }
 
+/** "LED lamps, two, and …": the count set off by commas after its part. */
+function namedJustBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
+  const { number } = around;
+  const before = speech.tokens[number.first - 1];
+  if (before?.after !== "," || !/[.,;]/.test(speech.tokens[number.end - 1]!.after) || !/(?<!')s$/.test(before.word)) return null;
+  const topic = around.topics.find(({ mention }) => mention.end === number.first);
+  if (
+    !topic ||
+    countedParts[topic.mention.component] === undefined ||
+    (topic.mention.component === "vehicle" && topic.mention.part === null)
+  )
+    return null;
+  const slot = countSlot(topic.mention);
+  const reading = number.readings.find((candidate) => fits(candidate, slot.need));
+  return reading && reading.value !== 1 ? { slot, reading, value: reading.value, topic, score: 0.85 } : null;
+}
+
 /** A count said after its part: "windows, there's four", "grease nipples … there's eleven of those", "exhaust's two of them". */
 export function countedBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
   const { number } = around;
   const ofThem = /^of (?:those|these|them)\b/.test(around.after);
+  const setOff = namedJustBefore(speech, around);
+  if (setOff) return setOff;
   if (
     !/\b(?:there's|there is|there are|there's only|got|that's)$/.test(around.before) &&
     !ofThem &&

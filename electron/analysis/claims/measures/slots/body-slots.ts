@@ -141,8 +141,25 @@ export const bodySlots = [
     example: { heard: "fifteen point eight cubic feet they say", value: 15.8 },
   },
   {
-    name: "screen size",
+    name: "screen of the radio",
     component: "audio",
+    part: "screen",
+    attribute: "size",
+    unit: "in",
+    need: { units: ["in"], min: 2, max: 35 },
+    cues: [
+      {
+        about: ["audio"],
+        after: /^(?:inch )?(?:\w+ ){0,1}?(?:screen|touchscreen|touch screen|display)\b/,
+        before: /\b(?:radio|stereo|head unit|sound system|unit)\b[^.#]*$/,
+        score: 1.5,
+      },
+    ],
+    example: { heard: "the radio has a seven inch screen", value: 7 },
+  },
+  {
+    name: "screen size",
+    component: "dash",
     part: "screen",
     attribute: "size",
     unit: "in",

@@ -107,7 +107,10 @@ export const countSlots = [
     attribute: "count",
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 2, max: 17 },
-    cues: [{ after: /^(?:seats|seater|passenger)\b(?! (?:side|door|front|rear))/, score: 1.1 }],
+    cues: [
+      { after: /^(?:seats|seater|passenger)\b(?! (?:side|door|front|rear))/, score: 1.1 },
+      { before: /\b(?:it|this|that|she) seats$/, score: 1.1 },
+    ],
     example: { heard: "it's a seven seater", value: 7 },
   },
   {
