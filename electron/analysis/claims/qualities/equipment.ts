@@ -165,8 +165,8 @@ const equipmentToldAtLength: readonly Equipment[] = [
     component: "spare",
     part: null,
     names: [
-      "~to/a/and spare !parts/key/keys/set/bulb/bulbs/of/room/me/time/change/fuses/fuse/belt/belts/tube",
-      "a spare !key/set/bulb/of/$/part/room/fuse/belt",
+      "~to/a/and spare !well/parts/key/keys/set/bulb/bulbs/of/room/me/time/change/fuses/fuse/belt/belts/tube",
+      "a spare !well/key/set/bulb/of/$/part/room/fuse/belt",
       "spare tire",
       "spare wheel",
       "full size spare",

@@ -55,6 +55,17 @@ export const extraParts = [
     position: "driver-front",
     phrases: ["under/by/below/at/beneath/near the front? driver/drivers/driver's 's? feet/heels/pedals"],
   },
+  {
+    component: "cargo-floor",
+    part: "spare well",
+    phrases: [
+      "under the spare well",
+      "under the spare wheel/tire well",
+      "spare well",
+      "spare wheel/tire well",
+      "wheel well in the boot/trunk",
+    ],
+  },
   { component: "cargo-floor", part: "spare well", phrases: ["the well !nut"], zones: ["cargo"] },
   {
     component: "cargo-floor",

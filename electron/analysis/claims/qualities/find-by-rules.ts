@@ -27,6 +27,10 @@ const shellOfZone = {
   cargo: "cargo-floor",
 } as const satisfies Record<string, ComponentName>;
 
+/** What cracks where no part is named and one looks through it. */
+const windshield: FixedPart = { component: "glass", part: "windshield", position: "front" };
+const zonesOfTheWindshield: ReadonlySet<ZoneName> = new Set(["front", "cabin", "drive"]);
+
 /** Every quality that the rule tables find, in order of place. */
 export function findByRules(scene: SpokenScene): Quality[] {
   const found: Quality[] = [];
@@ -109,11 +113,12 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       };
     });
   }
-  const part = findPart(scene, hit.first, hit.end, rule.about, {
+  const named = findPart(scene, hit.first, hit.end, rule.about, {
     attribute: rule.attribute,
     circumstance: rule.circumstance ?? null,
     last: memory.last,
   });
+  const part = named && narrowed(scene, named);
   if (part) {
     if (rule.attribute === "condition" && turned && contradictsItself(memory, rule, scene, hit)) return [];
     if (rule.attribute === "condition" && !turned && rule.value === "flawed")
@@ -137,7 +142,8 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     ];
   }
   const shell = looksOnlyHere(scene, hit.end) ? undefined : shellSeen(rule, zone);
-  const otherwise: FixedPart | null = rule.about.otherwise ?? (shell ? { component: shell, part: null } : null);
+  const pane = rule.circumstance === "cracks" && !rule.about.otherwise && zonesOfTheWindshield.has(zone) ? windshield : null;
+  const otherwise: FixedPart | null = rule.about.otherwise ?? pane ?? (shell ? { component: shell, part: null } : null);
   if (otherwise?.component === "wheel" && spareNear(scene, hit.first))
     return [{ ...shared, component: "spare", part: null, position: null, value, named: null }];
   if (!otherwise || (rule.attribute === "condition" && !rule.about.among.includes(otherwise.component))) return [];
@@ -147,7 +153,9 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       ...shared,
       component: otherwise.component,
       part: otherwise.part,
-      position: findPlace(scene, { first, end: hit.end, part: null, component: otherwise.component, attribute: rule.attribute, zone }),
+      position:
+        otherwise.position ??
+        findPlace(scene, { first, end: hit.end, part: null, component: otherwise.component, attribute: rule.attribute, zone }),
       value: turned ? value : (otherwise.value ?? value),
       named: null,
     },
@@ -186,6 +194,17 @@ function shellSeen(rule: QualityRule, zone: ZoneName): ComponentName | undefined
   if (rule.attribute !== "condition" || rule.circumstance === undefined || rule.circumstance === "praise") return undefined;
   if (rule.circumstance === "leaks") return zone === "engine-bay" ? "engine" : undefined;
   return isNamedPart(rule.about) && rule.about.among.includes("body") ? shellOfZone[zone as keyof typeof shellOfZone] : undefined;
+}
+
+/** Words back to the pane or panel that "the glass", "the paint" says again. */
+const narrowerReach = 6;
+
+/** "Windscreen, it's the original glass": the pane that was named just before. */
+function narrowed(scene: SpokenScene, part: ScenePart): ScenePart {
+  if (part.component !== "glass" || part.part !== null) return part;
+  const before = scene.parts[scene.partIndexFrom(part.first) - 1];
+  const near = before && before.component === "glass" && before.part !== null && part.first - before.end <= narrowerReach;
+  return near && scene.frames.at(before.first).sentence === scene.frames.at(part.first).sentence ? before : part;
 }
 
 const noWords: ReadonlySet<string> = new Set(["or"]);

@@ -11,7 +11,24 @@ const describing = new Set<string>([
   ),
 ]);
 /** Words that put damage next to a part, and not in it: "a ding above the wheel". */
-const besides = new Set(["above", "below", "behind", "near", "by", "under", "over", "around", "beside", "off", "beneath", "past"]);
+const besides = new Set([
+  "above",
+  "below",
+  "behind",
+  "near",
+  "by",
+  "under",
+  "over",
+  "around",
+  "beside",
+  "off",
+  "beneath",
+  "past",
+  "inboard",
+  "outboard",
+  "ahead",
+  "forward",
+]);
 const placing = new Set(["in", "on", "of", "at", "along", "inside", "across", "from", "to", "up", "down", "right"]);
 const pronouns =
   /^(?:there's|theres|got|it|it's|its|they|they're|theyre|that|that's|thats|this|them|em|these|those|one|ones|each|both|either)$/;
@@ -234,6 +251,8 @@ function headOf(scene: SpokenScene, index: number): ScenePart {
   const head = scene.parts[index - 1];
   if (!head) return part;
   const between = tokens.slice(head.end, part.first);
+  // "the receipt for the seats": paper about the part, and not the thing spoken of.
+  if (head.part === "paperwork") return part;
   const joins = between.length > 0 && between.length <= 2 && /^(?:in|on|of|for|inside|from)$/.test(between[0]!.word);
   return joins && (between.length === 1 || pointing.has(between[1]!.word)) && tokens[head.end - 1]!.after === "" ? head : part;
 }
@@ -269,6 +288,7 @@ function excepted(scene: SpokenScene, part: ScenePart): boolean {
     // "looking up at the side step": what is looked at is meant.
     if (tokens[at]!.word === "at" && tokens.slice(Math.max(0, at - 3), at).some(({ word }) => /^(?:look|looks|looking|looked)$/.test(word)))
       return false;
+    if (/^(?:near|off)$/.test(tokens[at]!.word) && tokens[at + 1]!.word === "side") continue;
     if (!subject && /^(?:behind|beside|above|below|beneath|over|under|at|onto|near|not|than|past)$/.test(tokens[at]!.word)) return true;
     if (tokens[at]!.word === "but" && /^(?:everything|all|anything|every|nothing)$/.test(tokens[at - 1]?.word ?? "")) return true;
     // "the bumper back here was the front bumper off another": what it was, not what it is.
@@ -291,6 +311,7 @@ function laterInSentence(scene: SpokenScene, first: number, end: number, fits: F
   if (!part || part.first >= Math.min(sentence?.end ?? end, end + 22) || !fits(part)) return null;
   const { tokens } = scene.speech;
   for (let token = part.first - 1; token >= Math.max(end, part.first - 4); token--) {
+    if (besides.has(tokens[token]!.word) || besides.has(tokens[token - 1]?.word ?? "")) return null;
     if (placing.has(tokens[token]!.word)) return part;
     if (!pointing.has(tokens[token]!.word) && !describing.has(tokens[token]!.word)) return null;
   }

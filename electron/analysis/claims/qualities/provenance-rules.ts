@@ -165,7 +165,7 @@ export const billRules: readonly QualityRule[] = [
     attribute: "originality",
     value: "replaced",
     phrases: [
-      "supply/supplied/supplying and/& fit/fitted/fitting/paint/painted/painting/spray/sprayed/install/installed",
+      "supply/supplied/supplying and/& !delivered/delivery/collect",
       "parts and labour/labor",
       "fit/fitted customer/customer's own",
       "remove/removed and/& renew/renewed",
