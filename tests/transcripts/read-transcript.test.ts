@@ -78,6 +78,22 @@ describe("every form gives the same captions", () => {
   });
 });
 
+describe("the end of a last caption that gives none", () => {
+  const plain = (captions: number, words: number) =>
+    Array.from(
+      { length: captions },
+      (_, index) => `[0:${String(index * 4).padStart(2, "0")}] ${Array(words).fill("straight").join(" ")}`,
+    ).join("\n\n");
+  test("comes as soon as the narrator's own pace has it", () => {
+    // Eight words every four seconds: the last eight take four more.
+    expect(read(plain(12, 8), "said.txt").duration).toBe(48);
+    expect(read(plain(12, 12), "said.txt").duration).toBe(48);
+  });
+  test("is told by the usual pace where there are few captions to tell another", () => {
+    expect(read(plain(4, 8), "said.txt").duration).toBeCloseTo(12 + 8 / 2.7, 2);
+  });
+});
+
 describe("what looks like a time and is words", () => {
   const rows = [
     { why: "closing time in a bracketed file", text: "[0:00] we shut at\n5:30 pm most days\n[0:09] come by", captions: 2 },

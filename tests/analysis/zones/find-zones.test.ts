@@ -89,7 +89,7 @@ describe("annotated cases in further styles", () => {
       all += seconds;
     }
     expect(right / all).toBeGreaterThanOrEqual(0.965);
-  });
+  }, 60_000);
 });
 
 describe("walks in other styles", () => {
