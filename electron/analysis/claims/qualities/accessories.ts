@@ -52,7 +52,8 @@ const accessories: readonly Accessory[] = [
     missing: ["def delete", "deleted def", "no def !$", "no def $"],
   },
   {
-    component: "engine",
+    // Its bottle rides in the trunk as often as anywhere.
+    component: "vehicle",
     part: "nitrous",
     names: ["nitrous", "laughing gas", "n2o", "nitrous oxide"],
     shown: [
