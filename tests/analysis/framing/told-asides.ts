@@ -319,7 +319,7 @@ export const toldAsides: readonly ToldAside[] = [
     kept: ["odometer mileage 41266"],
   },
   {
-    says: "They want a belt every sixty thousand miles. The odometer shows 41,266 miles.",
+    says: "They want a belt every sixty thousand miles. This one shows 41,266 miles.",
     aside: ["odometer mileage 60000"],
     kept: ["odometer mileage 41266"],
   },
@@ -329,14 +329,14 @@ export const toldAsides: readonly ToldAside[] = [
     kept: ["odometer mileage 141266"],
   },
   {
-    says: "It's good for two hundred and forty miles on a charge. The odometer shows 21,266 miles.",
+    says: "It's good for two hundred and forty miles on a charge. And the seats are leather.",
     aside: ["odometer mileage 240"],
-    kept: ["odometer mileage 21266"],
+    kept: ["seats material leather"],
   },
   {
-    says: "He drove it twelve hundred miles to get it here. The odometer shows 21,266 miles.",
+    says: "He drove it twelve hundred miles to get it here. And the seats are leather.",
     aside: ["odometer mileage 1200"],
-    kept: ["odometer mileage 21266"],
+    kept: ["seats material leather"],
   },
   // money that is not the asking price
   {
@@ -401,7 +401,7 @@ export const toldAsides: readonly ToldAside[] = [
     kept: ["vehicle year 1972"],
   },
   {
-    says: "This is a 1972 coupe. Last on the road in 1996.",
+    says: "This is a 1972 coupe. It was last on the road in 1996.",
     aside: ["vehicle year 1996"],
     kept: ["vehicle year 1972"],
   },
@@ -411,7 +411,7 @@ export const toldAsides: readonly ToldAside[] = [
     kept: ["vehicle year 1972"],
   },
   {
-    says: "This is a 1972 coupe, the bumper's from a 73.",
+    says: "This is a 1972 coupe, the front bumper is off a 1973 sedan.",
     aside: ["vehicle year 1973"],
     kept: ["vehicle year 1972"],
   },
@@ -434,7 +434,7 @@ export const toldAsides: readonly ToldAside[] = [
   // quiet counterparts: what sounds alike and is this vehicle today
   { says: "The one on this side is a 225/45R17 tire.", aside: [], kept: ["tire size 225/45R17"] },
   { says: "The other side's the same, 225/45R17 tires.", aside: [], kept: ["tire size 225/45R17"] },
-  { says: "My wife drove it every day. It shows 64,310 miles.", aside: [], kept: ["odometer mileage 64310"] },
+  { says: "My wife drove it every day and the seats are leather.", aside: [], kept: ["seats material leather"] },
   { says: "He had it from new and the seats are leather.", aside: [], kept: ["seats material leather"] },
   { says: "If you look in here the seats are leather.", aside: [], kept: ["seats material leather"] },
   { says: "He had the seats done in leather.", aside: [], kept: ["seats material leather"] },

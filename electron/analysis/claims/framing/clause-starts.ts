@@ -137,7 +137,7 @@ const leadsOn = new Set([
 /** Captions of this many words end where a sentence does; shorter ones may cut a size in two. */
 const wholeSentenceCaption = 25;
 
-const presentVerb = /^(?:is|are|has|have|isn't|aren't|ain't|hasn't)$/;
+const presentVerb = /^(?:is|are|has|have|shows|says|reads|runs|works|isn't|aren't|ain't|hasn't)$/;
 /** After these "the tires are" goes on with what was begun. */
 const governs =
   /^(?:of|in|on|at|to|with|for|from|by|off|out|under|behind|over|see|like|about|into|inside|through|round|around|is|are|was|were|be|got|has|have|had|where|what|how|that|if|when|which|than|all|both|put|get|take|took|me|you|told|says|said|say|think|know|believe|guess|hope|sure|because|cause|as|but|so|the|a|or|then)$/;

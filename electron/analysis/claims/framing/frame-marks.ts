@@ -39,6 +39,9 @@ const phraseSubjects = new Set([
   "my",
 ]);
 
+/** Of them, those that always begin a clause, whatever stands before. */
+const personalSubjects = new Set(["they", "if", "you", "i'd", "they'd", "nobody", "everybody", "everyone", "my"]);
+
 /** A sentence about the vehicle just pointed at opens so; one that names a part, or "I", is about the one in hand again. */
 const goesOn = /^(?:it|it's|it'll|its|that|that's|that'll|thats|those|they|they're|he|he's|she|she's|and|with|got|has|had|same|also|not)$/;
 /** Words after which "it's" is still what was reported. */
@@ -99,6 +102,13 @@ export class FrameMarks {
     return Math.max(this.clauseStart(first), first - unwrittenClause);
   }
 
+  #startOf(reach: FrameRule["reach"], first: number, meaning: FrameRule["meaning"]): number {
+    if (!this.#speech.punctuated) return this.unwrittenStart(first, meaning);
+    // Some clauses stay unwritten even there: "… never changed the sticker my brother had one".
+    const opensItself = (reach === "clause" ? personalSubjects : phraseSubjects).has(this.#speech.tokens[first]!.word);
+    return "subject" in meaning && opensItself ? first : this.clauseStart(first);
+  }
+
   /** Where, before `limit`, the speaker turns back to this vehicle. */
   #turnOf(from: number, limit: number, returns: readonly number[], itIsToday: boolean): number {
     let until = from;
@@ -147,7 +157,7 @@ export class FrameMarks {
   }
 
   #reachOf({ reach, meaning }: FrameRule, first: number, end: number, returns: readonly number[]): readonly [number, number] {
-    const start = this.#speech.punctuated ? this.clauseStart(first) : this.unwrittenStart(first, meaning);
+    const start = this.#startOf(reach, first, meaning);
     const stop = this.#speech.punctuated ? this.clauseEnd(end - 1) : Math.min(this.clauseEnd(end - 1), end + unwrittenClause);
     const sentence = this.sentenceOf(first);
     const sentenceFirst = sentence?.first ?? start;

@@ -57,6 +57,7 @@ export const returnPhrases: readonly string[] = [
   "down/in/on/round/under/back here",
   "i am/'m opening/going/moving/walking/coming/getting/standing/under/at/in/on/round/around",
   "coming/come/going/moving/heading/walking/working round/around/along/down/up/over/to/through/inside/on",
+  "i 'll put/give/throw/send/show/do/get",
   "if you look",
   "look at this/these/here",
   "as you can see",
@@ -64,9 +65,10 @@ export const returnPhrases: readonly string[] = [
 
 /** The same, so plain that they need no clause to head: where nothing is written, clauses are not all seen. */
 export const plainReturns: readonly string[] = [
-  "~like/than/unlike/to/of/behind/beside/by/next/as/would/does/is/was/that this one 's/is/has/had/got/gets/comes/here/you",
+  "~like/than/unlike/to/of/behind/beside/by/next/as/would/does/is/was/that this one 's/is/has/had/got/gets/comes/shows/says/reads/runs/does/here/you",
   "on this one/car/truck/van/side/front/rear/back/corner/here",
   "~like/than/would/if/does/to this/these has/have/is/are/'s",
+  "the odometer/clock/speedo/dash/tag/title/sticker/plate says/shows/reads",
   "the ones on it/this/the/here",
   "the tires/tyres/wheels on it/this/the/here",
   "the tires/tyres/wheels are/now",

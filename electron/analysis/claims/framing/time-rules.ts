@@ -151,6 +151,23 @@ export const timeRules: readonly FrameRule[] = [
     quiet: ["The blue one is in a nice light.", "The fender has a scrape."],
   },
   {
+    name: "money of before",
+    meaning: former,
+    reach: "next-words",
+    phrases: [
+      "cost/stood/set/ran him/her/them/me/us/you/somebody ..3 #",
+      "brand? new this/it/they/she was/cost/stickered/listed/went ..2 #",
+      "stickered/listed at/for # ..3 new",
+      "sticker was/said/price ..2 #",
+    ],
+    example: {
+      says: "The paint job cost him eight thousand dollars and the price is nineteen.",
+      framed: "eight thousand",
+      free: "nineteen",
+    },
+    quiet: ["It cost nothing to look.", "The sticker says run 33."],
+  },
+  {
     name: "taken off for others",
     meaning: former,
     reach: "until-here",

@@ -252,15 +252,24 @@ function nearWords(words: string, side: "before" | "after"): string {
   return (side === "before" ? list.slice(-10) : list.slice(0, 6)).join(" ");
 }
 
-export function surroundingsOf(map: SpeechMap, number: SpokenNumber, left: readonly LeftTopic[] = []): NumberSurroundings {
+export function surroundingsOf(
+  map: SpeechMap,
+  number: SpokenNumber,
+  left: readonly LeftTopic[] = [],
+  within: { readonly first: number; readonly end: number } = { first: 0, end: map.speech.tokens.length },
+): NumberSurroundings {
   const { speech } = map;
   const sentence = speech.sentences[map.sentenceOf[number.first]!] ?? { first: 0, end: speech.tokens.length };
   const last = speech.tokens[number.end - 1]!;
   const clause = { first: map.clauseStart[number.first]!, end: map.clauseEnd[number.end - 1]! };
   const before =
-    wordsAround(map, number.first - wordsBefore, number.first) + (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : "");
+    (within.first > number.first - wordsBefore && within.first > 0 ? ". " : "") +
+    wordsAround(map, Math.max(number.first - wordsBefore, within.first), number.first) +
+    (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : "");
   const said = phraseOf(speech.tokens, number.first, number.end);
-  const after = (/[.?!]/.test(last.after) ? ". " : "") + wordsAround(map, number.end, number.end + wordsAfter);
+  const after =
+    (/[.?!]/.test(last.after) ? ". " : "") +
+    wordsAround(map, number.end, Math.min(number.end + wordsAfter, Math.max(within.end, number.end)));
   return {
     number,
     before,
