@@ -131,6 +131,8 @@ function endsInCount(line: Line, found: Find): boolean {
   if (found.end - found.first < 2 || !/^[1-9]$/.test(line.pieces[found.end - 1]!.text)) return false;
   // "seven point 4 v eight": a point must have a digit behind it.
   if (line.pieces[found.end - 2]!.text === "point") return false;
+  // "five three v 8": the V opens the engine's name and is counted by its own number.
+  if (line.pieces[found.end]?.text === "v" && isNumberPiece(line.pieces[found.end + 1])) return false;
   return singleDigitCounts.includes(line.pieces[found.end]?.text ?? "");
 }
 

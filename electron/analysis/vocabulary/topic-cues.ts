@@ -55,7 +55,7 @@ export const topicCues: readonly TopicCue[] = [
   {
     topic: "ratio",
     words: phrases(
-      "gear|gears|geared|ratio|ratios|rear end|axle|axles|rear axle|final drive|diff|differential|ring and pinion|posi|limited slip|locker|to one|to 1|highway gear|pinion|third member|pumpkin|rear gear|rear gears|rear is|nine inch|9 inch|12 bolt|10 bolt|the tag|tag says|tag's|diff gear|crown wheel",
+      "gear|gears|geared|ratio|ratios|rear end|axle|axles|rear axle|final drive|diff|differential|ring and pinion|posi|limited slip|locker|to one|to 1|highway gear|quick change|pinion|third member|pumpkin|rear gear|rear gears|rear is|nine inch|9 inch|12 bolt|10 bolt|the tag|tag says|tag's|diff gear|crown wheel",
     ),
     before: 0.75,
     after: 0.9,

@@ -57,6 +57,21 @@ export const cabinAndPaperWords = [
   { component: "price", part: null, say: ["price", "asking", "asking price", "sticker price", "window sticker"] },
   { component: "vehicle", part: "key", say: ["key", "fob", "key fob", "smart key"] },
   { component: "vehicle", part: "owner", say: ["owner", "keeper", "previous owner", "former keeper"] },
+  {
+    component: "vehicle",
+    part: "water tank",
+    say: [
+      "fresh tank",
+      "water tank",
+      "fresh water tank",
+      "waste tank",
+      "waste water tank",
+      "grey tank",
+      "gray tank",
+      "grey water tank",
+      "toilet cassette",
+    ],
+  },
   { component: "vehicle", part: "airbag", say: ["airbag", "air bag"] },
   {
     component: "vehicle",

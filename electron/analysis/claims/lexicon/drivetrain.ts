@@ -82,6 +82,7 @@ export const drivetrainWords = [
   { component: "fuel-system", part: "fuel pump", say: ["fuel pump", "lift pump", "injection pump", "injector pump", "petrol pump"] },
   { component: "fuel-system", part: "injector", say: ["injector", "fuel injection", "injection", "throttle body", "efi"] },
   { component: "fuel-system", part: "choke", say: ["choke", "electric choke"] },
+  { component: "fuel-tank", part: "exhaust fluid tank", say: ["def tank", "adblue tank", "ad blue tank", "def"] },
   {
     component: "fuel-tank",
     part: null,
@@ -175,7 +176,18 @@ export const drivetrainWords = [
   {
     component: "final-drive",
     part: null,
-    say: ["gears in the back", "posi", "limited slip", "locker", "positraction", "spool", "ring and pinion", "highway gear", "axle tag"],
+    say: [
+      "gears in the back",
+      "posi",
+      "limited slip",
+      "locker",
+      "positraction",
+      "spool",
+      "ring and pinion",
+      "highway gear",
+      "axle tag",
+      "quick change",
+    ],
   },
   { component: "final-drive", part: "ring gear", say: ["ring gear", "crown wheel", "crownwheel"] },
   { component: "final-drive", part: "pinion", say: ["pinion"] },

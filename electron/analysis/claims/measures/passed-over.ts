@@ -43,7 +43,7 @@ const asides: ReadonlySet<NumberKind> = new Set([
 /** Said in passing: most likely a percentage, a speed, a span of time. */
 export function isAside(number: SpokenNumber, words: string): boolean {
   // Hours on a meter are no span of time.
-  if (number.readings[0]!.kind === "duration" && /\b(?:hour meter|engine hours|pto hours)\b/.test(words)) return false;
+  if (number.readings[0]!.kind === "duration" && /\b(?:hour meter|engine hours|pto|p t o|idle hours|generator)\b/.test(words)) return false;
   return asides.has(number.readings[0]!.kind);
 }
 

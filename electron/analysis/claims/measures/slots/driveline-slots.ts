@@ -92,6 +92,12 @@ export const drivelineSlots = [
     need: { kinds: ["ratio", "decimal", "fraction", "integer", "dimensions"], units: [null], min: 2, max: 760 },
     cues: [
       {
+        before: /\b(?:rear|front)(?: end)?(?:'s| is)(?: an?| the)?$/,
+        zones: ["underside"],
+        unless: /\binch\b|\bspline|\bbolt\b|\bmiles?\b|\bpounds?\b|\bleaf|\bpsi\b/,
+        score: 1.0,
+      },
+      {
         about: ["final-drive"],
         unless:
           /\binch\b(?! and)|# [^#]+ # spline|# [^#]+ # bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b/,
@@ -126,6 +132,7 @@ export const drivelineSlots = [
     unit: "in",
     need: { units: ["in"], min: 5, max: 16 },
     cues: [
+      { after: /^(?:inch )?ring\b/, score: 1.3 },
       {
         zones: ["underside", "rear"],
         after: /^(?:right\b|and (?:the tag|they narrowed|it's got)|out of|rear|narrowed|posi|with (?:the )?#)/,

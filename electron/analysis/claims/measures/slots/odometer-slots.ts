@@ -187,7 +187,7 @@ export const odometerSlots = [
       {
         before: /\b(?:has|got|with|about|showing|had|have|only)$/,
         after: /^on (?:it|her|him|them|the (?:car|truck|clock|van))\b/,
-        unless: /\basking|\bprice|\bspent|\b(?:i|we|he|they)(?:'ve| have| had)? (?:got|had|have|has|put) #/,
+        unless: /(?:\basking|\bprice|\bspent)[^#]*# [^#]+ #|\b(?:i|we|he|they)(?:'ve| have| had)? (?:got|had|have|has|put) #/,
         score: 1.1,
       },
       {
@@ -277,6 +277,12 @@ export const odometerSlots = [
     need: { kinds: ["integer", "duration"], units: [null], min: 50, max: 60000 },
     cues: [
       { before: /\bhour meter\b[^.#]{0,30}$/, score: 1.3 },
+      {
+        said: /\bhours?$/,
+        before: /\b(?:engine|pto|p t o|meter|idle|generator)\b[^.#]{0,40}$/,
+        unless: /\bwork|\blabou?r|\bdrive\b|\baway\b/,
+        score: 1.2,
+      },
       { before: /\bhours(?:'s| is| are| on it| at| about| it says)+$/, unless: /\bopen\b|\bwork|\bdrive\b/, score: 1.3 },
       { before: /# idle (?:hours )?(?:is|are|'s|at)$/, score: 1.3 },
       {

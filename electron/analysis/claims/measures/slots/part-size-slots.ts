@@ -121,6 +121,7 @@ export const partSizeSlots = [
     unit: "lb",
     need: { kinds: ["integer", "measure"], units: [null, "lb"], min: 1500, max: 40000 },
     cues: [
+      { before: /\b(?:front|rear) axle(?:'s| is)? rated(?: at| for)?$/, score: 1.35 },
       {
         before: /\b(?:gross|gvwr?|gawr|rated)\b[^.]{0,70}\b(?:front|rear)(?: axle)?(?:'s| is| at)*$/,
         unless: /\btires?\b|\bpsi\b/,
@@ -160,6 +161,35 @@ export const partSizeSlots = [
       },
     ],
     example: { heard: "the shelves are birch ply eighteen mil", value: 18, zone: "cargo" },
+  },
+  {
+    name: "berths",
+    component: "vehicle",
+    part: "berth",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 1, max: 8 },
+    cues: [{ before: /\bsleeps$/, score: 1.3 }],
+    example: { heard: "it sleeps four", value: 4 },
+  },
+  {
+    name: "drum diameter by width",
+    component: "brakes",
+    part: "drum",
+    attribute: "diameter",
+    unit: "in",
+    need: { kinds: ["dimensions"], units: [null, "in"] },
+    cues: [
+      { about: ["brakes/drum", "brakes/shoes"], reach: "sentence", score: 1.25 },
+      { after: /^(?:inch )?(?:drums?|shoes)\b/, score: 1.3 },
+    ],
+    value: (reading) => {
+      const [first, second] = reading.parts ?? [];
+      if (first === undefined || second === undefined) return undefined;
+      const [width, diameter] = first < second ? [first, second] : [second, first];
+      return diameter >= 7 && diameter <= 16 && width >= 1 && width <= 6 ? diameter : undefined;
+    },
+    example: { heard: "the drums are eleven by two", value: 11 },
   },
   {
     name: "cylinder bore",
