@@ -23,6 +23,7 @@ export function findLonePlaces(speech: Speech, drive: DriveSide): Move[] {
   const moves: Move[] = [];
   for (const sentence of speech.sentences) {
     let words: string[] = [];
+    let isFirstPart = true;
     for (let position = sentence.first; position < Math.min(sentence.end, sentence.first + longestFragment); position += 1) {
       const token = speech.tokens[position];
       if (!token) break;
@@ -30,10 +31,11 @@ export function findLonePlaces(speech: Speech, drive: DriveSide): Move[] {
       if (token.after === "") continue;
       if (token.after.includes("?")) break;
       const ends = /[.!…]/u.test(token.after);
-      const move = lonePlace(words, ends, drive);
+      const move = ends || isFirstPart ? lonePlace(words, ends, drive) : null;
       if (move) moves.push({ ...move, first: sentence.first, end: position + 1 });
       if (move || ends) break;
       // "Position two, left side.": what follows the comma may be the place.
+      isFirstPart = words.every((word) => before.has(word));
       words = [];
     }
   }

@@ -163,7 +163,7 @@ export const exteriorMoves = [
     name: "go-to-the-rear",
     zone: "rear",
     strength: 7,
-    phrase: `(?:come|comes|coming|go|going|walk|walking|show you|swing|swinging|head|heading|move|moving|step|around|round|work(?:ing)?(?: our| my| your)? way|keep|carry on|get|lets do|do|scoot|scooch|turn|back|bring|slide|wander|onto)${gap(4)} (?:to|around|round|do|toward|towards|onto|on to|here to) ${places.rear}|(?:down|on|out|over|up) (?:to|around|round|here to) ${places.rear}`,
+    phrase: `(?:come|comes|coming|go|going|walk|walking|show you|swing|swinging|head|heading|move|moving|step|around|round|work(?:ing)?(?: our| my| your)? way|keep|carry on|get|lets do|do|scoot|scooch|turn|back|bring|brings us|takes us|leads us|slide|ease|wander|onto)${gap(4)} (?:to|around|round|do|toward|towards|onto|on to|here to) ${places.rear}|(?:down|on|out|over|up) (?:to|around|round|here to) ${places.rear}`,
     example: "around to the back end",
     quiet: "they go to the back seat",
   },

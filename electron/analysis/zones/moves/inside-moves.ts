@@ -83,6 +83,15 @@ export const insideMoves = [
     quiet: "shift boot is torn",
   },
   {
+    name: "trunk-named-first",
+    zone: "cargo",
+    strength: 4,
+    heading:
+      "(?:trunk|boot)(?! (?:lid|floor|mat|pan|release|light|carpet|latch|hinges?|seal|weatherstrip|fits|lock|key|shuts|closes|opens|gaps?|was|has been|badge|emblem|rack|handle|camera|spoiler|divider|popper|button|up|camp)(?![a-z]))(?= )",
+    example: "okay trunk rumble really, there's no seat in it",
+    quiet: "okay trunk lid fits",
+  },
+  {
     name: "onto-the-deck",
     zone: "cargo",
     strength: 6,

@@ -48,7 +48,7 @@ export const mechanicalMoves = [
     name: "get-under",
     zone: "underside",
     strength: 7,
-    phrase: `(?:lift|raise|lifted|raised|jack|jacked) (?:it|her|him)(?: up)? for (?:us|you|me|yall)|(?:put|got|had|gotten) (?:it|her|him) up for (?:us|me)|looking up at the (?:bottom|belly|underside)|(?:up|get|getting|got|go|going|crawl|crawled|climb|look|looking|slide|down|come|were|now|here|are|have a look|see|this is us|peek|straight|walk|walking|roll|duck|from|gone|begin|start|shot|shots|had)(?: (?:up|on|right|down|back|in|here|at|a look))* (?:underneath|under (?:${places.vehicle}|here and look)|the underside|the undercarriage|the underbody)(?! (?:the hood|the bonnet|the dash|the seat|when|later|the carpet|the mat|that|the paint|the spare|the wheel|with the hood|it all|cover))`,
+    phrase: `(?:lift|raise|lifted|raised|jack|jacked) (?:it|her|him)(?: up)? for (?:us|you|me|yall)|(?:put|got|had|gotten) (?:it|her|him) up for (?:us|me)|looking up at the (?:bottom|belly|underside)|(?<!(?<![a-z])(?:spare|tank|jack|winch|muffler|battery|hitch|wire|plug|tire|tyre|wheel|pipe|exhaust|sensor|motor|pump|compressor|box|bottle|light|number|plate)s?(?: is| are| goes| sits| lives| hangs)? )(?:up|get|getting|got|go|going|crawl|crawled|climb|look|looking|slide|down|come|were|now|here|are|have a look|see|this is us|peek|straight|walk|walking|roll|duck|from|gone|begin|start|shot|shots|had)(?: (?:up|on|right|down|back|in|here|at|a look))* (?:underneath|under (?:${places.vehicle}|here and look)|the underside|the undercarriage|the underbody)(?! (?:the hood|the bonnet|the dash|the seat|when|later|the carpet|the mat|that|the paint|the spare|the wheel|with the hood|it all|cover))`,
     example: "okay so we're up underneath",
     quiet: "get under the dash there",
   },
@@ -89,15 +89,6 @@ export const mechanicalMoves = [
     heading: "it starts (?:right up|straight up|first turn)",
     example: "I'm gonna fire it up",
     quiet: "I'll start at the front",
-  },
-  {
-    // To start, or to light the dash and read the odometer.
-    name: "turn-the-key",
-    zone: "drive",
-    strength: 3,
-    phrase: "turn(?:ing)? the key",
-    example: "let me turn the key",
-    quiet: "the key turns hard",
   },
   {
     name: "go-for-a-drive",

@@ -31,6 +31,8 @@ export const insideParts = [
       "dash|dashboard|dash pad|dash top|gauge|gauge cluster|instrument|instrument cluster|binnacle|digital cluster|steering wheel|wheel rim wood|tach|tachometer|rev counter|speedo|speedometer|odometer|mileometer|milometer|hour meter|clock|glove box|glovebox|console|center console|tunnel console|shifter|shift knob|gear knob|gear stick|gear lever|gear selector|shift boot|pedal|pedal rubber|dead pedal|horn|horn ring|visor|sun visor|vanity mirror|headliner|head liner|headlining|head lining|ceiling|dome light|map light|courtesy light|interior light|rear view mirror|kick panel|sill plate|step plate|interior|cabin|door card|door panel|door pull|door cap|door pocket|window crank|window winder|window regulator|window handle|cup holder|cupholder|ashtray|cigarette lighter|lighter|tilt wheel|tilt|column|column shift|steering column|choke knob|choke cable|light switch|ignition switch|push button|start button|four wheel lever|four wheel drive lever|transfer lever|granny gear lever|overhead shelf|rubber floor|vinyl floor|package tray|fresh air vent",
     zones: { cabin: 1 },
   },
+  // To start, or to light the dash and read the odometer.
+  { phrases: "turn the key|turning the key|key on", zones: { drive: 0.5, cabin: 0.4 } },
   { phrases: "carpet|floor mat|mats=|floor liner|over mat|heel pad", zones: { cabin: 0.7, cargo: 0.35 } },
   {
     phrases:
