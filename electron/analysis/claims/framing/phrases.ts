@@ -295,6 +295,16 @@ function isPlain(element: Element): boolean {
   return (element.kind === "words" || element.kind === "number") && !element.optional;
 }
 
+/** "its" is heard as "it's", two units, so a phrase with "its" among its words is kept in both spellings. */
+function withItsOwn(text: string): readonly string[] {
+  const elements = text.split(" ");
+  const place = elements.findIndex((element) => !/^[!~]/.test(element) && element.replace("?", "").split("/").includes("its"));
+  if (place < 0) return [text];
+  const others = elements[place]!.split("/").filter((word) => word !== "its" && word !== "its?");
+  const spelled = (replacement: string) => elements.map((element, at) => (at === place ? replacement : element)).join(" ");
+  return [spelled("it 's"), ...(others.length > 0 ? withItsOwn(spelled(others.join("/"))) : [])];
+}
+
 interface CompiledPhrase<Meaning> {
   readonly phrase: Phrase<Meaning>;
   readonly elements: readonly Element[];
@@ -323,10 +333,12 @@ export class PhraseBook<Meaning> {
   constructor(phrases: readonly Phrase<Meaning>[], { commas }: { readonly commas: "may-part" | "part-names" } = { commas: "may-part" }) {
     this.#commas = commas === "may-part";
     for (const phrase of phrases) {
-      const compiled = { phrase, elements: phrase.text.split(" ").filter(Boolean).map(elementOf) };
-      const words = openingWords(compiled.elements);
-      if (!words) this.#anywhere.push(compiled);
-      else for (const word of words) this.#byWord.set(word, [...(this.#byWord.get(word) ?? []), compiled]);
+      for (const text of withItsOwn(phrase.text)) {
+        const compiled = { phrase, elements: text.split(" ").filter(Boolean).map(elementOf) };
+        const words = openingWords(compiled.elements);
+        if (!words) this.#anywhere.push(compiled);
+        else for (const word of words) this.#byWord.set(word, [...(this.#byWord.get(word) ?? []), compiled]);
+      }
     }
   }
 

@@ -210,6 +210,7 @@ export const outsideDamages: readonly Damage[] = [
       "kissed the curb",
       "bit/little/touch/tad of a? kiss",
       "kiss along/on/round/around/of the edge/rim/lip/curb",
+      "kiss off/from/with a/the curb",
       "met a/the curb",
       "caught a/the curb",
       "curb mark",

@@ -270,6 +270,8 @@ const equipmentToldAtLength: readonly Equipment[] = [
       "ball 's/is in it",
       "seven/thirteen/7/13 pin",
       "towing electrics",
+      "electrics for the/a trailer/caravan",
+      "ball ..2 in the boot/trunk/box",
       "tow electrics",
       "trailer socket/plug",
       "towing socket",

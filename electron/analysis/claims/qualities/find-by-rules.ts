@@ -118,7 +118,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     circumstance: rule.circumstance ?? null,
     last: memory.last,
   });
-  const part = named && narrowed(scene, named);
+  const part = named && narrowed(scene, named, rule);
   if (part) {
     if (rule.attribute === "condition" && turned && contradictsItself(memory, rule, scene, hit)) return [];
     if (rule.attribute === "condition" && !turned && rule.value === "flawed")
@@ -200,8 +200,11 @@ function shellSeen(rule: QualityRule, zone: ZoneName): ComponentName | undefined
 const narrowerReach = 6;
 
 /** "Windscreen, it's the original glass": the pane that was named just before. */
-function narrowed(scene: SpokenScene, part: ScenePart): ScenePart {
+function narrowed(scene: SpokenScene, part: ScenePart, rule: QualityRule): ScenePart {
   if (part.component !== "glass" || part.part !== null) return part;
+  // Inside and from the front, a crack "in the glass" is one in the glass that one looks through.
+  if (rule.circumstance === "cracks" && zonesOfTheWindshield.has(scene.zoneAt(part.first)))
+    return { ...part, part: "windshield", position: "front" };
   const before = scene.parts[scene.partIndexFrom(part.first) - 1];
   const near = before && before.component === "glass" && before.part !== null && part.first - before.end <= narrowerReach;
   return near && scene.frames.at(before.first).sentence === scene.frames.at(part.first).sentence ? before : part;

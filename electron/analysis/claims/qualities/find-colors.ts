@@ -158,6 +158,8 @@ function onlyCompares(scene: SpokenScene, run: ColorRun): boolean {
     const unit = units[at]!;
     if (unit.endsSentence) return false;
     if (unit.endsPhrase && at < run.firstUnit - 1) return false;
+    // "it says colour blue": what the papers say is said.
+    if (unit.word === "color") return false;
     if (comparing.has(unit.word)) return true;
   }
   return false;

@@ -187,6 +187,8 @@ const transmissionKinds = kinds("transmission", [
       "clutch pedal",
       "clutch is/'s/was/feels/bites/takes/engages/grabs/slips",
       "clutch in/out/down $",
+      "clutch in/out/down and? into/first/reverse/off",
+      "clutch in/down into",
       "the clutch !fan/on/was",
       "on the clutch",
       "push/press/let/dip the clutch",

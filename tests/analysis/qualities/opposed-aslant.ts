@@ -1,0 +1,259 @@
+import type { SentencePair } from "./opposed-sentences.ts";
+
+/**
+ * Contradictions of which one side is told aslant: by what is seen, felt or written on a bill. Beside each kind its counterpart, where both
+ * hold. What the words mean is common practice of the trade.
+ */
+export const opposedAslant: readonly SentencePair[] = [
+  // originality
+  {
+    first: ["engine-bay", "That's the same motor it rolled off the assembly line with, never been out."],
+    second: ["documents", "There's a ticket in here from the machine shop, one rebuilt long block, installed, 2003."],
+    shows: "originality",
+  },
+  {
+    first: ["driver-side", "This door is the one that was hung on it at the factory."],
+    second: ["documents", "Receipt from the salvage yard, one left front door, hundred and fifty dollars."],
+    shows: "originality",
+  },
+  {
+    first: ["cabin", "The carpet is what was glued in there when it was built."],
+    second: ["documents", "And he's kept the bill for the carpet set, 1999, moulded, from the trim people."],
+    shows: "originality",
+  },
+  {
+    first: ["front", "Windscreen's the one it had from the factory, see the date mark."],
+    second: ["documents", "There's an insurance job in here, replacement windscreen, 2019."],
+    shows: "originality",
+  },
+  {
+    first: ["underside", "Gearbox has never been apart, it's the one it was born with."],
+    second: ["documents", "Invoice here says recon gearbox fitted at eighty thousand."],
+    shows: "originality",
+  },
+  {
+    first: ["opening", "It's still in its first coat of paint, every bit of it."],
+    second: ["engine-bay", "If you look under the hood lip here you can see the old blue underneath, so somebody changed the color."],
+    shows: "originality",
+  },
+  {
+    first: ["opening", "The paint's never been touched, all factory."],
+    second: ["driver-side", "There's overspray on the door rubber here and a hard line where they taped it."],
+    shows: "originality",
+  },
+  {
+    first: ["cabin", "Seat covers are the ones the factory stitched."],
+    second: ["documents", "Upholstery shop, two front seats re covered in matching vinyl, four hundred."],
+    shows: "originality",
+  },
+  {
+    first: ["opening", "It's got its original engine."],
+    second: ["engine-bay", "The stamp on the block doesn't match the plate, this one came out of a seventy four."],
+    shows: "originality",
+  },
+  {
+    first: ["underside", "These floors are the metal it left the plant with."],
+    second: ["documents", "Body shop, both floor pans cut out and new ones welded in, 2012."],
+    shows: "originality",
+  },
+  {
+    first: ["driver-side", "Wheels are the set it was delivered on."],
+    second: ["documents", "And this is for the wheels, he got them off a breaker in Leeds in 2015."],
+    shows: "originality",
+  },
+  {
+    first: ["cabin", "The radio is the one that came in it."],
+    second: ["drive", "The radio, that's a new unit made to look old, it does bluetooth."],
+    shows: "originality",
+  },
+  {
+    first: ["underside", "The battery pack's the one the car was built with."],
+    second: ["documents", "The dealer put a new pack in under warranty in 2021."],
+    shows: "originality",
+  },
+  // originality, both hold
+  {
+    first: ["engine-bay", "It's the engine it was born with."],
+    second: ["documents", "Bill here for an engine oil and filter, and a new battery."],
+    shows: null,
+  },
+  {
+    first: ["driver-side", "This door's the original one."],
+    second: ["passenger-side", "The door on this side's been replaced."],
+    shows: null,
+  },
+  {
+    first: ["opening", "The engine's the original one to the car."],
+    second: ["documents", "The engine was rebuilt in 2004, here's the bill."],
+    shows: null,
+  },
+  {
+    first: ["underside", "The gearbox is original to it."],
+    second: ["documents", "Gearbox oil changed, twenty pounds."],
+    shows: null,
+  },
+  // condition
+  {
+    first: ["cabin", "I had the mats out and the floors are solid, both sides."],
+    second: ["underside", "Under the driver's feet here you can see daylight."],
+    shows: "condition",
+  },
+  {
+    first: ["driver-side", "Rocker on this side is clean, not a bubble in it."],
+    second: ["underside", "The rocker on the driver's side, I can push a screwdriver right through it."],
+    shows: "condition",
+  },
+  {
+    first: ["passenger-side", "Sills are sound, no rot."],
+    second: [
+      "underside",
+      "This sill on the nearside, behind the jacking point, has been plated and it's going again, it's like a biscuit.",
+    ],
+    shows: "condition",
+  },
+  {
+    first: ["front", "There isn't a chip or a crack in the windshield."],
+    second: ["drive", "With the sun on it there's a little star right in front of me in the glass."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "AC works great, blows cold."],
+    second: ["drive", "I've had the AC on ten minutes and it's blowing warm, it'll want a recharge."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "The headliner's perfect, nice and tight."],
+    second: ["drive", "That flapping you hear is the headliner, it's come away at the back."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "All the gauges work."],
+    second: ["drive", "You'll notice the fuel gauge doesn't move, it's stuck on half."],
+    shows: "condition",
+  },
+  {
+    first: ["cargo", "The bed has never been used, not a scratch in it."],
+    second: ["cargo", "Up against the front of the bed there's a big gouge where something slid."],
+    shows: "condition",
+  },
+  {
+    first: ["rear", "Back window in the top is clear as a bell."],
+    second: ["drive", "The back window's gone yellow, you can't hardly see out of it."],
+    shows: "condition",
+  },
+  {
+    first: ["underside", "The frame is rust free, dry desert frame."],
+    second: ["underside", "Well this frame rail back here flakes off in my hand."],
+    shows: "condition",
+  },
+  {
+    first: ["driver-side", "None of the wheels has a mark on it."],
+    second: ["passenger-side", "This back wheel's had a kiss off a curb."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "Seats are perfect, no rips anywhere."],
+    second: ["cabin", "Driver's seat, the bolster's worn through to the foam."],
+    shows: "condition",
+  },
+  {
+    first: ["engine-bay", "Engine's dry as a bone, no leaks."],
+    second: ["underside", "There's oil dripping off the back of the engine."],
+    shows: "condition",
+  },
+  // condition, both hold
+  {
+    first: ["driver-side", "The door on this side is perfect."],
+    second: ["passenger-side", "This door has a ding in it."],
+    shows: null,
+  },
+  {
+    first: ["cabin", "The floors are solid."],
+    second: ["underside", "The exhaust has a hole in it."],
+    shows: null,
+  },
+  {
+    first: ["cabin", "The air conditioning works."],
+    second: ["drive", "It's not very cold outside today, but the heater's nice."],
+    shows: null,
+  },
+  {
+    first: ["front", "No chips in the windshield."],
+    second: ["passenger-side", "There's a chip on the edge of the door."],
+    shows: null,
+  },
+  // presence
+  {
+    first: ["opening", "It's a two wheel drive, there's no four wheel drive on it."],
+    second: ["underside", "That's your transfer case and there's the front driveshaft."],
+    shows: "type",
+  },
+  {
+    first: ["cargo", "There's no spare with it, just a can of foam."],
+    second: ["underside", "And the spare's up here on its cable."],
+    shows: "presence",
+  },
+  {
+    first: ["opening", "It was never fitted with a tow bar."],
+    second: ["rear", "There's the electrics for the trailer and the ball's in the boot."],
+    shows: "presence",
+  },
+  {
+    first: ["opening", "No sunroof, thank goodness."],
+    second: ["cabin", "Wind this handle and the sunroof slides back."],
+    shows: "presence",
+  },
+  {
+    first: ["cabin", "No heater in it, never had one."],
+    second: ["drive", "I've got the heater on and my toes are toasty."],
+    shows: "presence",
+  },
+  // type
+  {
+    first: ["opening", "It's the automatic."],
+    second: ["drive", "Clutch in, into first, and off we go."],
+    shows: "type",
+  },
+  {
+    first: ["opening", "Four speed manual."],
+    second: ["drive", "Just the two pedals, pull it down into drive and away she goes."],
+    shows: "type",
+  },
+  {
+    first: ["driver-side", "Disc brakes all round."],
+    second: ["underside", "You've got drums on the back here."],
+    shows: "type",
+  },
+  {
+    first: ["engine-bay", "Carburetor on top, a two barrel."],
+    second: ["documents", "Bill here for six new injectors."],
+    shows: "type",
+  },
+  {
+    first: ["opening", "Runs on diesel."],
+    second: ["engine-bay", "And I put new spark plugs and leads in it."],
+    shows: "type",
+  },
+  // material
+  {
+    first: ["cabin", "Seats are leather."],
+    second: ["documents", "The brochure has this trim ticked, it says leatherette upholstery."],
+    shows: "material",
+  },
+  {
+    first: ["front", "The hood is aluminum."],
+    second: ["engine-bay", "Look, the magnet sticks to the hood, that's steel."],
+    shows: "material",
+  },
+  // color
+  {
+    first: ["opening", "It's dark green."],
+    second: ["documents", "On the logbook it says colour blue."],
+    shows: "color",
+  },
+  {
+    first: ["rear", "The top's black."],
+    second: ["roof", "So here's the top, it's tan, it's a canvas one."],
+    shows: "color",
+  },
+];
