@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { ownerOptions } from "../../../electron/analysis/comparison/facets/count-facets.ts";
 import type { ClaimSketch } from "../../../electron/analysis/comparison/standards/rule.ts";
 import { faultlessnessOf, impliedDenials } from "../../../electron/analysis/comparison/values/conditions.ts";
 import { comparedSketches, named } from "./support/claims.ts";
@@ -468,6 +469,30 @@ const pairs: readonly Pair[] = [
     ],
   },
   {
+    about: "one former owner and two, and two former owners and three in all",
+    shown: [
+      { component: "vehicle", attribute: "count", part: "owner", value: 1, quote: "one former keeper" },
+      { component: "vehicle", attribute: "count", part: "owner", value: 2, zone: "documents", quote: "V5 says two former keepers" },
+    ],
+    as: "count number of owners",
+    quiet: [
+      { component: "vehicle", attribute: "count", part: "owner", value: 2, quote: "two previous owners" },
+      { component: "vehicle", attribute: "count", part: "owner", value: 3, zone: "documents", quote: "three owners" },
+    ],
+  },
+  {
+    about: "a stainless exhaust of mild steel, and one of steel",
+    shown: [
+      { component: "exhaust", attribute: "material", value: "stainless" },
+      { component: "exhaust", attribute: "material", value: "mild steel" },
+    ],
+    as: "material exhaust material",
+    quiet: [
+      { component: "exhaust", attribute: "material", value: "stainless" },
+      { component: "exhaust", attribute: "material", value: "steel" },
+    ],
+  },
+  {
     about: "a bed by two names, and a bed and its payload",
     shown: [
       { component: "body", attribute: "size", part: "truck body", value: 11, unit: "ft" },
@@ -551,6 +576,20 @@ describe.for([...pairs])("$about", ({ shown, as, quiet }) => {
 
   test("stays quiet", () => {
     expect(named(comparedSketches(quiet).conflicts)).toEqual([]);
+  });
+});
+
+describe("owners counted with and without the last", () => {
+  const agree = (first: ReadonlySet<string>, second: ReadonlySet<string>) => [...first].some((option) => second.has(option));
+  test.for([
+    { first: "two owners", one: 2, second: "two owners", other: 2, same: true },
+    { first: "two owners", one: 2, second: "three owners", other: 3, same: false },
+    { first: "one former", one: 1, second: "two former", other: 2, same: false },
+    { first: "one former", one: 1, second: "two owners", other: 2, same: true },
+    { first: "two former", one: 2, second: "two owners", other: 2, same: true },
+    { first: "two former", one: 2, second: "one owner", other: 1, same: false },
+  ])("$first and $second", ({ first, one, second, other, same }) => {
+    expect(agree(ownerOptions({ quote: first }, one), ownerOptions({ quote: second }, other))).toBe(same);
   });
 });
 

@@ -37,12 +37,6 @@ export const countedOtherwise: readonly {
     example: { said: "five door", count: 5, mayBe: [4, 5] },
   },
   {
-    part: "owner",
-    words: /\b(previous|former|before|prior|past)\b/i,
-    counts: (count) => [count, count + 1],
-    example: { said: "two previous owners", count: 2, mayBe: [2, 3] },
-  },
-  {
     part: "gear",
     words: /\b(overdrive|over drive|od|plus)\b/i,
     counts: (count) => [count, count + 1],
@@ -81,13 +75,28 @@ export function countFacet(claim: Claim, part: string, count: number): Facet[] {
     topic: topicOf(topic, claim, part),
     weight: countWeights[part] ?? weight,
     meaning: meaning === "placed-only" ? "general" : meaning,
-    reading: { by: "options", options: new Set(optionsFor(claim, part, count).map(String)) },
+    reading: {
+      by: "options",
+      options: part === "owner" ? ownerOptions(claim, count) : new Set(optionsFor(claim, part, count).map(String)),
+    },
   });
   if (!made) return [];
   const unplaced = made.place === "loosely" || made.place === "in-view";
   const place: Place = unplaced ? (usualPlaces[part] ?? "all") : made.place;
   // Sixty spokes all round meet seventy-two in one wheel; five belts in all do not meet two in front.
   return [{ ...made, claim, place, slot: countedByShare.has(part) ? made.slot : `${made.slot}|${place}` }];
+}
+
+const formerWords = /\b(previous|former|before|prior|past)\b/i;
+
+/**
+ * Former owners and owners are counted apart: "two former" are two or three in all, by whether the last one is counted. Each pair of counts
+ * that may be one is an option, "2|3", so that one former owner never agrees with two. Common practice of the trade.
+ */
+export function ownerOptions({ quote }: Pick<Claim, "quote">, count: number): ReadonlySet<string> {
+  return formerWords.test(quote)
+    ? new Set([`former ${count}`, `${count}|${count}`, `${count}|${count + 1}`])
+    : new Set([`owners ${count}`, `${count}|${count}`, `${count - 1}|${count}`]);
 }
 
 /** A gear that was driven in shows that there are so many at least. */
