@@ -5,7 +5,7 @@ import { findCorrections } from "./corrections.ts";
 import { FrameMarks, unwrittenClause } from "./frame-marks.ts";
 import type { FrameRule, FrameSubject } from "./frame-rule.ts";
 import { asideEnds, frameRules, plainReturns, returnPhrases } from "./frame-rules.ts";
-import { PhraseBook, type PhraseHit } from "./phrases.ts";
+import { isNumberWord, PhraseBook, type PhraseHit } from "./phrases.ts";
 import { type SpokenUnit, spokenUnits } from "./spoken-units.ts";
 
 /** A stretch of speech said in one way: how firmly, of what time, of which vehicle. */
@@ -75,6 +75,7 @@ export function frameSpeech(speech: Speech): Frames {
   const returns = returnTokens(units, starts, speech.punctuated);
   let nextReturn = 0;
   const hits = ruleBook.find(units);
+  const roundings: PhraseHit<RulePhrase>[] = [];
   const cancelled = new Map<FrameRule, Set<number>>();
   for (const { phrase, firstUnit } of hits) {
     if (!phrase.meaning.cancels) continue;
@@ -85,8 +86,14 @@ export function frameSpeech(speech: Speech): Frames {
     const { rule, cancels } = hit.phrase.meaning;
     if (cancels || cancelled.get(rule)?.has(hit.firstUnit)) continue;
     if ("time" in rule.meaning && saysWhichOne(units, hit)) continue;
+    if ("stance" in rule.meaning && saysHowItIs(units, hit)) continue;
+    if (rounds.has(rule.name)) {
+      roundings.push(hit);
+      continue;
+    }
     while (nextReturn < returns.length && returns[nextReturn]! < hit.first) nextReturn++;
-    const [first, end] = marks.rangeOf(rule, hit.first, hit.end, returns.slice(nextReturn, nextReturn + 40));
+    const [reachFirst, end] = marks.rangeOf(rule, hit.first, hit.end, returns.slice(nextReturn, nextReturn + 40));
+    const first = "stance" in rule.meaning && isParenthetical(units, hit) ? hit.first : reachFirst;
     for (let token = first; token < end; token++) {
       if ("time" in rule.meaning) marks.time[token] = rule.meaning.time;
       // The first of two subjects stands: an aside inside a hypothetical stays one.
@@ -96,10 +103,33 @@ export function frameSpeech(speech: Speech): Frames {
       else if (marks.stance[token] !== "hedged") marks.stance[token] = rule.meaning.stance;
     }
   }
+  // A rounding leaves a report a report.
+  for (const hit of roundings) {
+    const [first, end] = marks.rangeOf(hit.phrase.meaning.rule, hit.first, hit.end, []);
+    for (let token = first; token < end; token++) if (marks.stance[token] === "stated") marks.stance[token] = "hedged";
+  }
   carryFormerOn(speech, marks, starts);
   carryDoubtOn(speech, marks, starts);
   for (const range of findCorrections(speech, units)) marks.corrected.fill(1, range.first, range.end);
   return framesOf(speech, marks, starts, sentenceOf);
+}
+
+const rounds: ReadonlySet<string> = new Set(["approximation of a number", "approximation after a number"]);
+
+/** "Opens like it should be", "just as it ought to be": says that it is so. */
+function saysHowItIs(units: readonly SpokenUnit[], hit: PhraseHit<RulePhrase>): boolean {
+  if (!/^(?:should|ought|supposed|meant)$/.test(units[hit.firstUnit]!.word)) return false;
+  const before = units.slice(Math.max(0, hit.firstUnit - 4), hit.firstUnit).map(({ word }) => word);
+  const pronoun = before.findLastIndex((word) => /^(?:it|they|she|he|that|everything)$/.test(word));
+  return pronoun > 0 && /^(?:like|as|where|how|way|all|what|exactly)$/.test(before[pronoun - 1]!);
+}
+
+/** "Redone in, I think, 2012": the doubt stands within the clause and is about what follows it. */
+function isParenthetical(units: readonly SpokenUnit[], hit: PhraseHit<RulePhrase>): boolean {
+  if (hit.phrase.meaning.rule.reach !== "clause" || !/^(?:i|maybe|probably|possibly|perhaps)$/.test(units[hit.firstUnit]!.word))
+    return false;
+  const after = units[hit.endUnit]?.word ?? "";
+  return /^(?:in|at|from|of|a|the|about|with|since|to|by|for)$/.test(units[hit.firstUnit - 1]?.word ?? "") && isNumberWord(after);
 }
 
 const articleOfIdentity = /^(?:the|that|same|very|first|those|these|them|this|original)$/;

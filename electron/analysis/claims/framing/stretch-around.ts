@@ -1,7 +1,7 @@
 import type { Clause, Frames } from "./frame-speech.ts";
 
 /** An aside of fewer words ("than the two litre") parts nothing: what is said around it is one thought. */
-const shortestAside = 5;
+const shortestAside = 4;
 /** No cue of a number is looked for further away. */
 const furthestCue = 20;
 
