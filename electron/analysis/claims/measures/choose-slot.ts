@@ -1,9 +1,10 @@
 import type { ClaimValue, UnitName } from "../../../../shared-types/index.ts";
 import type { Reading, Speech } from "../../model.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
-import { type Candidate, fits, isAbout, startsAnotherPhrase, supposed, unitSpoken } from "./candidate.ts";
+import { type Candidate, fits, isAbout, leastScore, startsAnotherPhrase, supposed, unitSpoken } from "./candidate.ts";
 import { countedBefore, countedPart } from "./counted-parts.ts";
 import { countedThing } from "./counted-things.ts";
+import { measureOfNearestPart } from "./nearest-part.ts";
 import type { Slot, SlotCue } from "./slot.ts";
 import { slots } from "./slots/index.ts";
 import type { NumberSurroundings, Topic } from "./surroundings.ts";
@@ -123,5 +124,9 @@ export function candidatesFor(speech: Speech, around: NumberSurroundings): Candi
   if (thing) found.push(thing);
   const countedAfterwards = countedBefore(speech, around);
   if (countedAfterwards) found.push(countedAfterwards);
+  if (!found.some(({ score }) => score >= leastScore)) {
+    const nearest = measureOfNearestPart(around);
+    if (nearest) found.push(nearest);
+  }
   return found.sort((a, b) => b.score - a.score);
 }
