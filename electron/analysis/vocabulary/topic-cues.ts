@@ -143,7 +143,9 @@ export const topicCues: readonly TopicCue[] = [
   { topic: "time", words: phrases("till|o'clock|am|pm|a m|p m|at night|in the morning|open|hours|noon"), before: 0.5, after: 0.8 },
   {
     topic: "weight",
-    words: phrases("weigh|weighs|weight|weighed|payload|towing|tow|tow rating|rated for|gross|gvw|curb|hitch|tongue"),
+    words: phrases(
+      "weigh|weighs|weight|weighed|payload|towing|tow|tow rating|rated for|gross|gvw|gvwr|g v w|empty|unladen|laden|curb|hitch|tongue",
+    ),
     before: 0.8,
     after: 0.4,
   },

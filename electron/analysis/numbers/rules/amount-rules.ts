@@ -117,7 +117,8 @@ export const amountRules: readonly NumberRule[] = [
     {
       name: "single",
       example: { heard: "single exhaust out the passenger side", meant: 1 },
-      pattern: "single(?= (?:exhaust|tailpipe|pipe|motor|battery|tip|muffler|outlet|tank|carb|carburet\\S+|mirror|airbag)(?: |$))",
+      pattern:
+        "single(?= (?:exhaust|tailpipe|pipe|motor|battery|tip|muffler|outlet|tank|carb|carburet\\S+|mirror|airbag|(?:4|2|1) barrel)(?: |$))",
     },
     () => [{ kind: "integer", value: 1, weight: 0.5 }],
   ),

@@ -40,13 +40,26 @@ export const fractionRules: readonly NumberRule[] = [
     {
       name: "feet-and-inches",
       example: { heard: "deck is nine foot four", meant: 9.333333 },
-      pattern: `(?<feet>\\d{1,2}) (?:foot|feet|ft) (?:and )?(?<inches>\\d{1,2}(?: and a half)?)(?: inch(?:es)?)?(?! (?:${singleDigitCounts.join("|")}|by|x|point|inch|foot|feet|\\d|of|and a|thousand|hundred|or)(?: |$))`,
+      pattern: `(?<feet>\\d{1,2}) (?:foot|feet|ft) (?:and )?(?<inches>\\d{1,2}(?: and a half)?)(?: inch(?:es)?)?(?! (?:${singleDigitCounts.join("|")}|by|x|point|inch|foot|feet|\\d|and a|thousand|hundred)(?: |$))`,
     },
     ({ feet = "", inches = "" }, line, first) => {
       const within = Number.parseFloat(inches) + (inches.endsWith("half") ? 0.5 : 0);
       // "an eight foot one": the bed, and not eight feet one inch.
       if (within >= 12 || within === 0 || /^an?$/.test(line.pieces[first - 1]?.text ?? "")) return [];
       return [{ kind: "measure", value: roundTo(Number(feet) + within / 12, 6), unit: "ft", weight: 0.72 }];
+    },
+  ),
+  phraseRule(
+    {
+      name: "metres-and-more",
+      example: { heard: "there is a metre seven to the front seats", meant: 1700 },
+      pattern:
+        "(?<metres>[1-9]|a) met(?:er|re)s? (?:and )?(?<more>[1-9]\\d?)(?! (?:inch|foot|feet|cent\\S+|mm|mil\\S*|\\d|by|thousand|hundred|door|point)(?: |$))",
+    },
+    ({ metres = "", more = "" }) => {
+      // "a metre seven" is 1.7 and "a metre ten" 1.10.
+      const millimetres = (metres === "a" ? 1 : Number(metres)) * 1000 + Number(more) * (more.length === 1 ? 100 : 10);
+      return [{ kind: "measure", value: millimetres, unit: "mm", weight: 0.7 }];
     },
   ),
   phraseRule(

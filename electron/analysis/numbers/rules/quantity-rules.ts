@@ -4,6 +4,9 @@ import { type Draft, digitsOf, type NumberRule, phraseRule, roundTo } from "../r
 import { dateCodeDrafts, monthOfYearDrafts, yearDrafts } from "./date-drafts.ts";
 import { decimalDrafts, mishearing, pluralDrafts, threeDigitDrafts } from "./quantity-drafts.ts";
 
+/** "Two thousand nine" is a year; from here on a lone digit after "thousand" may be of hundreds. */
+const latestSpokenYear = 2050;
+
 /** "sixty eight thousand and four" is 68,004; without its "and" the four is rather of hundreds. */
 function saysAnd(line: Line, piece: Piece): boolean {
   return line.tokens.slice(piece.first, piece.end).some(({ word }) => word === "and");
@@ -31,7 +34,7 @@ export const quantityRules: readonly NumberRule[] = [
       else if (digits.length <= 7) drafts.push({ kind: "integer", value, weight, repaired: written === "mixed" });
       else return [];
       // "eleven thousand two" may be short for eleven thousand two hundred.
-      if (scaled && value > 10_000 && value % 1000 > 0 && value % 1000 < 10)
+      if (scaled && value > latestSpokenYear && value % 1000 > 0 && value % 1000 < 10)
         drafts.push({ kind: "integer", value: value + (value % 1000) * 99, weight: saysAnd(line, piece) ? 0.1 : 0.88, repaired: true });
       if (plural) drafts.push(...pluralDrafts(value));
       drafts.push(...yearDrafts(digits, { decade: plural !== "", written }));
@@ -108,6 +111,15 @@ export const quantityRules: readonly NumberRule[] = [
         ? [{ kind: "money", value, unit: line.british ? "GBP" : "USD", weight: 0.93, topic: "price" }, plain]
         : [plain];
     },
+  ),
+  phraseRule(
+    {
+      name: "so-many-odd-thousand",
+      example: { heard: "it's done ninety odd thousand", meant: 90000 },
+      pattern: "(?<digits>[1-9]\\d{0,2}) odd (?<scale>thousand|grand|1000|k)",
+      takesUnit: true,
+    },
+    ({ digits = "" }) => [{ kind: "integer", value: Number(digits) * 1000, weight: 0.85 }],
   ),
   phraseRule(
     {

@@ -123,6 +123,8 @@ export const shorthandRules: readonly NumberRule[] = [
     },
     ({ lead = "", tail = "" }, line, first) => {
       const digits = digitsOf(`${lead} ${tail}`);
+      // "a group 26, twelve volt": the size of a battery's case ends there.
+      if (line.pieces[first - 1]?.text === "group") return [];
       const comma = line.pieces[first + 1]!.text === ",";
       const asDigits = line.pieces[first]!.written === "digits";
       // "twenty six, twenty seven": about so much. "twenty twenty one" is a year.
@@ -165,6 +167,7 @@ export const shorthandRules: readonly NumberRule[] = [
       return [
         { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.46, repaired: true, topic: "mileage" },
         { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.46, repaired: true, topic: "price" },
+        { kind: "integer", value: thousands * 1000 + Number(tail) * 100, weight: 0.4, repaired: true, topic: "weight", needsTopic: true },
         { kind: "decimal", value: Number(`${thousands}.${tail}`), weight: 0.4, repaired: true, topic: "voltage" },
       ];
     },
