@@ -19,9 +19,16 @@ export function App({ client }: { readonly client: Client }) {
           <InitialsProvider>
             <ZonePatterns />
             {place.screen === "library" ? <LibraryScreen /> : null}
-            {place.screen === "call" ? <CallScreen /> : null}
+            {place.screen === "call" ? <CallScreen asked={place.query} /> : null}
             {place.screen === "recording" ? (
-              <RecordingScreen key={place.id} recordingId={place.id} desk={place.desk} at={place.at} conflictKey={place.conflict} />
+              <RecordingScreen
+                key={place.id}
+                recordingId={place.id}
+                desk={place.desk}
+                at={place.at}
+                conflictKey={place.conflict}
+                itemName={place.item}
+              />
             ) : null}
           </InitialsProvider>
         </Tooltip.Provider>

@@ -1,6 +1,8 @@
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
+import type { Problem } from "../shared-types/index.ts";
 import { CheckScreen } from "./check/check-screen.tsx";
 import { ExportPanel } from "./check/export-panel.tsx";
+import type { RulingDrafts } from "./check/ruling-draft.ts";
 import { useRecording } from "./client/use-recording.ts";
 import { MarkScreen } from "./mark/mark-screen.tsx";
 import { Button } from "./shared/button.tsx";
@@ -17,12 +19,16 @@ export interface RecordingScreenProps {
   /** Seconds to start at. */
   readonly at: number | null;
   readonly conflictKey: string | null;
+  /** Something to check that is no conflict, as the address names it. */
+  readonly itemName: string | null;
 }
 
 /** One recording at the Mark or the Check desk; both work on the same detail and the same edits. */
-export function RecordingScreen({ recordingId, desk, at, conflictKey }: RecordingScreenProps) {
+export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }: RecordingScreenProps) {
   const recording = useRecording(recordingId);
   const [exporting, setExporting] = useState(false);
+  /** Half-written rulings, by conflict: kept over both desks until the recording is left. */
+  const drafts = useRef<RulingDrafts>(new Map());
   const { detail, problem } = recording;
   const summary = detail?.summary;
   useEffect(() => {
@@ -54,8 +60,10 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey }: Recordin
                 : counted(summary.counts.openConflicts, "open conflict", "open conflicts")}
             </span>
             <span className="head-state" aria-hidden="true">
-              {recording.saving ? "saving…" : "on disk"}
-              {recording.lastSaved && !recording.saving ? <span className="head-saved">: {recording.lastSaved}</span> : null}
+              {recording.away ? "not connected" : recording.saving ? "saving…" : "on disk"}
+              {recording.lastSaved && !recording.saving && !recording.away ? (
+                <span className="head-saved">: {recording.lastSaved}</span>
+              ) : null}
             </span>
             <UndoBar detail={detail} edit={recording.edit} />
             <Button onClick={() => setExporting(true)}>Export…</Button>
@@ -67,13 +75,22 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey }: Recordin
       </div>
       {problem ? (
         <div className="recording-problem">
-          <ProblemNote problem={problem} onDismiss={detail ? recording.dismissProblem : undefined} />
+          <ProblemNote problem={detail ? problem : plainProblem(problem)} onDismiss={detail ? recording.dismissProblem : undefined} />
           {detail ? null : <a href={hashOfPlace({ screen: "library" })}>Back to the library</a>}
         </div>
       ) : null}
       {detail && desk === "mark" ? <MarkScreen detail={detail} edit={recording.edit} startAt={at} /> : null}
-      {detail && desk === "check" ? <CheckScreen detail={detail} edit={recording.edit} conflictKey={conflictKey} /> : null}
+      {detail && desk === "check" ? (
+        <CheckScreen detail={detail} edit={recording.edit} conflictKey={conflictKey} itemName={itemName} drafts={drafts.current} />
+      ) : null}
       {detail ? <ExportPanel detail={detail} open={exporting} onClose={() => setExporting(false)} /> : null}
     </div>
   );
+}
+
+/** An address that names no recording is refused by its form before anyone looks it up; the person needs neither to know. */
+function plainProblem(problem: Problem): Problem {
+  return problem.code === "input-invalid" || problem.code === "recording-unknown"
+    ? { code: problem.code, message: "There is no such recording in this library: it was removed, or the address is wrong." }
+    : problem;
 }

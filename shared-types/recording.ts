@@ -33,7 +33,10 @@ export const RecordingSummary = z.strictObject({
     captions: z.int(),
     claims: z.int(),
     findings: z.int(),
+    /** Proposed findings. */
     proposals: z.int(),
+    /** Spans of the lap that are only proposed. */
+    proposedZones: z.int(),
     conflicts: z.int(),
     openConflicts: z.int(),
   }),

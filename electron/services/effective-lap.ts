@@ -42,7 +42,7 @@ function proposedBetween(from: number, to: number, duration: number, { zones, ch
       title: titleOf(proposal, chapters),
       zoneSpanId: null,
       confidence: proposal.confidence,
-      evidence: proposal.evidence.map(({ quote, reason }) => (reason ? `${quote} (${reason})` : quote)),
+      evidence: proposal.evidence.map(({ quote }) => quote.trim()).filter((quote) => quote !== ""),
     };
   });
 }

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
 import { mkdir, open, rename, rm } from "node:fs/promises";
-import { isAbsolute, join, relative, sep } from "node:path";
+import { basename, isAbsolute, join, relative, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { addresses, type ExportFormat, type Input, type Output } from "../../shared-types/index.ts";
 import { buildExport, fileStem } from "../exports/build-export.ts";
@@ -54,7 +54,11 @@ export async function writeExportsInto(
   if (inTheWay.length > 0 && !overwrite) {
     throw new Refusal(
       "file-exists",
-      `Already there: ${inTheWay.join(", ")}. Nothing was written. Ask for overwriting, or move them away.`,
+      [
+        `Already in ${folder}:`,
+        ...inTheWay.map((path) => basename(path)),
+        "Nothing was written. Ask for overwriting, or move them away.",
+      ].join("\n"),
       {
         file: inTheWay[0] as string,
       },

@@ -69,6 +69,7 @@ export function recordingSummary({ library }: Pick<Parts, "library">, row: Recor
       claims: library.proposals.countClaims(row.id),
       findings: library.findings.count(row.id),
       proposals: proposedFindings(library, row.id).length,
+      proposedZones: recordingLap(library, row).filter((span) => span.zoneSpanId === null).length,
       conflicts: library.rulings.countConflicts(row.id),
       openConflicts: library.rulings.openConflictKeys(row.id).length,
     },

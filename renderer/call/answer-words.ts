@@ -1,8 +1,18 @@
-import type { SearchHit } from "../../shared-types/index.ts";
+import type { SearchHit, Withholding } from "../../shared-types/index.ts";
+
+/** Why a claim has no sentence for the caller, and what to do instead. `detail` is what the stock sheet says. */
+const whyWithheld = {
+  disputed: () => "In dispute: the recording says two things about this. Do not state it; say it is being checked.",
+  overruled: () => "Overruled: a ruling says that this does not hold. Do not state it.",
+  "sheet-denies": (detail) => `The stock sheet says ${detail ?? "otherwise"}. Do not state it; say it is being checked.`,
+  "unsure-repair": () => "The recogniser broke this value and its reading is not sure. Do not state it; play the words.",
+  former: () => "An earlier state of the vehicle, not today's. Do not state it; play the words.",
+  hedged: () => "Said with a doubt. Do not state it; play the words, or ask at the vehicle.",
+  reported: () => "Said of what somebody else says. Do not state it; play the words, or ask at the vehicle.",
+} as const satisfies Record<Withholding, (detail: string | null) => string>;
 
 /** What to say to the caller instead of an answer, where the words may not be stated as fact. */
-export function cautionOf(hit: Pick<SearchHit, "disputed" | "hedged" | "kind" | "answer">): string | null {
-  if (hit.disputed) return "In dispute: the recording says two things about this. Do not state it; say it is being checked.";
-  if (hit.hedged) return "Not stated as a fact in the recording. Do not state it; play the words, or ask at the vehicle.";
+export function cautionOf(hit: Pick<SearchHit, "withheld" | "answer">): string | null {
+  if (hit.withheld) return whyWithheld[hit.withheld.reason](hit.withheld.detail);
   return hit.answer === null ? "No sentence to give: play the moment and let the caller hear it." : null;
 }

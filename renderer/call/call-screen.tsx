@@ -1,9 +1,10 @@
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { cautions } from "../../shared-types/index.ts";
 import { useLibrary } from "../client/use-library.ts";
 import { counted } from "../shared/count.ts";
 import { Head } from "../shared/head.tsx";
 import { useShortcuts } from "../shared/keys.ts";
+import { hashOfPlace, replaceHash } from "../shared/place.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import "./call.css";
 import { CallPlayer } from "./call-player.tsx";
@@ -21,9 +22,9 @@ interface Played {
 }
 
 /** The salesperson's desk: one field over the whole library. */
-export function CallScreen() {
+export function CallScreen({ asked }: { readonly asked: string }) {
   const { recordings } = useLibrary();
-  const [query, setQuery] = useState("");
+  const [query, setQuery] = useState(asked);
   const { hits, answered, problem } = useSearch(query);
   const [at, setAt] = useState(0);
   const [played, setPlayed] = useState<Played | null>(null);
@@ -33,10 +34,24 @@ export function CallScreen() {
   const shownId = played?.recordingId ?? null;
   const recording = recordings?.find(({ id }) => id === shownId);
 
+  // The question stands in the address, so that coming back from a recording comes back to it.
+  const written = useRef(asked);
+  useEffect(() => {
+    if (asked === written.current) return;
+    written.current = asked;
+    setQuery(asked);
+  }, [asked]);
+  const settled = query.trim() === answered ? answered : null;
+  useEffect(() => {
+    if (settled === null || settled === written.current) return;
+    written.current = settled;
+    replaceHash(hashOfPlace({ screen: "call", query: settled }));
+  }, [settled]);
+
   const play = (index: number) => {
-    const asked = hits[index];
+    const wanted = hits[index];
     setAt(index);
-    if (asked) setPlayed((before) => ({ recordingId: asked.recordingId, start: asked.start, count: (before?.count ?? 0) + 1 }));
+    if (wanted) setPlayed((before) => ({ recordingId: wanted.recordingId, start: wanted.start, count: (before?.count ?? 0) + 1 }));
   };
   const move = (by: number) => setAt(Math.min(hits.length - 1, Math.max(0, chosen + by)));
   useShortcuts((key) => {

@@ -24,14 +24,15 @@ export function HitAnswer({ hit, onPlay }: { readonly hit: SearchHit; readonly o
   return (
     <section className="answer" aria-label="Answer" data-disputed={hit.disputed || undefined}>
       {caution ? (
-        <p className="answer-caution" data-grave={hit.disputed || hit.hedged || undefined}>
+        <p className="answer-caution" data-grave={hit.withheld !== null || undefined}>
           {caution}
         </p>
       ) : null}
-      {hit.answer !== null && !hit.disputed && !hit.hedged ? <p className="answer-line">{hit.answer}</p> : null}
+      {hit.rightWords ? <p>Said to be misheard: “{hit.rightWords}”</p> : null}
+      {hit.answer !== null ? <p className="answer-line">{hit.answer}</p> : null}
       <div className="row">
         <Button onClick={onPlay}>Play {timeLabel(hit.start)}</Button>
-        {hit.answer !== null && !hit.disputed && !hit.hedged ? <Button onClick={copy}>Copy the answer</Button> : null}
+        {hit.answer !== null ? <Button onClick={copy}>Copy the answer</Button> : null}
         <a href={recordingPlace(hit.recordingId, "mark", { at: hit.start })}>Open at the Mark desk</a>
         {hit.disputed ? <a href={recordingPlace(hit.recordingId, "check")}>See the conflict</a> : null}
         <span className="small soft" role="status">

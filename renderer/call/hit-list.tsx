@@ -46,6 +46,7 @@ export function HitList({ hits, chosen, onChoose, onPlay }: HitListProps) {
                 in dispute
               </span>
             ) : null}
+            {hit.overruled ? <span className="chip">overruled</span> : null}
             {hit.hedged ? <span className="chip">hedged</span> : null}
           </span>
           <span className="hit-place small">

@@ -2,7 +2,7 @@ import { Toggle } from "@base-ui/react/toggle";
 import { ToggleGroup } from "@base-ui/react/toggle-group";
 import { type Conflict, promiseLabels, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
-import { asHeading, sideLetter, sideValue } from "../shared/claim-words.ts";
+import { asHeading, sideLetter, sideValues } from "../shared/claim-words.ts";
 import { type CheckItem, type ConflictFilter, conflictFilters, conflictQueue, openQuestions, sameItem, weightWord } from "./queue.ts";
 
 const filterLabels = { open: "Open", settled: "Settled", all: "All" } as const satisfies Record<ConflictFilter, string>;
@@ -130,10 +130,11 @@ function QueuePart({ name, none, empty, children }: QueuePartProps) {
 
 /** "A 235/60R15 at 2:18, B 255/60R15 at 4:36". */
 function sidesLine(conflict: Conflict, { analysis }: RecordingDetail): string {
+  const values = sideValues(conflict, analysis.claims);
   return conflict.sides
     .map((side, index) => {
       const claim = analysis.claims.find(({ id }) => id === side.claims[0]);
-      return `${sideLetter(index)} ${sideValue(side.value, side.unit, claim)}${claim ? ` at ${timeLabel(claim.start)}` : ""}`;
+      return `${sideLetter(index)} ${values[index]}${claim ? ` at ${timeLabel(claim.start)}` : ""}`;
     })
     .join(", ");
 }

@@ -1,8 +1,9 @@
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { cautions, type RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Button } from "../shared/button.tsx";
 import { useShortcuts } from "../shared/keys.ts";
+import { recordingPlace, replaceHash } from "../shared/place.ts";
 import { ShortcutSheet } from "../shared/shortcut-sheet.tsx";
 import { redo, undo } from "../shared/undo-bar.tsx";
 import "./check.css";
@@ -10,35 +11,54 @@ import { CheckQueue } from "./check-queue.tsx";
 import { checkActionOf, checkSheet } from "./check-shortcuts.ts";
 import { ConflictView } from "./conflict-view.tsx";
 import { MomentsView } from "./moments-view.tsx";
-import { type CheckItem, type ConflictFilter, checkItems, nextOpen, rulingsWithoutConflict, sameItem } from "./queue.ts";
+import {
+  type CheckItem,
+  type ConflictFilter,
+  checkItems,
+  itemOfPlace,
+  nextOpen,
+  placeOfItem,
+  rulingsWithoutConflict,
+  sameItem,
+} from "./queue.ts";
+import type { RulingDrafts } from "./ruling-draft.ts";
 import { RulingList } from "./ruling-list.tsx";
 
 export interface CheckScreenProps {
   readonly detail: RecordingDetail;
   readonly edit: Edit;
-  /** The conflict to open first. */
+  /** What the address names, so that going back in the browser comes to the same item. */
   readonly conflictKey: string | null;
+  readonly itemName: string | null;
+  readonly drafts: RulingDrafts;
 }
 
 /** The reviewer's desk. */
-export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
+export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: CheckScreenProps) {
   const { analysis, openConflictKeys } = detail;
   const [filter, setFilter] = useState<ConflictFilter>(() =>
     openConflictKeys.length > 0 && (conflictKey === null || openConflictKeys.includes(conflictKey)) ? "open" : "all",
   );
   const [sheet, setSheet] = useState(false);
   const items = checkItems(detail, filter);
-  // Kept from the start: what was just ruled on stays before the reviewer although the filter no longer lists it.
-  const [chosen, setChosen] = useState<CheckItem | null>(() =>
-    conflictKey === null ? (items[0] ?? null) : { kind: "conflict", key: conflictKey },
-  );
+  // In the address from the start: what was just ruled on stays before the reviewer although the filter no longer lists it.
+  const chosen = itemOfPlace(conflictKey, itemName);
   const shown = chosen ?? items[0] ?? null;
+  const hashOf = (item: CheckItem) => recordingPlace(detail.summary.id, "check", placeOfItem(item));
+  const unnamed = chosen === null && shown ? hashOf(shown) : null;
+  useEffect(() => {
+    if (unnamed !== null) replaceHash(unnamed);
+  }, [unnamed]);
+  const setChosen = (item: CheckItem) => {
+    window.location.hash = hashOf(item);
+  };
   const conflict = shown?.kind === "conflict" ? analysis.conflicts.find(({ key }) => key === shown.key) : undefined;
 
   const move = (by: 1 | -1) => {
     const at = items.findIndex((item) => sameItem(shown, item));
     const next = items[Math.min(items.length - 1, Math.max(0, at + by))];
-    if (next) setChosen(next);
+    // A step through the list is no place to go back to.
+    if (next) replaceHash(hashOf(next));
   };
   const goNext = () => {
     const key = nextOpen(analysis.conflicts, openConflictKeys, shown?.kind === "conflict" ? shown.key : null);
@@ -66,6 +86,7 @@ export function CheckScreen({ detail, edit, conflictKey }: CheckScreenProps) {
             conflict={conflict}
             detail={detail}
             edit={edit}
+            drafts={drafts}
             onNext={openConflictKeys.some((key) => key !== conflict.key) ? goNext : null}
           />
         ) : null}

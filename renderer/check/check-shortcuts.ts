@@ -27,7 +27,7 @@ export const checkSheet: readonly SheetGroup[] = [
     name: "Ruling",
     shortcuts: [
       { key: "1", words: "side A stands; the next digits choose the other rulings in their order" },
-      { key: "Ctrl+Enter", words: "rule, from the reason's field" },
+      { key: "Ctrl+Enter", words: "decide, from the reason's field" },
     ],
   },
 ];

@@ -8,6 +8,7 @@ import { useShortcuts } from "../shared/keys.ts";
 import { checkActionOf } from "./check-shortcuts.ts";
 import { ConflictGrounds } from "./conflict-grounds.tsx";
 import { rulingsOn } from "./queue.ts";
+import type { RulingDrafts } from "./ruling-draft.ts";
 import { RulingForm } from "./ruling-form.tsx";
 import { RulingList } from "./ruling-list.tsx";
 import { SideCard } from "./side-card.tsx";
@@ -18,6 +19,7 @@ export interface ConflictViewProps {
   readonly edit: Edit;
   /** Goes to the next open conflict; null when there is none. */
   readonly onNext: (() => void) | null;
+  readonly drafts: RulingDrafts;
 }
 
 /** What a side's card hands up, so that both can be heard in turn. */
@@ -27,7 +29,7 @@ export interface Hearing {
 }
 
 /** One conflict: its moments side by side, why they cannot all hold, and the ruling. */
-export function ConflictView({ conflict, detail, edit, onNext }: ConflictViewProps) {
+export function ConflictView({ conflict, detail, edit, onNext, drafts }: ConflictViewProps) {
   /** Which sides stand left and right; a conflict may have more than two. */
   const [pair, setPair] = useState<readonly [number, number]>([0, 1]);
   const hearings = useRef<[Hearing | null, Hearing | null]>([null, null]);
@@ -61,7 +63,7 @@ export function ConflictView({ conflict, detail, edit, onNext }: ConflictViewPro
         </div>
         <div className="row">
           <span className="chip" data-kind={open ? "dispute" : "settled"}>
-            {open ? "open" : "settled"}
+            {open ? "in dispute" : "settled"}
           </span>
           <Button shortcut="H" onClick={hearBoth}>
             Hear both
@@ -90,7 +92,7 @@ export function ConflictView({ conflict, detail, edit, onNext }: ConflictViewPro
         ))}
       </div>
       <ConflictGrounds conflict={conflict} detail={detail} pair={pair} />
-      <RulingForm conflict={conflict} detail={detail} edit={edit} />
+      <RulingForm conflict={conflict} detail={detail} edit={edit} drafts={drafts} />
       {rulings.length > 0 ? (
         <section className="check-part" aria-labelledby="rulings-heading">
           <h3 id="rulings-heading">Rulings</h3>

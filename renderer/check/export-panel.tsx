@@ -1,6 +1,14 @@
 import { Checkbox } from "@base-ui/react/checkbox";
 import { useEffect, useState } from "react";
-import { cautions, type ExportFormat, exportFormats, type Output, type Problem, type RecordingDetail } from "../../shared-types/index.ts";
+import {
+  cautions,
+  type ExportFormat,
+  exportFormats,
+  type Output,
+  type Problem,
+  type RecordingDetail,
+  timeLabel,
+} from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
@@ -8,6 +16,7 @@ import { counted } from "../shared/count.ts";
 import { Ask, Modal } from "../shared/dialog.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { bytesLabel, exportWords } from "./export-formats.ts";
+import { joinedChapters, shortestChapterSeconds } from "./joined-chapters.ts";
 import "./export-panel.css";
 
 export interface ExportPanelProps {
@@ -103,7 +112,7 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
           <div className="row">
             <h3 id="preview-heading">{preview.fileName}</h3>
             <Button weight="quiet" onClick={() => setPreview(null)}>
-              Put away
+              Close the preview
             </Button>
           </div>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
@@ -121,13 +130,31 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
         onYes={() => write(true)}
         onNo={() => setInTheWay(null)}
       >
-        <p className="export-in-the-way">{inTheWay?.message}</p>
+        <FilesInTheWay message={inTheWay?.message ?? ""} />
       </Ask>
     </>
   );
 }
 
-function ExportNotes({ detail: { summary, lap, findingProposals } }: { readonly detail: RecordingDetail }) {
+/** The refusal's message has a line for the folder, one for each file, and what was done about it. */
+function FilesInTheWay({ message }: { readonly message: string }) {
+  const [folder, ...rest] = message.split("\n");
+  return (
+    <div className="export-in-the-way">
+      <p>{folder}</p>
+      <ul>
+        {rest.slice(0, -1).map((name) => (
+          <li key={name}>{name}</li>
+        ))}
+      </ul>
+      <p>They are replaced by what the library says now.</p>
+    </div>
+  );
+}
+
+function ExportNotes({ detail: { summary, lap, findingProposals, analysis } }: { readonly detail: RecordingDetail }) {
+  const joined = joinedChapters(lap);
+  const denied = analysis.denials.length;
   const { openConflicts } = summary.counts;
   const proposedSpans = lap.filter((span) => span.zoneSpanId === null).length;
   return (
@@ -140,6 +167,17 @@ function ExportNotes({ detail: { summary, lap, findingProposals } }: { readonly 
       ) : (
         <li>No conflict is open.</li>
       )}
+      {denied > 0 ? (
+        <li className="export-open">
+          {counted(denied, "claim is denied by the stock sheet and is", "claims are denied by the stock sheet and are")} marked as such.
+        </li>
+      ) : null}
+      {joined.length > 0 ? (
+        <li>
+          {counted(joined.length, "chapter is", "chapters are")} under {shortestChapterSeconds} seconds and joined to a neighbour:{" "}
+          {joined.map(({ title, start }) => `${title} (${timeLabel(start)})`).join(", ")}.
+        </li>
+      ) : null}
       {proposedSpans > 0 ? (
         <li>{counted(proposedSpans, "chapter is only proposed and is", "chapters are only proposed and are")} marked as such.</li>
       ) : null}

@@ -94,7 +94,7 @@ export function MomentsView({ item, detail, edit }: MomentsViewProps) {
   const picture = useRecordingClock(detail.summary);
   const { clock } = picture;
   const { analysis, captions } = detail;
-  const notes = useMemo(() => captionNotes(analysis), [analysis]);
+  const notes = useMemo(() => captionNotes(analysis, detail.rulings), [analysis, detail.rulings]);
   const described = describeItem(item, detail);
   const claims = (described?.claims ?? []).flatMap((id) => analysis.claims.find((claim) => claim.id === id) ?? []);
   const lone = described?.caption === null || described?.caption === undefined ? undefined : captions[described.caption];

@@ -11,6 +11,21 @@ export type CheckItem =
   | { readonly kind: "remark"; readonly key: string }
   | { readonly kind: "doubtful"; readonly key: string };
 
+const itemKinds = ["denial", "promise", "remark", "doubtful"] as const satisfies readonly Exclude<CheckItem["kind"], "conflict">[];
+
+/** The item that an address names; null where it names none. */
+export function itemOfPlace(conflictKey: string | null, itemName: string | null): CheckItem | null {
+  if (conflictKey !== null) return { kind: "conflict", key: conflictKey };
+  const [kind = "", ...key] = itemName?.split(":") ?? [];
+  const known = itemKinds.find((one) => one === kind);
+  return known ? { kind: known, key: key.join(":") } : null;
+}
+
+/** How an address names an item. */
+export function placeOfItem({ kind, key }: CheckItem): { conflict: string } | { item: string } {
+  return kind === "conflict" ? { conflict: key } : { item: `${kind}:${key}` };
+}
+
 export function sameItem(a: CheckItem | null, b: CheckItem): boolean {
   return a !== null && a.kind === b.kind && a.key === b.key;
 }

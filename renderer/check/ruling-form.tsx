@@ -2,36 +2,43 @@ import { useState } from "react";
 import type { Conflict, RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Button } from "../shared/button.tsx";
+import { sideLetter, sideValues } from "../shared/claim-words.ts";
 import { useInitials } from "../shared/initials.tsx";
 import { useShortcuts } from "../shared/keys.ts";
 import { TextField } from "../shared/text-field.tsx";
 import { choiceOfKey } from "./check-shortcuts.ts";
-import { faultsOfRuling, type RulingOption, rulingOptions } from "./ruling-draft.ts";
+import { emptyRuling, faultsOfRuling, type RulingDraft, type RulingDrafts, rulingOptions, sideOfRuling } from "./ruling-draft.ts";
 import "./ruling.css";
 
 export interface RulingFormProps {
   readonly conflict: Conflict;
   readonly detail: RecordingDetail;
   readonly edit: Edit;
+  readonly drafts: RulingDrafts;
 }
 
-export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
+export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) {
   const { initials } = useInitials();
-  const [option, setOption] = useState<RulingOption | null>(null);
-  const [reason, setReason] = useState("");
-  const [rightWords, setRightWords] = useState("");
+  const [draft, setDraft] = useState(() => drafts.get(conflict.key) ?? emptyRuling);
+  const { option, misheard, reason, rightWords } = draft;
+  const set = (change: Partial<RulingDraft>) => {
+    const next = { ...draft, ...change };
+    drafts.set(conflict.key, next);
+    setDraft(next);
+  };
   const [tried, setTried] = useState(false);
   /** Whoever chose by digit goes on typing; whoever walks the choices with the arrow keys must not be carried away from them. */
   const [byDigit, setByDigit] = useState(false);
   const options = rulingOptions(conflict);
-  const found = faultsOfRuling({ option, reason, rightWords });
+  const values = sideValues(conflict, detail.analysis.claims);
+  const found = faultsOfRuling(draft);
   const faults = tried ? found : {};
   const ruledBefore = detail.rulings.some((ruling) => ruling.conflictKey === conflict.key);
   useShortcuts((key) => {
     const chosen = options[choiceOfKey(key) ?? -1];
     if (!chosen) return false;
     setByDigit(true);
-    setOption(chosen);
+    set({ option: chosen });
     return true;
   });
 
@@ -43,17 +50,16 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
       {
         conflictKey: conflict.key,
         decision: option.decision,
-        side: option.side,
+        side: sideOfRuling(draft),
         reason: reason.trim(),
         rightWords: option.decision === "recogniser-error" ? rightWords.trim() : null,
       },
-      `Ruled on ${conflict.topic}: ${option.label}`,
+      `Decided on ${conflict.topic}: ${option.label}`,
     );
     // A refused ruling stays in the form, so that nothing typed is lost.
     if (!saved) return;
-    setOption(null);
-    setReason("");
-    setRightWords("");
+    drafts.delete(conflict.key);
+    setDraft(emptyRuling);
     setTried(false);
   };
 
@@ -70,7 +76,7 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
       }}
     >
       <fieldset className="ruling-options">
-        <legend>{ruledBefore ? "Rule again; the ruling before is kept as superseded" : "Your ruling"}</legend>
+        <legend>{ruledBefore ? "Decide again; the ruling before is kept as superseded" : "Your ruling"}</legend>
         {options.map((one, index) => (
           <label key={one.label} className="ruling-option">
             <input
@@ -80,7 +86,7 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
               checked={option?.decision === one.decision && option.side === one.side}
               onChange={() => {
                 setByDigit(false);
-                setOption(one);
+                set({ option: one });
               }}
             />
             {one.label}
@@ -92,11 +98,29 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
       {option?.decision === "look-at-vehicle" ? <p className="small soft">The conflict stays open until someone has looked.</p> : null}
       {option ? (
         <div className="ruling-words">
-          {option?.decision === "recogniser-error" ? (
+          {option.decision === "recogniser-error" ? (
+            <fieldset className="ruling-options ruling-misheard">
+              <legend>Which side was misheard?</legend>
+              {values.map((value, index) => (
+                <label key={sideLetter(index)} className="ruling-option">
+                  <input
+                    type="radio"
+                    name="misheard"
+                    className="cover"
+                    checked={misheard === index}
+                    onChange={() => set({ misheard: index })}
+                  />
+                  {sideLetter(index)}: {value}
+                </label>
+              ))}
+              {faults.misheard ? <span className="small field-fault">{faults.misheard}</span> : null}
+            </fieldset>
+          ) : null}
+          {option.decision === "recogniser-error" ? (
             <TextField
               label="The right words"
               value={rightWords}
-              onChange={setRightWords}
+              onChange={(words) => set({ rightWords: words })}
               fault={faults.rightWords}
               maxLength={500}
               autoFocus={byDigit}
@@ -105,7 +129,7 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
           <TextField
             label="Reason"
             value={reason}
-            onChange={setReason}
+            onChange={(words) => set({ reason: words })}
             fault={faults.reason}
             maxLength={2000}
             rows={1}
@@ -113,7 +137,7 @@ export function RulingForm({ conflict, detail, edit }: RulingFormProps) {
           />
           <div className="row">
             <Button type="submit" weight="main" aria-keyshortcuts="Control+Enter">
-              Rule
+              Decide
             </Button>
             <span className="small soft">{initials ? `signed ${initials}` : "your initials are asked for"}</span>
           </div>

@@ -4,9 +4,11 @@ import "./ruling.css";
 
 /** What a ruling decided, in words: "B stands: 255/60R15". */
 function rulingLine(ruling: Ruling): string {
-  if (ruling.decision !== "side-stands" || ruling.side === null) return decisionLabels[ruling.decision];
+  if (ruling.side === null || (ruling.decision !== "side-stands" && ruling.decision !== "recogniser-error"))
+    return decisionLabels[ruling.decision];
   const value = ruling.sideValues[ruling.side];
-  return `${sideLetter(ruling.side)} stands${value === undefined ? "" : `: ${value}`}`;
+  const side = `${sideLetter(ruling.side)} ${ruling.decision === "side-stands" ? "stands" : "was misheard"}`;
+  return value === undefined ? side : `${side}: ${value}`;
 }
 
 /** Rulings as they were made; superseded ones stay readable and are marked as such. */

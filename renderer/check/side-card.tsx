@@ -5,7 +5,7 @@ import { useRecordingClock } from "../player/use-recording-clock.ts";
 import { Button } from "../shared/button.tsx";
 import { captionNotes } from "../shared/caption-segments.ts";
 import { Choice } from "../shared/choice.tsx";
-import { sideLetter, sideValue } from "../shared/claim-words.ts";
+import { sideLetter, sideValues } from "../shared/claim-words.ts";
 import { MarkedCaption } from "../shared/marked-caption.tsx";
 import { recordingPlace } from "../shared/place.ts";
 import { ZoneSwatch } from "../shared/zone-patterns.tsx";
@@ -37,7 +37,7 @@ export function SideCard({ conflict, sideIndex, seatKey, detail, onSide, onHear,
   const claim = claims[Math.min(moment, claims.length - 1)];
   const picture = useRecordingClock(detail.summary);
   const { clock } = picture;
-  const notes = useMemo(() => captionNotes(detail.analysis), [detail.analysis]);
+  const notes = useMemo(() => captionNotes(detail.analysis, detail.rulings), [detail.analysis, detail.rulings]);
   const tellHearing = useEffectEvent(hearingRef);
   // By moments, not by the claim itself: a ruling brings a new copy of the same claim, which must not move the picture.
   const start = claim?.start ?? null;
@@ -53,7 +53,7 @@ export function SideCard({ conflict, sideIndex, seatKey, detail, onSide, onHear,
   if (!side) return null;
 
   const letter = sideLetter(sideIndex);
-  const value = sideValue(side.value, side.unit, claim);
+  const value = sideValues(conflict, detail.analysis.claims)[sideIndex] ?? "";
   const repairs = claim ? detail.analysis.repairs.filter((repair) => claim.repairs.includes(repair.id)) : [];
   return (
     <section className="side" aria-label={`Side ${letter}: ${value}`}>

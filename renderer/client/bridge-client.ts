@@ -32,5 +32,7 @@ export function bridgeClient(bridge: HostBridge<File>): Client {
       return OfferedFile.parse(valueOfReply(await bridge.offerFile(file), "The desktop"));
     },
     mediaUrl: (recordingId) => bridge.mediaUrl(recordingId),
+    // The window and its host are one program.
+    onAway: () => () => {},
   };
 }

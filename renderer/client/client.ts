@@ -9,6 +9,8 @@ export interface Client {
   /** Hands a picked or dropped file to the host, which answers with the id that `recording.import` takes. */
   offerFile(file: File): Promise<OfferedFile>;
   mediaUrl(recordingId: string): string;
+  /** Tells when the host goes away and when it is back, at once with how it is now. @returns a function that stops listening. */
+  onAway(listener: (away: boolean) => void): () => void;
 }
 
 /** A failure that the host described; `problem.message` is written for the person. */

@@ -33,6 +33,10 @@ async function fetchReply(url: string, request: RequestInit): Promise<unknown> {
 export function httpClient(): Client {
   // One stream for all listeners; browsers allow few connections to one host.
   let stream: EventSource | null = null;
+  const opened = () => {
+    stream ??= new EventSource(addresses.events);
+    return stream;
+  };
   return {
     async call<Name extends MethodName>(name: Name, input: Input<Name>) {
       const reply = await fetchReply(`${addresses.rpc}${name}`, {
@@ -43,12 +47,11 @@ export function httpClient(): Client {
       return valueOfReply(reply, "The host") as Output<Name>;
     },
     on<Name extends EventName>(name: Name, listener: (payload: EventPayload<Name>) => void) {
-      stream ??= new EventSource(addresses.events);
       const hear = (message: MessageEvent<string>) => {
         const payload = payloadOfEvent(name, JSON.parse(message.data));
         if (payload) listener(payload);
       };
-      const source = stream;
+      const source = opened();
       source.addEventListener(name, hear);
       return () => source.removeEventListener(name, hear);
     },
@@ -59,6 +62,18 @@ export function httpClient(): Client {
         body: file,
       });
       return OfferedFile.parse(valueOfReply(answer, "The host"));
+    },
+    onAway(listener) {
+      // The browser reconnects by itself and tells both ends of the gap.
+      const source = opened();
+      const gone = () => listener(true);
+      const back = () => listener(false);
+      source.addEventListener("error", gone);
+      source.addEventListener("open", back);
+      return () => {
+        source.removeEventListener("error", gone);
+        source.removeEventListener("open", back);
+      };
     },
     mediaUrl: (recordingId) => `${addresses.media}${encodeURIComponent(recordingId)}`,
   };

@@ -1,4 +1,4 @@
-import { createContext, useContext, useEffect, useEffectEvent } from "react";
+import { createContext, useContext, useEffect, useEffectEvent, useState } from "react";
 import type { EventName, EventPayload } from "../../shared-types/index.ts";
 import { bridgeClient } from "./bridge-client.ts";
 import type { Client } from "./client.ts";
@@ -21,4 +21,12 @@ export function useHostEvent<Name extends EventName>(name: Name, listener: (payl
   const client = useClient();
   const hear = useEffectEvent(listener);
   useEffect(() => client.on(name, (payload) => hear(payload)), [client, name]);
+}
+
+/** Whether the host is away now. */
+export function useHostAway(): boolean {
+  const client = useClient();
+  const [away, setAway] = useState(false);
+  useEffect(() => client.onAway(setAway), [client]);
+  return away;
 }

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { Input, MethodName, Output, Problem, RecordingDetail } from "../../shared-types/index.ts";
 import { useInitials } from "../shared/initials.tsx";
 import { problemOf } from "./client.ts";
-import { useClient, useHostEvent } from "./use-client.ts";
+import { useClient, useHostAway, useHostEvent } from "./use-client.ts";
 
 /** Methods that make one edit and answer with the recording as it then stands on disk. */
 export type EditName = {
@@ -23,6 +23,8 @@ export interface OpenRecording {
   readonly problem: Problem | null;
   readonly dismissProblem: () => void;
   readonly saving: boolean;
+  /** True while the host does not answer: what is shown may no longer be what is on disk. */
+  readonly away: boolean;
   /** What the last edit did, in words, for the live region. */
   readonly lastSaved: string;
   readonly edit: Edit;
@@ -88,5 +90,6 @@ export function useRecording(recordingId: string): OpenRecording {
   );
 
   const dismissProblem = useCallback(() => setProblem(null), []);
-  return { detail, problem, dismissProblem, saving: pending > 0, lastSaved, edit };
+  const away = useHostAway() || problem?.code === "host-unreachable";
+  return { detail, problem, dismissProblem, saving: pending > 0, away, lastSaved, edit };
 }

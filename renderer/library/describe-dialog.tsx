@@ -34,12 +34,9 @@ export function DescribeDialog({ recording, onClose, onSaved }: DescribeDialogPr
       open
       onClose={onClose}
       foot={
-        <>
-          <Button onClick={onClose}>Leave as it was</Button>
-          <Button weight="main" onClick={save} disabled={Object.keys(faults).length > 0}>
-            Save
-          </Button>
-        </>
+        <Button weight="main" onClick={save} disabled={Object.keys(faults).length > 0}>
+          Save
+        </Button>
       }
     >
       <DescriptionFields draft={draft} faults={faults} onChange={setDraft} />

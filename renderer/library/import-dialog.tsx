@@ -3,7 +3,7 @@ import type { Problem } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient, useHostEvent } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
-import { Modal } from "../shared/dialog.tsx";
+import { Ask, Modal } from "../shared/dialog.tsx";
 import { recordingPlace } from "../shared/place.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { DescriptionFields } from "./description-fields.tsx";
@@ -38,6 +38,8 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
   const [tried, setTried] = useState(false);
   const [working, setWorking] = useState<string | null>(null);
   const [problem, setProblem] = useState<{ part: ImportPart | null; problem: Problem } | null>(null);
+  /** The transcript is in the library already; the person is asked whether it is meant. */
+  const [known, setKnown] = useState<Problem | null>(null);
   useHostEvent("analysis.progress", (progress) => {
     if (working) setWorking(`Reading: ${progress.pass}, ${progress.done} of ${progress.of}`);
   });
@@ -49,7 +51,8 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
     if (part === "transcript" && file && draft.title === "") setDraft({ ...draft, title: titleOfFileName(file.name) });
   };
 
-  const run = async () => {
+  const run = async (again: boolean) => {
+    setKnown(null);
     setTried(true);
     setProblem(null);
     if (!parts.transcript) {
@@ -80,13 +83,15 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
         video: ids.video,
         stockSheet: ids.stockSheet,
         ...descriptionOfDraft(draft),
+        again,
       });
       onImported();
       onClose();
       window.location.hash = recordingPlace(summary.id, "mark");
     } catch (thrown) {
       const met = problemOf(thrown);
-      setProblem({ part: partAtFault(met, parts), problem: met });
+      if (met.code === "transcript-known") setKnown(met);
+      else setProblem({ part: partAtFault(met, parts), problem: met });
       setWorking(null);
     }
   };
@@ -102,8 +107,7 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
           <span className="soft import-state" role="status">
             {working ?? ""}
           </span>
-          <Button onClick={onClose}>Leave</Button>
-          <Button weight="main" onClick={() => void run()} disabled={working !== null}>
+          <Button weight="main" onClick={() => void run(false)} disabled={working !== null}>
             Import
           </Button>
         </>
@@ -125,6 +129,19 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
         </section>
         <DescriptionFields draft={draft} faults={faults} onChange={setDraft} />
       </div>
+      <p className="small soft">
+        Stock number, model year and vehicle that you leave empty are taken from the stock sheet where it has them.
+      </p>
+      <Ask
+        title="Import the same transcript again?"
+        open={known !== null}
+        yes="Import it again"
+        no="Do not import"
+        onYes={() => void run(true)}
+        onNo={() => setKnown(null)}
+      >
+        <p>{known?.message}</p>
+      </Ask>
       {problem && problem.part === null ? <ProblemNote problem={problem.problem} /> : null}
     </Modal>
   );

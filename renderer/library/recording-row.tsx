@@ -37,9 +37,9 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove }: Rec
         name="Mark"
         to={recordingPlace(recording.id, "mark")}
         title={recording.title}
-        state={counts.proposals > 0 ? `${counted(counts.proposals, "proposal", "proposals")} left` : "no proposals left"}
+        state={proposalsLine(counts)}
         more={counted(counts.findings, "finding", "findings")}
-        done={counts.proposals === 0}
+        done={counts.proposals + counts.proposedZones === 0}
       />
       <DeskState
         name="Check"
@@ -77,6 +77,15 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove }: Rec
       </Menu.Root>
     </li>
   );
+}
+
+/** What waits at the Mark desk, counted as its tabs count it. */
+export function proposalsLine({ proposals, proposedZones }: Pick<RecordingSummary["counts"], "proposals" | "proposedZones">): string {
+  const waiting = [
+    proposals > 0 ? counted(proposals, "finding", "findings") : "",
+    proposedZones > 0 ? counted(proposedZones, "zone", "zones") : "",
+  ].filter(Boolean);
+  return waiting.length > 0 ? `proposed: ${waiting.join(", ")}` : "no proposals left";
 }
 
 interface DeskStateProps {

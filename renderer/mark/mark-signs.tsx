@@ -16,7 +16,7 @@ export function MarkSigns() {
           words
         </mark>
       </SheetSign>
-      <SheetSign words="a claim in an open conflict">
+      <SheetSign words="a claim in dispute: its conflict is open">
         <mark className="claim" data-kind="disputed">
           words
         </mark>

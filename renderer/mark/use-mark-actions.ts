@@ -35,7 +35,10 @@ export function useMarkActions({ detail, edit, clock, keeper, onNewFinding }: Ma
   const now = () => clock.read().time;
   const here = () => spanAt(detail.lap, now());
 
-  const acceptZones = (start: number, end: number) => edit("zone.accept", { start, end }, "Zone spans accepted");
+  const acceptZones = (start: number, end: number) => {
+    const count = detail.lap.filter((span) => span.zoneSpanId === null && span.start < end && span.end > start).length;
+    return edit("zone.accept", { start, end }, count === 1 ? "Zone span accepted" : `${count} zone spans accepted`);
+  };
   const acceptFindings = (keys: string[]) =>
     keys.length > 0 ? edit("finding.accept", { proposalKeys: keys }, `${counted(keys.length, "finding", "findings")} accepted`) : undefined;
   const moveBorder = (from: number, to: number) => void edit("zone.moveBorder", { from, to }, `Border moved to ${timeLabel(to)}`);

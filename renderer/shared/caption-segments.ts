@@ -1,4 +1,4 @@
-import type { Analysis, Claim, Conflict, Repair } from "../../shared-types/index.ts";
+import { type Analysis, type Claim, type Conflict, misheardClaims, type Repair, type Ruling } from "../../shared-types/index.ts";
 
 /** What the analysis knows about one caption's words. */
 export interface CaptionNotes {
@@ -6,15 +6,20 @@ export interface CaptionNotes {
   readonly repairs: readonly Repair[];
   /** Why the words may not be speech about this vehicle; null where they are. */
   readonly doubtful: string | null;
+  /** What was really said, where a ruling says that words of this caption were misheard. */
+  readonly rightWords: readonly string[];
 }
 
-const noNotes: CaptionNotes = { claims: [], repairs: [], doubtful: null };
+const noNotes: CaptionNotes = { claims: [], repairs: [], doubtful: null, rightWords: [] };
 
 /** Notes by caption index, made once for a recording. */
-export function captionNotes(analysis: Pick<Analysis, "claims" | "repairs" | "doubtful">): (caption: number) => CaptionNotes {
-  const notes = new Map<number, { claims: Claim[]; repairs: Repair[]; doubtful: string | null }>();
+export function captionNotes(
+  analysis: Pick<Analysis, "claims" | "repairs" | "doubtful" | "conflicts">,
+  rulings: readonly Ruling[],
+): (caption: number) => CaptionNotes {
+  const notes = new Map<number, { claims: Claim[]; repairs: Repair[]; doubtful: string | null; rightWords: string[] }>();
   const of = (caption: number) => {
-    const found = notes.get(caption) ?? { claims: [], repairs: [], doubtful: null };
+    const found = notes.get(caption) ?? { claims: [], repairs: [], doubtful: null, rightWords: [] };
     notes.set(caption, found);
     return found;
   };
@@ -23,6 +28,14 @@ export function captionNotes(analysis: Pick<Analysis, "claims" | "repairs" | "do
   for (const repair of analysis.repairs)
     for (const caption of new Set(repair.spans.map((span) => span.caption))) of(caption).repairs.push(repair);
   for (const doubtful of analysis.doubtful) of(doubtful.caption).doubtful = doubtful.why;
+  const misheard = misheardClaims(analysis.conflicts, rulings);
+  for (const claim of analysis.claims) {
+    const words = misheard.get(claim.id);
+    const last = claim.spans.at(-1);
+    if (words === undefined || !last) continue;
+    const { rightWords } = of(last.caption);
+    if (!rightWords.includes(words)) rightWords.push(words);
+  }
   return (caption) => notes.get(caption) ?? noNotes;
 }
 

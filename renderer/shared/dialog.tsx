@@ -1,6 +1,6 @@
 import { AlertDialog } from "@base-ui/react/alert-dialog";
 import { Dialog } from "@base-ui/react/dialog";
-import type { ReactNode } from "react";
+import { type ReactNode, useRef } from "react";
 import { Button } from "./button.tsx";
 import "./dialog.css";
 
@@ -13,17 +13,27 @@ export interface ModalProps {
   readonly wide?: boolean;
 }
 
+const firstField = ':is(input, textarea, button, a[href], [role="checkbox"]):not([type="file"], [tabindex="-1"], :disabled)';
+
 export function Modal({ title, open, onClose, children, foot, wide }: ModalProps) {
+  const body = useRef<HTMLDivElement>(null);
   return (
     <Dialog.Root open={open} onOpenChange={(next) => (next ? undefined : onClose())}>
       <Dialog.Portal>
         <Dialog.Backdrop className="dialog-backdrop" />
-        <Dialog.Popup className="dialog" data-size={wide ? "wide" : undefined}>
+        <Dialog.Popup
+          className="dialog"
+          data-size={wide ? "wide" : undefined}
+          // Whoever opens a dialog came for its fields; the way out has Escape.
+          initialFocus={() => body.current?.querySelector<HTMLElement>(firstField) ?? true}
+        >
           <div className="dialog-head">
             <Dialog.Title className="dialog-title">{title}</Dialog.Title>
             <Dialog.Close render={<Button weight="quiet" />}>Close</Dialog.Close>
           </div>
-          <div className="dialog-body">{children}</div>
+          <div className="dialog-body" ref={body}>
+            {children}
+          </div>
           {foot ? <div className="dialog-foot">{foot}</div> : null}
         </Dialog.Popup>
       </Dialog.Portal>

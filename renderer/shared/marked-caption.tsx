@@ -52,6 +52,11 @@ export const MarkedCaption = memo(function MarkedCaption({ caption, notes, dispu
           </span>
         );
       })}
+      {notes.rightWords.map((words) => (
+        <span key={words} className="misheard">
+          said to be misheard: “{words}”
+        </span>
+      ))}
       {notes.doubtful ? <span className="doubt">doubtful: {notes.doubtful}</span> : null}
     </span>
   );

@@ -5,45 +5,66 @@ export type Desk = "mark" | "check" | "call";
 /** Where in the application the page is; kept in the address after `#`, so that the browser's own back and forward work. */
 export type Place =
   | { readonly screen: "library" }
-  | { readonly screen: "call" }
+  | { readonly screen: "call"; readonly query: string }
   | {
       readonly screen: "recording";
       readonly desk: "mark" | "check";
       readonly id: string;
       readonly at: number | null;
       readonly conflict: string | null;
+      /** Something to check that is no conflict, as "kind:key". */
+      readonly item: string | null;
     };
 
 export function placeOfHash(hash: string): Place {
   const [path = "", query = ""] = hash.replace(/^#\/?/, "").split("?");
   const [first, id, desk] = path.split("/");
-  if (first === "call") return { screen: "call" };
+  if (first === "call") return { screen: "call", query: new URLSearchParams(query).get("ask") ?? "" };
   if (first === "recording" && id) {
     const asked = new URLSearchParams(query);
     const at = Number(asked.get("at") ?? Number.NaN);
     return {
       screen: "recording",
       desk: desk === "check" ? "check" : "mark",
-      id: decodeURIComponent(id),
+      id: decoded(id),
       at: Number.isFinite(at) && at >= 0 ? at : null,
       conflict: asked.get("conflict"),
+      item: asked.get("item"),
     };
   }
   return { screen: "library" };
 }
 
+/** An address that was cut or mistyped may hold a broken escape; it is then an id that no recording has. */
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
+
 export function hashOfPlace(place: Place): string {
   if (place.screen === "library") return "#/";
-  if (place.screen === "call") return "#/call";
+  if (place.screen === "call") return place.query === "" ? "#/call" : `#/call?${new URLSearchParams({ ask: place.query })}`;
   const query = new URLSearchParams();
   if (place.at !== null) query.set("at", String(place.at));
   if (place.conflict !== null) query.set("conflict", place.conflict);
+  if (place.item !== null) query.set("item", place.item);
   const tail = query.size > 0 ? `?${query}` : "";
   return `#/recording/${encodeURIComponent(place.id)}/${place.desk}${tail}`;
 }
 
-export function recordingPlace(id: string, desk: "mark" | "check", more: { at?: number; conflict?: string } = {}): string {
-  return hashOfPlace({ screen: "recording", desk, id, at: more.at ?? null, conflict: more.conflict ?? null });
+export function recordingPlace(id: string, desk: "mark" | "check", more: { at?: number; conflict?: string; item?: string } = {}): string {
+  const { at = null, conflict = null, item = null } = more;
+  return hashOfPlace({ screen: "recording", desk, id, at, conflict, item });
+}
+
+/** Puts the place that is shown into the address without a step of its own in the browser's history. */
+export function replaceHash(hash: string): void {
+  if (window.location.hash === hash) return;
+  window.history.replaceState(null, "", hash);
+  window.dispatchEvent(new HashChangeEvent("hashchange"));
 }
 
 const lastRecording = "roundwalk.last-recording";

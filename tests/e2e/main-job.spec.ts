@@ -55,7 +55,7 @@ test("the main job on the demo: play, jump to the underside, rule on a conflict,
     await queue.getByRole("button", { name: /axle ratio/i }).click();
     await page.getByRole("radio", { name: /B stands/ }).check({ force: true });
     await page.getByLabel("Reason").fill("The tag on the cover was read on the lift.");
-    await page.getByRole("button", { name: "Rule", exact: true }).click();
+    await page.getByRole("button", { name: "Decide", exact: true }).click();
     await page.getByRole("textbox", { name: "Initials" }).fill("RT");
     await page.getByRole("button", { name: "Use these initials" }).click();
     await expect(page.getByText(`${open - 1} left of ${open}`)).toBeVisible();

@@ -101,7 +101,8 @@ test.describe("a recording of one's own", () => {
     await page.keyboard.press("f");
     const form = page.getByRole("form", { name: /finding/i });
     await form.getByLabel(/seen/i).fill("Light surface rust on the frame");
-    await page.keyboard.press("Enter");
+    await form.getByRole("radio", { name: "Worn" }).check({ force: true });
+    await form.getByLabel(/seen/i).press("Enter");
     await sign(page);
     const findings = page.getByRole("list", { name: "Findings" });
     await expect(findings).toContainText("Light surface rust on the frame");

@@ -61,7 +61,7 @@ export function sampleDetail(): RecordingDetail {
       importedAt: "2026-01-05T10:00:00.000Z",
       hasVideo: true,
       videoFound: true,
-      counts: { captions: 3, claims: 6, findings: 1, proposals: 1, conflicts: 2, openConflicts: 1 },
+      counts: { captions: 3, claims: 6, findings: 1, proposals: 1, proposedZones: 0, conflicts: 2, openConflicts: 1 },
     },
     transcriptFile: "kestrel.vtt",
     transcriptFormat: "webvtt",

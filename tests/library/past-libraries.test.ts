@@ -23,7 +23,8 @@ describe("libraries of every form that was ever given out", () => {
     const folder = temporaryFolder();
     copyFileSync(join(place, `form-${form}.sqlite`), join(folder, "library.sqlite"));
     const written = JSON.parse(readFileSync(join(place, `form-${form}.json`), "utf8"));
-    // Lists that a later form added are empty in an older library, until its recordings are analysed again.
+    // What is counted or listed only since is empty in an older library, until its recordings are analysed again.
+    written.summary.counts.proposedZones ??= 0;
     const kept = RecordingDetail.parse({ trustedCaptions: [], ...written, analysis: { promises: [], questions: [], ...written.analysis } });
     const { handlers, parts } = sampleApplication({ folder });
     const recordingId = kept.summary.id;

@@ -17,7 +17,7 @@ test("the words of a claim and of its repair are told apart, and the reading com
   const text = "and the rears are to 35 60 15s I think";
   const claims = [claimOn("c1", [{ caption: 0, start: 4, end: 30 }])];
   const repairs = [repairOn("r1", [{ caption: 0, start: 18, end: 30 }])];
-  const segments = captionSegments(0, text, captionNotes({ claims, repairs, doubtful: [] })(0));
+  const segments = captionSegments(0, text, captionNotes({ claims, repairs, doubtful: [], conflicts: [] }, [])(0));
   expect(segments.map(({ text, claims, repair, repairEnds }) => [text, claims.length, repair?.meant ?? null, repairEnds])).toEqual([
     ["and ", 0, null, false],
     ["the rears are ", 1, null, false],
@@ -31,7 +31,7 @@ test("a repair over two captions shows its reading only in the second", () => {
     { caption: 0, start: 14, end: 19 },
     { caption: 1, start: 0, end: 8 },
   ]);
-  const notes = captionNotes({ claims: [], repairs: [repair], doubtful: [] });
+  const notes = captionNotes({ claims: [], repairs: [repair], doubtful: [], conflicts: [] }, []);
   expect(captionSegments(0, "the rears are to 35", notes(0)).filter((segment) => segment.repairEnds)).toEqual([]);
   expect(
     captionSegments(1, "60 15s, y", notes(1))
@@ -54,7 +54,7 @@ test("whatever the spans, the runs put together are the text as it came", () => 
       (text, claimSpans, repairSpans) => {
         const claims = claimSpans.map((spans, index) => claimOn(`c${index}`, spans));
         const repairs = repairSpans.map((one, index) => repairOn(`r${index}`, [one]));
-        const segments = captionSegments(0, text, captionNotes({ claims, repairs, doubtful: [] })(0));
+        const segments = captionSegments(0, text, captionNotes({ claims, repairs, doubtful: [], conflicts: [] }, [])(0));
         expect(segments.map((segment) => segment.text).join("")).toBe(text);
         expect(segments.map((segment) => segment.start)).toEqual(
           [...new Set(segments.map((segment) => segment.start))].sort((a, b) => a - b),

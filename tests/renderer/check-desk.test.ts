@@ -1,16 +1,21 @@
 import { describe, expect, test } from "vitest";
+import { chapterMarks, shortestChapterSeconds as shortestWritten } from "../../electron/exports/chapter-marks.ts";
+import { joinedChapters, shortestChapterSeconds } from "../../renderer/check/joined-chapters.ts";
 import {
   checkItems,
   conflictQueue,
+  itemOfPlace,
   nextOpen,
   openQuestions,
+  placeOfItem,
   rulingsOn,
   rulingsWithoutConflict,
   sheetFieldsAbout,
   weightWord,
 } from "../../renderer/check/queue.ts";
-import { faultsOfRuling, rulingOptions } from "../../renderer/check/ruling-draft.ts";
+import { emptyRuling, faultsOfRuling, rulingOptions, sideOfRuling } from "../../renderer/check/ruling-draft.ts";
 import { tireShape } from "../../renderer/check/tire-size.ts";
+import { sideValues } from "../../renderer/shared/claim-words.ts";
 import type { Conflict, Ruling } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
@@ -87,9 +92,14 @@ describe("rulings", () => {
   });
   test("a ruling needs its reason, and a recogniser's error its right words", () => {
     const error = rulingOptions(tires).find(({ decision }) => decision === "recogniser-error") ?? null;
-    expect(Object.keys(faultsOfRuling({ option: null, reason: "", rightWords: "" }))).toEqual(["option", "reason"]);
-    expect(Object.keys(faultsOfRuling({ option: error, reason: "heard it", rightWords: " " }))).toEqual(["rightWords"]);
-    expect(faultsOfRuling({ option: error, reason: "heard it", rightWords: "235" })).toEqual({});
+    expect(Object.keys(faultsOfRuling(emptyRuling))).toEqual(["option", "reason"]);
+    const draft = { option: error, misheard: 1, reason: "heard it", rightWords: "235" };
+    expect(Object.keys(faultsOfRuling({ ...draft, rightWords: " " }))).toEqual(["rightWords"]);
+    expect(Object.keys(faultsOfRuling({ ...draft, misheard: null }))).toEqual(["misheard"]);
+    expect(faultsOfRuling(draft)).toEqual({});
+    expect(sideOfRuling(draft)).toBe(1);
+    // A side that was named as misheard does not linger when another decision is taken after all.
+    expect(sideOfRuling({ ...draft, option: rulingOptions(tires)[0] ?? null })).toBe(0);
   });
 });
 
@@ -126,5 +136,63 @@ describe("tire sizes as shapes", () => {
   });
   test.for(["G70-14", "6.70-15", "235", 15, "disc"])("%s gives no shape", (value) => {
     expect(tireShape(value)).toBeNull();
+  });
+});
+
+describe("what the address and the lists say", () => {
+  test.for([
+    { kind: "conflict", key: "measure/rear tire size" },
+    { kind: "denial", key: "sheet:axle ratio" },
+    { kind: "doubtful", key: "12" },
+  ] as const)("%j is found again by its address", (item) => {
+    const { conflict = null, item: name = null } = placeOfItem(item) as { conflict?: string; item?: string };
+    expect(itemOfPlace(conflict, name)).toEqual(item);
+  });
+  test("an address that names nothing known names no item", () => {
+    expect([itemOfPlace(null, null), itemOfPlace(null, "elsewhere:1")]).toEqual([null, null]);
+  });
+
+  test("sides of one value tell how each was said", () => {
+    const [first, second] = detail.analysis.claims.slice(0, 2).map((claim, index) => ({
+      ...claim,
+      value: "original",
+      unit: null,
+      stance: index === 0 ? ("stated" as const) : ("hedged" as const),
+    }));
+    const side = (claim: { id: string } | undefined) => ({ value: "original", unit: null, claims: [claim?.id ?? ""] });
+    expect(sideValues({ sides: [side(first), side(second)] }, [first!, second!])).toEqual([
+      "original, said flat out",
+      "original, said with a doubt",
+    ]);
+    expect(sideValues(tires, detail.analysis.claims).join(" ")).not.toMatch(/said/);
+  });
+});
+
+describe("chapters too short to stand alone", () => {
+  const lapOf = (...lengths: number[]) => {
+    let start = 0;
+    return lengths.map((length, index) => {
+      const span = {
+        ...detail.lap[0]!,
+        zone: index % 2 === 0 ? ("front" as const) : ("rear" as const),
+        title: `Part ${index}`,
+        start,
+        end: start + length,
+      };
+      start = span.end;
+      return span;
+    });
+  };
+  test.for([[[20, 20]], [[4, 20, 9, 30]], [[4, 5, 20]], [[20, 3, 3]], [[3]], [[3, 3]], [[9.9, 10, 10.1, 2]]])(
+    "%j: those that the exports leave out by name",
+    ([lengths]) => {
+      const lap = lapOf(...(lengths as number[]));
+      const written = chapterMarks({ ...detail, lap }).map(({ title }) => title);
+      const joined = joinedChapters(lap).map(({ title }) => title);
+      expect([...written, ...joined].sort()).toEqual(lap.map(({ title }) => title));
+    },
+  );
+  test("are measured as the exports measure them", () => {
+    expect(shortestChapterSeconds).toBe(shortestWritten);
   });
 });

@@ -42,7 +42,7 @@ test("a marked caption still reads as it came, with the reading named for the ea
     rule: "sample",
     sure: false,
   };
-  const notes = captionNotes({ ...analysis, repairs: [repair] })(0);
+  const notes = captionNotes({ ...analysis, repairs: [repair] }, [])(0);
   const drawn = renderToStaticMarkup(<MarkedCaption caption={caption} notes={notes} disputed={new Set(["c1"])} />);
   const read = drawn.replace(/<[^>]*>/g, "");
   expect(read).toBe("the rears are to 35 60 15s repair, meant 235/60R15?, to be checked");

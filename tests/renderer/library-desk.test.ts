@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { cautionOf } from "../../renderer/call/answer-words.ts";
+import { proposalsLine } from "../../renderer/library/recording-row.tsx";
 import { partOfFileName, titleOfFileName } from "../../renderer/library/sort-files.ts";
 import { descriptionOfDraft, draftOfRecording, emptyDescription, faultsOfDraft } from "../../renderer/library/vehicle-form.ts";
 import { hashOfPlace, placeOfHash, recordingPlace } from "../../renderer/shared/place.ts";
-import { contract } from "../../shared-types/index.ts";
+import { contract, withholdings } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
 test.for([
@@ -44,9 +45,11 @@ describe("the description", () => {
 describe("places", () => {
   test.for([
     { screen: "library" } as const,
-    { screen: "call" } as const,
-    { screen: "recording", desk: "check", id: "a b", at: null, conflict: "measure:rear tire size & more" } as const,
-    { screen: "recording", desk: "mark", id: "x", at: 12.5, conflict: null } as const,
+    { screen: "call", query: "" } as const,
+    { screen: "call", query: "rear tires & 4.11" } as const,
+    { screen: "recording", desk: "check", id: "a b", at: null, conflict: "measure:rear tire size & more", item: null } as const,
+    { screen: "recording", desk: "mark", id: "x", at: 12.5, conflict: null, item: null } as const,
+    { screen: "recording", desk: "check", id: "x", at: null, conflict: null, item: "remark:a:b" } as const,
   ])("%j survives its address", (place) => {
     expect(placeOfHash(hashOfPlace(place))).toEqual(place);
   });
@@ -58,10 +61,23 @@ describe("places", () => {
   });
 });
 
-test("a disputed or hedged moment gives a caution, a plain one none", () => {
-  const hit = { kind: "claim", disputed: false, hedged: false, answer: "Rear tires are 235/60R15." } as const;
-  expect(cautionOf(hit)).toBeNull();
-  expect(cautionOf({ ...hit, disputed: true })).toMatch(/In dispute/);
-  expect(cautionOf({ ...hit, hedged: true, answer: null })).toMatch(/Not stated as a fact/);
-  expect(cautionOf({ ...hit, answer: null })).toMatch(/play the moment/);
+test("a moment whose words are withheld says why, each reason in its own words; a plain one gives no caution", () => {
+  expect(cautionOf({ withheld: null, answer: "Rear tires are 235/60R15." })).toBeNull();
+  expect(cautionOf({ withheld: null, answer: null })).toMatch(/play the moment/);
+  const words = withholdings.map((reason) => cautionOf({ withheld: { reason, detail: "drum" }, answer: null }) ?? "");
+  expect(new Set(words).size).toBe(withholdings.length);
+  expect(words.every((line) => line.includes("Do not state it"))).toBe(true);
+  expect(words.join(" ")).toContain("The stock sheet says drum.");
+});
+
+test("an address with a broken escape names no recording and breaks nothing", () => {
+  expect(placeOfHash("#/recording/%E0%A4%A/check")).toMatchObject({ screen: "recording", id: "%E0%A4%A" });
+});
+
+test.for([
+  [{ proposals: 3, proposedZones: 1 }, "proposed: 3 findings, 1 zone"],
+  [{ proposals: 0, proposedZones: 2 }, "proposed: 2 zones"],
+  [{ proposals: 0, proposedZones: 0 }, "no proposals left"],
+] as const)("%j waiting at the Mark desk: %s", ([counts, words]) => {
+  expect(proposalsLine(counts)).toBe(words);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { doubtfulStretches } from "../../renderer/mark/doubtful-stretches.ts";
-import { draftOfFinding, faultsOfFinding, findingOfDraft, newFindingDraft } from "../../renderer/mark/findings/finding-draft.ts";
+import { draftOfFinding, faultsOfFinding, findingOfDraft, newFindingDraft, withStart } from "../../renderer/mark/findings/finding-draft.ts";
 import { borderBeside, nearestBorder, nextSpanOfZone, spanAt } from "../../renderer/mark/lap.ts";
 import { outlines } from "../../renderer/mark/plan/outlines.ts";
 import { walkRing } from "../../renderer/mark/plan/walk-ring.ts";
@@ -11,6 +11,19 @@ import { bodyStyles, type Finding } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
 const detail = sampleDetail();
+
+describe("a new finding", () => {
+  const draft = newFindingDraft({ stretch: null, markedStart: null, now: 40, duration: 120, zone: "rear" });
+  test("has no grade until a person gives one", () => {
+    expect(draft.grade).toBeNull();
+    expect(() => findingOfDraft({ ...draft, seen: "chip" })).toThrow(/grade/);
+  });
+  test("takes the zone in view at its start, until a person chooses another", () => {
+    expect(withStart(draft, "0:29", detail.lap)).toMatchObject({ start: "0:29", zone: "front" });
+    expect(withStart(draft, "noon", detail.lap)).toMatchObject({ start: "noon", zone: "rear" });
+    expect(withStart({ ...draft, zone: "roof", zoneChosen: true }, "0:29", detail.lap).zone).toBe("roof");
+  });
+});
 
 describe("the lap", () => {
   test("a moment on a border belongs to the later span; after the end the last one holds", () => {
@@ -92,12 +105,17 @@ describe("findings", () => {
     expect(newFindingDraft({ ...source, markedStart: 100 })).toMatchObject({ start: "1:40.0", end: "1:58.0" });
   });
   test("what is wrong is said beside its field", () => {
-    const draft = { ...newFindingDraft({ stretch: null, markedStart: null, now: 10, duration: 120, zone: "rear" }), seen: "chip" };
+    const draft = {
+      ...newFindingDraft({ stretch: null, markedStart: null, now: 10, duration: 120, zone: "rear" }),
+      seen: "chip",
+      grade: "worn" as const,
+    };
     expect(faultsOfFinding(draft, 120)).toEqual({});
     expect(faultsOfFinding({ ...draft, end: "0:05" }, 120).end).toMatch(/before it starts/);
     expect(faultsOfFinding({ ...draft, start: "noon" }, 120).start).toMatch(/“noon” is no time/);
     expect(faultsOfFinding({ ...draft, start: "9:00", end: "9:05" }, 120).start).toMatch(/ends at 2:00\.0/);
     expect(faultsOfFinding({ ...draft, seen: " " }, 120).seen).toBeTruthy();
+    expect(faultsOfFinding({ ...draft, grade: null }, 120)).toEqual({ grade: "Choose a grade." });
   });
 });
 

@@ -24,7 +24,7 @@ export function CaptionsPane({ detail, clock }: CaptionsPaneProps) {
   const scroller = useRef<HTMLDivElement>(null);
   const [follow, setFollow] = useState(true);
   const current = useClockValue(clock, (reading) => captionAt(captions, reading.time));
-  const notes = useMemo(() => captionNotes(analysis), [analysis]);
+  const notes = useMemo(() => captionNotes(analysis, detail.rulings), [analysis, detail.rulings]);
   const disputed = useMemo(
     () => disputedClaims(analysis.conflicts, detail.openConflictKeys),
     [analysis.conflicts, detail.openConflictKeys],

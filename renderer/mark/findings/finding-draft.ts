@@ -1,15 +1,19 @@
-import type { ComponentName, Finding, FindingProposal, Grade, PositionName, ZoneName } from "../../../shared-types/index.ts";
+import type { ComponentName, Finding, FindingProposal, Grade, LapSpan, PositionName, ZoneName } from "../../../shared-types/index.ts";
 import { secondsFromText, tenthsLabel } from "../../shared/time.ts";
+import { spanAt } from "../lap.ts";
 
 /** What the finding form holds, before it is checked. */
 export interface FindingDraft {
   readonly start: string;
   readonly end: string;
   readonly zone: ZoneName;
+  /** Until a person chooses one, the zone is the one in view at the start. */
+  readonly zoneChosen: boolean;
   readonly component: ComponentName;
   readonly position: PositionName | "none";
   readonly seen: string;
-  readonly grade: Grade;
+  /** Null until it is chosen: a grade that nobody gave must not reach an index. */
+  readonly grade: Grade | null;
   readonly note: string;
 }
 
@@ -34,10 +38,11 @@ export function newFindingDraft({ stretch, markedStart, now, duration, zone }: D
     start: tenthsLabel(start),
     end: tenthsLabel(Math.max(end, start)),
     zone,
+    zoneChosen: false,
     component: "body",
     position: "none",
     seen: "",
-    grade: "good",
+    grade: null,
     note: "",
   };
 }
@@ -47,6 +52,7 @@ export function draftOfFinding(finding: Finding | FindingProposal): FindingDraft
     start: tenthsLabel(finding.start),
     end: tenthsLabel(finding.end),
     zone: finding.zone,
+    zoneChosen: true,
     component: finding.component,
     position: finding.position ?? "none",
     seen: finding.seen,
@@ -55,7 +61,7 @@ export function draftOfFinding(finding: Finding | FindingProposal): FindingDraft
   };
 }
 
-export type FindingFaults = Partial<Record<"start" | "end" | "seen", string>>;
+export type FindingFaults = Partial<Record<"start" | "end" | "seen" | "grade", string>>;
 
 export function faultsOfFinding(draft: FindingDraft, duration: number): FindingFaults {
   const faults: FindingFaults = {};
@@ -68,12 +74,21 @@ export function faultsOfFinding(draft: FindingDraft, duration: number): FindingF
   // A tenth of grace: the label was rounded.
   if (start !== null && duration > 0 && start > duration + 0.1)
     faults.start = `The recording ends at ${tenthsLabel(duration)}. Give an earlier time.`;
+  if (draft.grade === null) faults.grade = "Choose a grade.";
   if (draft.seen.trim() === "") faults.seen = "Say in a few words what is seen.";
   return faults;
 }
 
+/** The draft with another start; the zone goes with it until a person has chosen one. */
+export function withStart(draft: FindingDraft, start: string, lap: readonly LapSpan[]): FindingDraft {
+  const seconds = secondsFromText(start);
+  const zone = draft.zoneChosen || seconds === null ? draft.zone : (spanAt(lap, seconds)?.zone ?? draft.zone);
+  return { ...draft, start, zone };
+}
+
 /** The finding as the contract takes it. Call only with a draft without faults. */
 export function findingOfDraft(draft: FindingDraft) {
+  if (draft.grade === null) throw new Error("A finding without a grade cannot be saved.");
   return {
     start: secondsFromText(draft.start) ?? 0,
     end: secondsFromText(draft.end) ?? 0,

@@ -1,11 +1,19 @@
 import { useState } from "react";
-import { componentLabel, componentNames, gradeLabels, grades, positionLabel, positionNames } from "../../../shared-types/index.ts";
+import {
+  componentLabel,
+  componentNames,
+  gradeLabels,
+  grades,
+  type LapSpan,
+  positionLabel,
+  positionNames,
+} from "../../../shared-types/index.ts";
 import { Button } from "../../shared/button.tsx";
 import { Choice } from "../../shared/choice.tsx";
 import { TextField } from "../../shared/text-field.tsx";
 import { zoneOptions } from "../mark-dialogs.tsx";
 import { gradeShapes } from "../strip/finding-marks.tsx";
-import { type FindingDraft, faultsOfFinding } from "./finding-draft.ts";
+import { type FindingDraft, faultsOfFinding, withStart } from "./finding-draft.ts";
 
 const componentOptions = componentNames.map((value) => ({ value, label: componentLabel(value) }));
 const positionOptions = [
@@ -17,11 +25,12 @@ export interface FindingFormProps {
   readonly heading: string;
   readonly initial: FindingDraft;
   readonly duration: number;
+  readonly lap: readonly LapSpan[];
   readonly onSave: (draft: FindingDraft) => void;
   readonly onLeave: () => void;
 }
 
-export function FindingForm({ heading, initial, duration, onSave, onLeave }: FindingFormProps) {
+export function FindingForm({ heading, initial, duration, lap, onSave, onLeave }: FindingFormProps) {
   const [draft, setDraft] = useState(initial);
   const [tried, setTried] = useState(false);
   const set = (change: Partial<FindingDraft>) => setDraft({ ...draft, ...change });
@@ -60,28 +69,34 @@ export function FindingForm({ heading, initial, duration, onSave, onLeave }: Fin
         <Choice label="Part" value={draft.component} options={componentOptions} onChange={(component) => set({ component })} />
         <Choice label="Position" value={draft.position} options={positionOptions} onChange={(position) => set({ position })} />
         <div className="finding-wide">
-          <GradeChoice draft={draft} onChange={set} />
+          <GradeChoice draft={draft} fault={faults.grade} onChange={set} />
         </div>
-        <TextField label="From" value={draft.start} onChange={(start) => set({ start })} fault={faults.start} />
+        <TextField label="From" value={draft.start} onChange={(start) => setDraft(withStart(draft, start, lap))} fault={faults.start} />
         <TextField label="To" value={draft.end} onChange={(end) => set({ end })} fault={faults.end} />
-        <Choice label="Zone" value={draft.zone} options={zoneOptions} onChange={(zone) => set({ zone })} />
+        <Choice label="Zone" value={draft.zone} options={zoneOptions} onChange={(zone) => set({ zone, zoneChosen: true })} />
         <div className="finding-wide">
           <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={1} />
         </div>
       </div>
-      <div className="row">
+      <div className="row finding-foot">
         <Button type="submit" weight="main">
           Save the finding
         </Button>
-        <Button onClick={onLeave}>Leave</Button>
+        <Button onClick={onLeave}>Close</Button>
       </div>
     </form>
   );
 }
 
-function GradeChoice({ draft, onChange }: { readonly draft: FindingDraft; readonly onChange: (change: Partial<FindingDraft>) => void }) {
+interface GradeChoiceProps {
+  readonly draft: FindingDraft;
+  readonly fault: string | undefined;
+  readonly onChange: (change: Partial<FindingDraft>) => void;
+}
+
+function GradeChoice({ draft, fault, onChange }: GradeChoiceProps) {
   return (
-    <fieldset className="grades">
+    <fieldset className="grades" aria-describedby={fault ? "grade-fault" : undefined}>
       <legend className="field-name">Grade</legend>
       {grades.map((grade) => (
         <label key={grade} className="grade">
@@ -92,6 +107,11 @@ function GradeChoice({ draft, onChange }: { readonly draft: FindingDraft; readon
           {gradeLabels[grade]}
         </label>
       ))}
+      {fault ? (
+        <span className="small field-fault" id="grade-fault">
+          {fault}
+        </span>
+      ) : null}
     </fieldset>
   );
 }

@@ -72,6 +72,7 @@ export function FindingsPane({ detail, clock, edit, keeper, desk, editing, onEdi
           heading={edited ? "Change the finding" : "New finding"}
           initial={edited ? draftOfFinding(edited) : fresh()}
           duration={duration}
+          lap={detail.lap}
           onSave={(draft) => void save(draft)}
           onLeave={() => onEdit(null)}
         />

@@ -28,8 +28,11 @@ export const SpanBar = memo(function SpanBar({ detail, clock, desk: { actions } 
         {tenthsLabel(span.start)} to {tenthsLabel(span.end)}
       </span>
       {proposed ? (
-        <span className="chip" data-kind="proposed" title={span.evidence.join("\n")}>
-          proposed{span.evidence[0] ? <span className="span-evidence">: {span.evidence[0]}</span> : null}
+        <span className="chip" data-kind="proposed" title={span.evidence.map((words) => `“${words}”`).join("\n")}>
+          {/* One run of text: a chip lays its children out with gaps between them. */}
+          <span className="span-proposed">
+            proposed{span.evidence[0] ? <span className="span-evidence">: “{span.evidence[0]}”</span> : null}
+          </span>
         </span>
       ) : null}
       <span className="span-bar-tools">
