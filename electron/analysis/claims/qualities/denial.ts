@@ -3,7 +3,7 @@ import type { SpokenUnit } from "../framing/spoken-units.ts";
 const denials = new Set(["no", "not", "n't", "never", "without", "zero", "neither", "nor", "none", "nothing", "hardly"]);
 /** Words that may stand between a denial and what it denies. */
 const between = new Set(
-  "a an the any single of or been got have has had one ones ever even really sign signs evidence kind sort little tiny small big it do be is are see find seen found show shows on in no more bad major visible real actual hint trace trim longer spot speck drop scrap whiff color to speak that this them old new factory much them what so ever him us".split(
+  "a an the any single of or been got have has had one ones ever even really sign signs evidence kind sort little tiny small big it do be is are see find seen found show shows on in no more bad major visible real actual hint trace trim longer spot speck drop scrap whiff color to speak that this them old new factory much them what so ever him us come with include included fitted supplied specified put".split(
     " ",
   ),
 );
@@ -95,7 +95,17 @@ export function deniedAfter(units: readonly SpokenUnit[], end: number): number {
     if ((unit.word === "not" || unit.word === "n't") && /^(?:here|there|fitted|on|included|present|with)$/.test(next)) return at + 2;
     if (unit.endsPhrase) break;
   }
-  return pronounDenied(units, end);
+  const later = butPronoun(units, end);
+  return later >= 0 ? later : pronounDenied(units, end);
+}
+
+/** "I'd set the cruise for you but there isn't one": denied after a "but". */
+function butPronoun(units: readonly SpokenUnit[], end: number): number {
+  for (let at = end; at < Math.min(units.length, end + 6) && !units[at - 1]?.endsSentence; at++) {
+    if (units[at]!.word !== "but" || !/^(?:there|it|this|she|we|they)$/.test(units[at + 1]?.word ?? "")) continue;
+    return pronounDenied(units, at + 2);
+  }
+  return -1;
 }
 
 /** "never had one", "it hasn't got one", "there isn't one": the pronoun is what was named. */

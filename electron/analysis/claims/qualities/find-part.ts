@@ -29,7 +29,7 @@ const besides = new Set([
   "ahead",
   "forward",
 ]);
-const placing = new Set(["in", "on", "of", "at", "along", "inside", "across", "from", "to", "up", "down", "right"]);
+const placing = new Set(["in", "through", "on", "of", "at", "along", "inside", "across", "from", "to", "up", "down", "right"]);
 const pronouns =
   /^(?:there's|theres|got|it|it's|its|they|they're|theyre|that|that's|thats|this|them|em|these|those|one|ones|each|both|either)$/;
 /** Words that lay out a part before its quality: "look at the grille, that's the die cast one". */
@@ -85,6 +85,8 @@ function partSpokenOf(scene: SpokenScene, first: number, end: number, about: Nam
       const part = describedAfter(scene, end, fits);
       return part && beginsNext(scene, first, part) ? null : part;
     }
+    case "bill":
+      return listedOnBill(scene, end, fits);
     case "before":
       return (
         named(scene, first, fits) ??
@@ -316,6 +318,23 @@ function laterInSentence(scene: SpokenScene, first: number, end: number, fits: F
     if (!pointing.has(tokens[token]!.word) && !describing.has(tokens[token]!.word)) return null;
   }
   return null;
+}
+
+/** Words from a bill's name to what it lists. */
+const billReach = 14;
+/** Work that leaves the part in place, and wear that is no part. */
+const leavesInPlace =
+  /^(?:rebuil\w+|rebore\w*|repair\w*|service\w*|serviced|adjust\w*|clean\w*|weld\w*|fluid|oil|filter|filters|gasket|gaskets|seal|seals|leak|check\w*|test|polish\w*|detail\w*|flush|regas\w*|recharge\w*|align\w*|mount|mounts|bracket|bulb|bulbs|wash|rust\w*|tune|tracking|balance|refurb\w*|warranty|inspection|diagnos\w*|quote|estimate|no|not|never|isn't|without)$/;
+
+/** "Receipt from the salvage yard, one left front door": the first part that the bill lists. */
+function listedOnBill(scene: SpokenScene, end: number, fits: Fits): ScenePart | null {
+  const { tokens, sentences } = scene.speech;
+  const sentence = sentences[scene.frames.at(end - 1).sentence];
+  const part = scene.parts[scene.partIndexFrom(end)];
+  if (!part || part.first - end > billReach || part.first >= (sentence?.end ?? part.first) || !fits(part) || isSubject(scene, part))
+    return null;
+  for (let token = end; token < Math.min(tokens.length, part.end + 4); token++) if (leavesInPlace.test(tokens[token]!.word)) return null;
+  return part;
 }
 
 /** "see that come off": what is seen is named afterwards. */

@@ -147,7 +147,7 @@ const materials: readonly Material[] = [
       "wood block/blocks",
       "block of wood",
       "wood shop",
-      "wood grain/effect",
+      "wood grain/effect/look/style/print/pattern",
       "simulated/fake/faux/imitation/pretend/mock/plastic wood",
     ],
     among: ["dash", "trim", "transmission", "steering", "cargo-floor", "body"],
@@ -174,6 +174,15 @@ const materials: readonly Material[] = [
     quiet: ["Pine needles in the cowl."],
   },
   {
+    value: "mild steel",
+    phrases: ["mild/plain/ordinary/bog steel", "bog standard steel"],
+    unless: ["mild steel weld/wire"],
+    among: ["exhaust", "fuel-tank", "brakes", "fuel-system"],
+    says: "It's a mild steel exhaust.",
+    of: "exhaust",
+    quiet: ["The exhaust is stainless."],
+  },
+  {
     value: "steel",
     phrases: ["steel", "real steel", "all steel", "genuine steel", "good metal"],
     unless: [
@@ -187,6 +196,7 @@ const materials: readonly Material[] = [
       "steel shop",
       "steel brush",
       "mild steel weld",
+      "mild steel exhaust/system/tank/pipe/pipes/box/boxes",
     ],
     among: ["wheel", "spare", "body", "frame", "floors", "cargo-floor", "exhaust", "fuel-tank", "bumper", "top", "dash", "trim"],
     says: "The wheels are the steel ones.",

@@ -1,8 +1,9 @@
 import { equipment } from "./equipment.ts";
+import { history } from "./history.ts";
 import type { QualityRule } from "./quality-rule.ts";
 
 /** Whether equipment is there, denied, or shown to be there by what it does. */
-export const presenceRules: readonly QualityRule[] = equipment.flatMap((row): QualityRule[] => {
+export const presenceRules: readonly QualityRule[] = [...equipment, ...history].flatMap((row): QualityRule[] => {
   const about = [{ component: row.component, part: row.part }];
   const named = row.part ?? row.component;
   const deletions = row.names.filter((name) => !/[~!]/.test(name)).map((name) => `${name} delete`);
@@ -10,6 +11,10 @@ export const presenceRules: readonly QualityRule[] = equipment.flatMap((row): Qu
   const asked = row.names
     .filter((name) => !/^~/.test(name))
     .map((name) => `ask/asks/asked/asking/wonder/wonders/wondering/question/questions ..4 about ..1 ${name}`);
+  // "Where the radio was there's a hole": its place is empty.
+  const emptyPlaces = row.names
+    .filter((name) => !/[~!$]/.test(name))
+    .map((name) => `where the/a/its ${name.replace(/^(?:the|a|any) /, "")} was/were/should/would/ought/used/went/goes/sat/lived`);
   const zone = row.zones ? { zone: row.zones[0]! } : {};
   return [
     {
@@ -17,7 +22,7 @@ export const presenceRules: readonly QualityRule[] = equipment.flatMap((row): Qu
       attribute: "presence",
       value: "present",
       phrases: row.names,
-      unless: [...(row.unless ?? []), ...(row.missing ?? []), ...deletions, ...asked],
+      unless: [...(row.unless ?? []), ...(row.missing ?? []), ...deletions, ...asked, ...emptyPlaces],
       about,
       ...(row.zones ? { zones: row.zones } : {}),
       denial: "turns",
@@ -45,7 +50,7 @@ export const presenceRules: readonly QualityRule[] = equipment.flatMap((row): Qu
       name: `${named} absent`,
       attribute: "presence",
       value: "absent",
-      phrases: [...(row.missing ?? []), ...deletions],
+      phrases: [...(row.missing ?? []), ...deletions, ...emptyPlaces],
       ...(row.unless ? { unless: row.unless } : {}),
       about,
       denial: "drops",

@@ -309,7 +309,13 @@ export const bodyTypeRules: readonly QualityRule[] = [
     },
     {
       value: "rebuilt",
-      phrases: ["rebuilt title", "reconstructed title", "branded title"],
+      phrases: [
+        "rebuilt title",
+        "reconstructed title",
+        "branded title",
+        "rebuilt/salvage/reconstructed stamp/stamped/brand/branded ..3 title/it",
+        "title ..3 stamped/branded/says/marked rebuilt/reconstructed",
+      ],
       says: "It has a rebuilt title.",
       quiet: ["The engine was rebuilt."],
     },
