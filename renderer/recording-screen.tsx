@@ -44,7 +44,7 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
         subject={
           summary ? (
             <>
-              <h1>{summary.title}</h1>
+              <h1 title={summary.title}>{summary.title}</h1>
               <span className="soft stock">{summary.stockNumber}</span>
             </>
           ) : (

@@ -42,7 +42,7 @@ describe("the queue", () => {
     const doubtful = [{ caption: 1, why: "noise" }];
     const remarks = [{ id: "m", key: "m", topic: "promise", why: "never", claims: [], rule: "sample" }];
     const items = checkItems({ ...detail, analysis: { ...detail.analysis, doubtful, remarks } }, "all");
-    expect(items.map(({ kind }) => kind)).toEqual(["conflict", "conflict", "remark", "doubtful"]);
+    expect(items.map(({ kind }) => kind)).toEqual(["conflict", "conflict", "denial", "remark", "doubtful"]);
   });
   test("weights have three words over their whole range", () => {
     expect([1, 33, 34, 66, 67, 100].map(weightWord)).toEqual(["slight", "slight", "middling", "middling", "grave", "grave"]);
