@@ -3,6 +3,7 @@ import type { Speech, SpokenNumber } from "../../model.ts";
 import { spansOfTokens } from "../../model.ts";
 import type { Frames } from "../framing/index.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
+import { discsBeforeDrums } from "../positions/discs-before-drums.ts";
 import { resolvePosition } from "../positions/resolve-position.ts";
 import type { WheelSide } from "../positions/wheel-side.ts";
 import type { Candidate } from "./candidate.ts";
@@ -229,7 +230,12 @@ function claimOf(
     component,
     part,
     // A pipe runs the length of the vehicle; where it is pointed at says nothing of another one.
-    position: component === "exhaust" && part === "pipe" ? null : position,
+    position:
+      component === "exhaust" && part === "pipe"
+        ? null
+        : component === "brakes"
+          ? discsBeforeDrums(part, position, phraseOf(speech.tokens, number.first - drumsWithinTokens, number.first))
+          : position,
     attribute,
     value,
     unit,
@@ -242,6 +248,9 @@ function claimOf(
     repairs: repair ? [repair.id] : [],
   };
 }
+
+/** How far back drums may have been named for the other end. */
+const drumsWithinTokens = 24;
 
 /** Seconds at which a token has been spoken: the next token's start within its caption, else the caption's end. */
 function endOf(speech: Speech, token: number): number {
