@@ -189,7 +189,7 @@ export class FrameMarks {
         return [start, until];
       }
       case "last-words":
-        return [Math.max(sentenceFirst, first - 6), end];
+        return [Math.max(sentenceFirst, first - 4), end];
       case "back": {
         if (start > sentenceFirst) return [Math.max(sentenceFirst, start - this.#backReach), stop];
         const before = start > 0 ? this.sentenceOf(start - 1) : undefined;

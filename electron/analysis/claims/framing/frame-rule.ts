@@ -20,7 +20,7 @@ export type FrameMeaning =
  * `next-words`: the phrase and the four words after it.
  * `sentence`: from its clause to the end of the sentence, or to words that turn back to this vehicle.
  * `aside`: as `sentence`, and the sentences after it that go on in the past about the same thing ("It leaked.").
- * `last-words`: the phrase and the six words before it in its sentence.
+ * `last-words`: the phrase and the four words before it in its sentence.
  * `back`: its own clause and what was said before it in the sentence; at the head of a sentence, the sentence before.
  * `until-return`: from its clause on, over several sentences, until the speaker is back at this vehicle (see `returnPhrases`).
  */

@@ -93,7 +93,10 @@ export function frameSpeech(speech: Speech): Frames {
     }
     while (nextReturn < returns.length && returns[nextReturn]! < hit.first) nextReturn++;
     const [reachFirst, end] = marks.rangeOf(rule, hit.first, hit.end, returns.slice(nextReturn, nextReturn + 40));
-    const first = "stance" in rule.meaning && isParenthetical(units, hit) ? hit.first : reachFirst;
+    const first =
+      "stance" in rule.meaning && (isParenthetical(units, hit) || (!speech.punctuated && leadsForward(units, hit)))
+        ? hit.first
+        : reachFirst;
     for (let token = first; token < end; token++) {
       if ("time" in rule.meaning) marks.time[token] = rule.meaning.time;
       // The first of two subjects stands: an aside inside a hypothetical stays one.
@@ -130,6 +133,12 @@ function isParenthetical(units: readonly SpokenUnit[], hit: PhraseHit<RulePhrase
     return false;
   const after = units[hit.endUnit]?.word ?? "";
   return /^(?:in|at|from|of|a|the|about|with|since|to|by|for)$/.test(units[hit.firstUnit - 1]?.word ?? "") && isNumberWord(after);
+}
+
+/** Unpunctuated "… four two oh six | i'd say it's …": a belief that a subject follows is about what follows. */
+function leadsForward(units: readonly SpokenUnit[], hit: PhraseHit<RulePhrase>): boolean {
+  if (hit.phrase.meaning.rule.name !== "belief") return false;
+  return /^(?:it|that|they|this|these|those|the|there|he|she|we)$/.test(units[hit.endUnit]?.word ?? "");
 }
 
 const articleOfIdentity = /^(?:the|that|same|very|first|those|these|them|this|original)$/;
