@@ -17,8 +17,8 @@ const lastEnd = (words: string, pattern: RegExp): number => {
  * the drums, though the nearest, is not theirs. `before` holds the words before the number.
  */
 export function discsBeforeDrums(part: string | null, position: PositionName | null, before: string): PositionName | null {
-  if (part === null || !/^(?:rotor|rotor thickness|pads|caliper)$/.test(part) || position === null || !position.endsWith("rear"))
-    return position;
+  if (part === null || !/^(?:rotor|rotor thickness|pads|caliper)$/.test(part)) return position;
+  if (position !== null && !position.endsWith("rear")) return position;
   const drums = lastEnd(before, drumsBehind);
   const disc = lastEnd(before, discPart);
   if (drums < 0 || disc <= drums || endNamed.test(before.slice(drums))) return position;
