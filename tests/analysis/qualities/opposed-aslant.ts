@@ -42,7 +42,7 @@ export const opposedAslant: readonly SentencePair[] = [
     shows: "originality",
   },
   {
-    first: ["cabin", "Seat covers are the ones the factory stitched."],
+    first: ["cabin", "Front seat covers are the ones the factory stitched."],
     second: ["documents", "Upholstery shop, two front seats re covered in matching vinyl, four hundred."],
     shows: "originality",
   },

@@ -1,6 +1,7 @@
 import type { ComponentName } from "../../../../shared-types/index.ts";
 import { sightDamages } from "./damage-by-sight.ts";
 import { insideDamages } from "./damage-inside-and-below.ts";
+import { roadDamages, roadPraise } from "./damage-on-the-road.ts";
 import { outsideDamages } from "./damage-outside.ts";
 import { lastingComponents } from "./lasting-components.ts";
 import type { QualityRule } from "./quality-rule.ts";
@@ -8,7 +9,8 @@ import type { QualityRule } from "./quality-rule.ts";
 const anyPart: readonly ComponentName[] = [...lastingComponents, "spare"];
 
 export const conditionRules: readonly QualityRule[] = [
-  ...[...outsideDamages, ...insideDamages, ...sightDamages].map(
+  ...roadPraise,
+  ...[...outsideDamages, ...insideDamages, ...sightDamages, ...roadDamages].map(
     (row): QualityRule => ({
       name: row.kind,
       attribute: "condition",

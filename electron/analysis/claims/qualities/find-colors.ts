@@ -116,6 +116,17 @@ const paperWords = /^(?:title|logbook|v5|v5c|registration|papers|paperwork|insur
 /** "Where it says color, it says silver", "the logbook says blue", "registered as green": the color in the vehicle's papers is its paint's. */
 function writtenInPapers(scene: SpokenScene, run: ColorRun): boolean {
   const { units } = scene;
+  // "Color on the V5, silver": the field and its entry.
+  const field = units
+    .slice(Math.max(0, run.firstUnit - 5), run.firstUnit)
+    .map((unit) => unit.word)
+    .join(" ");
+  if (
+    /\bcolor (?:on|in|as per) (?:the |its |his |her )?(?:title|logbook|v5c?|registration|papers|paperwork|certificate|log book)$/.test(
+      field,
+    )
+  )
+    return true;
   let says = false;
   for (let at = run.firstUnit - 1; at >= Math.max(0, run.firstUnit - 8); at--) {
     const { word } = units[at]!;

@@ -1,5 +1,5 @@
 import { partOriginalityRules } from "./originality-of-parts.ts";
-import { billRules, paintProvenanceRules, provenanceRules } from "./provenance-rules.ts";
+import { billRules, listedOnBillRules, paintProvenanceRules, provenanceRules } from "./provenance-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
 
 const engine = [{ component: "engine", part: null }] as const;
@@ -97,6 +97,7 @@ export const originalityRules: readonly QualityRule[] = [
   ...partOriginalityRules,
   ...provenanceRules,
   ...billRules,
+  ...listedOnBillRules,
   ...paintProvenanceRules,
   {
     name: "audio put in since",

@@ -78,6 +78,7 @@ export const provenanceRules: readonly QualityRule[] = [
     ],
     about: { among: lastingComponents, order: "subject" },
     denial: "turns",
+    tellsOfToday: true,
     example: { says: "That's the gearbox it was made with.", gives: { component: "transmission", value: "original" } },
     quiet: [
       "It was built with a six cylinder engine.",
@@ -179,10 +180,51 @@ export const billRules: readonly QualityRule[] = [
       "to supply",
     ],
     unless: ["never/n't been supplied", "supplied by/with/in"],
-    about: { among: lastingComponents, order: "subject" },
+    about: { among: lastingComponents.filter((component) => component !== "paint"), order: "subject" },
     denial: "drops",
     example: { says: "An invoice, 2023, windscreen supplied and fitted.", gives: { component: "glass", value: "replaced" } },
     quiet: ["The windscreen was supplied by the works."],
+  },
+];
+
+/** Parts that a bill buys whole. Engines, gearboxes, axles and frames are worked on far oftener, and need words that say they were exchanged. */
+const boughtWhole = lastingComponents.filter(
+  (component) =>
+    ![
+      "engine",
+      "transmission",
+      "final-drive",
+      "frame",
+      "paint",
+      "cooling",
+      "air-conditioning",
+      "electrical",
+      "ignition",
+      "exhaust",
+    ].includes(component),
+);
+
+export const listedOnBillRules: readonly QualityRule[] = [
+  {
+    name: "bought on a bill",
+    attribute: "originality",
+    value: "replaced",
+    phrases: [
+      "receipt/receipts/invoice/bill/ticket/slip/docket ..2 from/for/says",
+      "receipt/invoice/bill/ticket/slip/docket $",
+      "insurance job",
+      "from the? salvage/breaker's/breakers/body/trim/upholstery/glass yard/shop/people/place/man/company",
+    ],
+    unless: ["sales/auction/original receipt/invoice/bill", "bill of sale", "invoice from new", "original sales invoice"],
+    zones: ["documents"],
+    about: { among: boughtWhole, order: "bill" },
+    denial: "drops",
+    example: {
+      says: "Receipt from the salvage yard, one left front door, a hundred and fifty dollars.",
+      zone: "documents",
+      gives: { component: "body", value: "replaced" },
+    },
+    quiet: ["Here's a bill for repairing the seat.", "There's an invoice for the oil and filter, and the door card had a note in it."],
   },
 ];
 
@@ -208,7 +250,6 @@ export const paintProvenanceRules: readonly QualityRule[] = [
       "strip/stripped and ..1 refinish/refinished/repaint/repainted/respray/resprayed/paint/painted",
       "strip/stripped and # coats",
       "# coats ..1 <color>",
-      "doors and all",
       "prep and paint",
       "paint and materials",
       "refinish complete/whole/all/entire",

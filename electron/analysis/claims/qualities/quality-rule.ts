@@ -18,9 +18,9 @@ export interface NamedPart {
   /**
    * Where the part stands. `place`: after the words ("a crack in the lens"), else before. `quality`: right after ("vinyl buckets"), else
    * before ("the buckets are vinyl"). `subject`: before ("the bumper's been rechromed"). `after`: right after and nowhere else ("new shocks"). `before`: named before, or within
-   * the words ("gearbox … supply exchange unit"), and never after.
+   * the words ("gearbox … supply exchange unit"), and never after. `bill`: listed after, on the same bill ("receipt from the yard, one left door").
    */
-  readonly order: "place" | "quality" | "subject" | "after" | "before";
+  readonly order: "place" | "quality" | "subject" | "after" | "before" | "bill";
   /** Taken where no part is named or meant. */
   readonly otherwise?: FixedPart;
 }

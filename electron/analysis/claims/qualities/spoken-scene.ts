@@ -66,6 +66,8 @@ function settled(part: ScenePart, zone: ZoneName): ScenePart {
     (part.component === "top" && part.part === "lid")
   )
     return { ...part, part: null };
+  // A front door is a door that says where it is.
+  if (part.component === "body" && (part.part === "front door" || part.part === "rear door")) return { ...part, part: "door" };
   // The window of a soft top is at its back.
   if (part.component === "glass" && part.part === "side window" && zone === "roof")
     return { ...part, part: "rear glass", position: "rear" };

@@ -135,7 +135,7 @@ const engineKinds = kinds("engine", [
       "gasser",
       "petrol engine/motor/one",
       "it 's a petrol",
-      "petrol # litre/liter",
+      "petrol ..1 # litre/liter",
       "# litre/liter petrol !tank/can",
       "# cylinder petrol/gas",
       "petrol automatic/manual",
