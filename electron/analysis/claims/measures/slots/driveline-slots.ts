@@ -109,6 +109,21 @@ export const drivelineSlots = [
     example: { heard: "the rear end tag says 3.00", value: 3 },
   },
   {
+    name: "axle ratio, by where it is said",
+    component: "final-drive",
+    part: null,
+    attribute: "ratio",
+    unit: null,
+    need: { kinds: ["ratio"], units: [null], min: 2, max: 7.6 },
+    cues: [
+      { before: /\btag(?:'s)?(?: it| still)?(?: says| reads)?$/, zones: ["underside", "rear", "documents"], unless: notRatio, score: 0.9 },
+      { zones: ["underside"], unless: new RegExp(`${notRatio.source}|\\binch\\b|\\breduction|\\bcompression`), score: 0.62 },
+    ],
+    // Sure of itself by the words about gears before it, or left alone.
+    value: (reading) => (reading.likelihood >= 0.6 ? ratioOf(reading.value, reading.kind) : undefined),
+    example: { heard: "so it's a three seventy gear they put in here now, see the tag it says 37 over 10", value: 3.7, zone: "underside" },
+  },
+  {
     name: "axle ratio from tooth counts",
     component: "final-drive",
     part: null,
