@@ -15,6 +15,8 @@ const stems = `
   horsepower torque litre liter cc cubic inch psi volt amp price dollar pound euro finance trade warranty dealer restored rebuilt original factory stock
   charger charging cable port turbo supercharger blower hitch towbar tonneau winch camper bumperette skirt spoiler scoop stripe pinstripe camera
   photo video website drive driver passenger nearside offside front rear back side corner underneath undercarriage mechanic inspection service serviced
+  frunk canopy awning galley fridge drawer racking bulkhead snorkel kilowatt range cluster display fascia latch weatherstrip louver grease frame crossmember
+  pickup tray deck plate ramp compressor bin shelf ladder gooseneck receiver pintle fifth dually axle overload tread ply
 `;
 export const vehicleStems: ReadonlySet<string> = new Set(stems.trim().split(/\s+/));
 
