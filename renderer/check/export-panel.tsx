@@ -154,7 +154,7 @@ function FilesInTheWay({ message }: { readonly message: string }) {
 
 function ExportNotes({ detail: { summary, lap, findingProposals, analysis } }: { readonly detail: RecordingDetail }) {
   const joined = joinedChapters(lap);
-  const denied = analysis.denials.length;
+  const denied = new Set(analysis.denials.flatMap((denial) => denial.claims)).size;
   const { openConflicts } = summary.counts;
   const proposedSpans = lap.filter((span) => span.zoneSpanId === null).length;
   return (
