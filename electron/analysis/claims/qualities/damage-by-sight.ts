@@ -237,7 +237,12 @@ export const sightDamages: readonly Damage[] = [
       "barely/hardly cold/cool/cools",
       "not getting/got cold",
     ],
-    unless: ["it 's not that/very cold out", "engine ..3 not very cold", "heater blows/blowing hot/warm", "heat blows/blowing hot/warm"],
+    unless: [
+      "it 's not that/very cold out",
+      "engine ..3 not very cold",
+      "heater ..1 blows/blowing hot/warm",
+      "heat ..1 blows/blowing hot/warm",
+    ],
     says: "That's not very cold, is it?",
     of: "air-conditioning",
     denies: "The air con is not low on gas.",

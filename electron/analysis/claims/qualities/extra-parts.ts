@@ -220,5 +220,6 @@ export const extraParts = [
   },
   { component: "seats", part: "dog guard", phrases: ["dog guard"] },
   { component: "vehicle", part: "tools", phrases: ["tool kit", "tool roll", "tools", "wrench", "screwdriver", "jack handle"] },
+  { component: "top", part: "tonneau cover", phrases: ["tonneau cover", "tonneau", "bed cover", "hood bag", "hood cover", "boot cover"] },
   { component: "vehicle", part: "paperwork", phrases: ["folder", "receipt", "receipts", "paperwork", "papers", "envelope", "bills"] },
 ] as const satisfies readonly ExtraPart[];

@@ -223,6 +223,7 @@ const transmissionKinds = kinds("transmission", [
     ],
     unless: [
       "fan clutch",
+      "both feet are/'re/on/flat/in/off/up",
       "dual clutch",
       "twin clutch",
       "the compressor clutch",
