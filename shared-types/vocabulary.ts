@@ -131,6 +131,7 @@ export const unitNames = [
   "PS",
   "kW",
   "kWh",
+  "Ah",
   "lb-ft",
   "N·m",
   "psi",

@@ -58,6 +58,7 @@ export const spokenUnits: readonly SpokenUnit[] = [
   { unit: "qt", said: "quarts?|qts?", least: 0.25, most: 80, typical: [0.5, 45], share: 1 },
   { unit: "L", said: "(?:- )?(?:lit(?:er|re)s?|l)", least: 0.4, most: 3000, typical: [0.6, 10], share: 1 },
   { unit: "kWh", said: "kilowatt (?:- )?hours?|kwhs?|k w h", least: 0.5, most: 400, typical: [5, 220], share: 1 },
+  { unit: "Ah", said: "amp(?:ere)? (?:- )?hours?|ahs?|a h|amp hour", least: 1, most: 2000, typical: [20, 800], share: 1 },
   { unit: "kW", said: "kilowatts?|kws?|k w", least: 1, most: 1500, typical: [20, 800], share: 1 },
   { unit: "PS", said: "ps|p s|metric horse ?power|pferdestarken?", least: 5, most: 2500, typical: [30, 1100], share: 1 },
   {

@@ -11,6 +11,7 @@ export type Dimension =
   | "mass"
   | "voltage"
   | "energy"
+  | "charge"
   | "flow"
   | "gauge"
   | "USD"
@@ -49,6 +50,7 @@ export const unitTable = {
   kg: { dimension: "mass", factor: 1 },
   V: { dimension: "voltage", factor: 1 },
   kWh: { dimension: "energy", factor: 1 },
+  Ah: { dimension: "charge", factor: 1 },
   cfm: { dimension: "flow", factor: 1 },
   ga: { dimension: "gauge", factor: 1 },
   USD: { dimension: "USD", factor: 1 },

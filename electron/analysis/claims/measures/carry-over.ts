@@ -105,15 +105,19 @@ export function repeated(saidBefore: (value: ClaimValue) => readonly EarlierMeas
     const earlier = saidBefore(reading.value).findLast(
       ({ candidate: { slot }, unit }) =>
         repeatable.has(slot.attribute) &&
-        (slot.attribute !== "year" || slot.component === "vehicle") &&
+        (slot.attribute !== "year" || (slot.component === "vehicle" && (alone || summingUp.has(around.zone)))) &&
         slot.component !== "topic" &&
         (reading.unit === null || reading.unit === unit) &&
-        !slot.unless?.test(around.near),
+        // Set off by commas it is named by itself, whatever stands beside it.
+        (alone || !slot.unless?.test(around.near)),
     );
     if (earlier) return { slot: earlier.candidate.slot, reading, value: reading.value, topic: null, score: 0.85 };
   }
   return null;
 }
+
+/** Where a vehicle is named by its year again. */
+const summingUp: ReadonlySet<string> = new Set(["opening", "closing", "documents"]);
 
 const repeatable: ReadonlySet<string> = new Set(["displacement", "flow", "ratio", "diameter", "size", "mileage", "price", "year"]);
 

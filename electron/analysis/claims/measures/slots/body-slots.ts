@@ -29,6 +29,7 @@ export const bodySlots = [
     unit: "µm",
     need: { kinds: ["integer"], units: [null], min: 50, max: 2500 },
     cues: [
+      { after: /^[^#]{0,30}\b(?:which is|that's|that is|in|those are) microns\b/, score: 1.2 },
       {
         before: /\b(?:microns?|paint (?:meter|gauge)|put the (?:meter|gauge) on|the (?:meter|gauge) on)\b[^.#]{0,60}(?:\. [^.#]{0,30})?$/,
         unless: /\bbattery|\bvolts?|\bdollars|\bmiles|\btread\b|\btires?\b/,
@@ -129,6 +130,24 @@ export const bodySlots = [
     ],
     carries: true,
     example: { heard: "the trunk is fifteen point eight cubic feet", value: 15.8 },
+  },
+  {
+    name: "load space, seats folded",
+    component: "cargo-floor",
+    part: null,
+    attribute: "size",
+    unit: "said",
+    need: { kinds: ["integer", "decimal", "measure"], units: [null, "cu ft", "L"], min: 8, max: 3000 },
+    cues: [
+      {
+        after:
+          /^(?:liters |cubic feet )?(?:if you (?:fold|put|drop)|with (?:them|the seats|the rear seats|the back seats|everything) (?:down|folded|flat|all down)|(?:the )?seats (?:down|folded)|folded(?: flat)?)\b/,
+        zones: ["cargo", "rear", "cabin"],
+        score: 1.2,
+      },
+    ],
+    circumstance: "seats folded",
+    example: { heard: "twenty three cubic feet with the seats up and thirty if you fold them", value: 30, zone: "cargo" },
   },
   {
     name: "load space in cubic feet",

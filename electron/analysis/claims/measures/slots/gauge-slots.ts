@@ -98,6 +98,17 @@ export const gaugeSlots = [
     example: { heard: "oil sixty and volts fourteen", value: 14, zone: "drive" },
   },
   {
+    name: "battery capacity",
+    component: "electrical",
+    part: "battery",
+    attribute: "size",
+    unit: "Ah",
+    need: { units: ["Ah"], min: 5, max: 2000 },
+    cues: [{ score: 1.2 }],
+    carries: true,
+    example: { heard: "the battery's new, seventy two amp hour", value: 72 },
+  },
+  {
     name: "inverter power",
     component: "electrical",
     part: "inverter",
