@@ -19,6 +19,8 @@ const slips = [
   ["Tires are date coded 2019, oh no, 2021.", "2019", "2021"],
   ["It's got two keys, three keys sorry.", "two", "three keys"],
   ["it's got the 302 in it i'm sorry the 289", "302", "the 289"],
+  ["it has power windows no crank windows sorry", "power windows", "crank windows"],
+  ["It's got the bench, no, the buckets, sorry.", "bench", "the buckets"],
   ["Eighteen thousand, hang on, nineteen thousand miles.", "Eighteen thousand", "nineteen thousand"],
   ["we got it in 2012 no i'm wrong 2013 and it stayed", "2012", "2013"],
   ["She's done 84, wait, let me look, 86 thousand.", "84", "86 thousand"],
@@ -36,6 +38,7 @@ const plain = [
   "Sorry it's raining.",
   "There's no spare and there's no jack.",
   "Hold on, the hood sticks.",
+  "There's a spare and no jack, sorry.",
 ] as const;
 
 describe("slips put right in the same breath", () => {

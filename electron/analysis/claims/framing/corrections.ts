@@ -199,7 +199,7 @@ function shortRepair(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength
 }
 
 /** Unit where the words taken back begin: where the repair's own opening was said before, else at the clause before the marker. */
-function startOfSlip(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): number {
+function startOfSlip(units: readonly SpokenUnit[], hit: Pick<PhraseHit<MarkerStrength>, "firstUnit" | "endUnit">): number {
   const lowest = Math.max(0, hit.firstUnit - mostWordsTakenBack);
   let last = hit.firstUnit - 1;
   while (last > lowest && fillers.has(units[last]!.word)) last--;
@@ -221,9 +221,29 @@ function startOfSlip(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength
   return clause;
 }
 
+/** Words between a "no" and the apology that follows what stands: "power windows no crank windows sorry". */
+const mostWordsBeforeSorry = 5;
+
+/** Slips whose apology comes last: what stands between "no" and "sorry" counts, what came before the "no" is taken back. */
+function apologisedFor(units: readonly SpokenUnit[]): { readonly first: number; readonly end: number }[] {
+  const found: { first: number; end: number }[] = [];
+  for (let at = 1; at < units.length; at++) {
+    if (units[at]!.word !== "no" || units[at - 1]!.endsSentence || units[at - 1]!.word === "there") continue;
+    const words = units.slice(at + 1, at + 2 + mostWordsBeforeSorry);
+    const sorry = words.findIndex((unit) => unit.word === "sorry");
+    // "no sorry" is a marker of its own; "no problem, sorry" takes nothing back.
+    if (sorry < 2 || words.slice(0, sorry).some((unit) => unit.endsSentence || /^(?:i|'m|we|you|problem|worries)$/.test(unit.word)))
+      continue;
+    const hit = { firstUnit: at, endUnit: at + 1 };
+    const first = startOfSlip(units, hit);
+    if (first < at) found.push({ first: units[first]!.token, end: units[at]!.token + 1 });
+  }
+  return found;
+}
+
 /** Token ranges (end exclusive) taken back, marker included. */
 export function findCorrections(speech: Speech, units: readonly SpokenUnit[]): readonly { readonly first: number; readonly end: number }[] {
-  const ranges: { first: number; end: number }[] = [];
+  const ranges: { first: number; end: number }[] = apologisedFor(units);
   for (const hit of phraseBook.find(units)) {
     if (!takesBack(units, hit)) continue;
     // A longer marker that begins at the same word ("no I'm sorry") has been counted already.

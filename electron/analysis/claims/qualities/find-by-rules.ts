@@ -62,11 +62,13 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   if (rule.zones && !rule.zones.includes(zone)) return [];
   if (!speaksOfThisVehicle(scene, hit.first, hit.end)) return [];
   if (isVerb(scene, hit.firstUnit) && isNamedPart(rule.about) && !hasPartAsSubject(scene, hit.firstUnit)) return [];
-  const denied = denialBefore(scene.units, hit.firstUnit, {
+  const denial = denialBefore(scene.units, hit.firstUnit, {
     listed: rule.attribute === "condition" ? damageWords : noWords,
     punctuated: scene.speech.punctuated,
     presence: rule.attribute === "presence",
   });
+  // "power windows, no, crank windows, sorry": the "no" takes back what came before it.
+  const denied = denial >= 0 && scene.frames.at(scene.units[denial]!.token).corrected ? -1 : denial;
   const answered = answeredNo(scene, hit.end);
   if (answered && rule.denial === "drops") return [];
   const deniedTo = rule.attribute === "presence" && rule.denial === "turns" ? deniedAfter(scene.units, hit.endUnit) : -1;
