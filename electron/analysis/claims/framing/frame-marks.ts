@@ -47,6 +47,10 @@ const goesOn = /^(?:it|it's|it'll|its|that|that's|that'll|thats|those|they|they'
 /** Words after which "it's" is still what was reported. */
 const opensReport =
   /^(?:said|says|say|saying|told|tell|me|us|him|her|asked|asks|ask|thinks|thought|think|reckons|claims|swears|brother|cousin|uncle|dad|wife|buddy|neighbou?r|friend|if|that|whether|because|cause|when|and)$/;
+/** Where nothing is written, a sentence may have been cut before any of its phrases. */
+const goesOnUnwritten = new RegExp(
+  `${goesOn.source.slice(0, -2)}|a|an|no|or|in|on|at|to|of|for|from|one|two|three|four|five|six|seven|eight|nine|ten|which|who|so|because|cause|but|well|\\d.*)$`,
+);
 const pastSubjects = new Set(["it", "that", "he", "she", "they", "mine", "his", "hers", "theirs", "which"]);
 const pastVerbs =
   /^(?:had|was|were|did|didn't|ran|drank|came|went|would|never|used|took|needed|wasn't|wouldn't|sold|made|lasted|rusted|leaked)$/;
@@ -131,11 +135,11 @@ export class FrameMarks {
     );
   }
 
-  /** Where sentences are written, the end of the last one in a row that goes on about what was pointed at. */
+  /** The end of the last one in a row that goes on about what was pointed at. */
   #lastGoingOn(token: number): number {
-    if (!this.#speech.punctuated) return Number.POSITIVE_INFINITY;
+    const goes = this.#speech.punctuated ? goesOn : goesOnUnwritten;
     let until = this.sentenceOf(token)?.end ?? token + 1;
-    while (until < this.#speech.tokens.length && goesOn.test(this.#speech.tokens[until]!.word)) until = this.sentenceOf(until)!.end;
+    while (until < this.#speech.tokens.length && goes.test(this.#speech.tokens[until]!.word)) until = this.sentenceOf(until)!.end;
     return until;
   }
 
