@@ -12,7 +12,9 @@ const thereIfDescribed: ReadonlySet<ComponentName> = new Set(["spare", "air-cond
 function thingOf(claim: Claim): string | undefined {
   const home = homeOf({ ...claim, attribute: "presence" }, slotPart(claim));
   if (home.part !== null) return `${home.component}|${home.part}`;
-  return thereIfDescribed.has(claim.component) ? `${claim.component}|` : undefined;
+  return thereIfDescribed.has(claim.component) && (claim.component === "spare" || claim.attribute !== "size")
+    ? `${claim.component}|`
+    : undefined;
 }
 
 /** What shows a part to be there: not that it is gone, nor how many there are where there may be none. */
@@ -38,7 +40,11 @@ export function impliedPresence(claims: readonly Claim[]): Facet[] {
   return claims.flatMap((claim) => {
     if (claim.time !== "today" || !shows(claim)) return [];
     const described = thingOf(claim);
-    const whole = thereIfDescribed.has(claim.component) ? `${claim.component}|` : undefined;
+    // A figure that was filed under air conditioning for want of a better place shows nothing.
+    const whole =
+      thereIfDescribed.has(claim.component) && (claim.component === "spare" || claim.attribute !== "size")
+        ? `${claim.component}|`
+        : undefined;
     const thing = [described, whole].find((candidate) => candidate !== undefined && denied.has(candidate));
     if (thing === undefined) return [];
     const part = thing.split("|")[1] || null;

@@ -2,6 +2,7 @@ import type { Claim } from "../../../../shared-types/index.ts";
 import { convert } from "../../vocabulary/units.ts";
 import { circumstanceOf } from "../slots/circumstances.ts";
 import { isVehicleYear } from "../slots/vehicle-year.ts";
+import { spokenStep } from "../values/approximation.ts";
 
 /** What the claims say together that bears on how one of them is to be read. */
 export interface ClaimNotes {
@@ -146,6 +147,12 @@ function yearLike(value: Claim["value"]): boolean {
   return typeof value === "number" && Number.isInteger(value) && value >= 1900 && value <= 2035;
 }
 
+/** Within a thousand of what was named, in miles: the same figure said rounder. */
+function echoes(claim: Claim, named: { readonly least: number; readonly most: number }): boolean {
+  const amount = convert(Number(claim.value), claim.unit ?? "mi", "mi") ?? 0;
+  return amount >= named.least - 1000 && amount <= named.most + 1000;
+}
+
 /** Whether a figure taken for a mileage is surely one, and not the price said once more. */
 export function isSurelyMileage(claim: Claim, notes: ClaimNotes): boolean {
   if (warranted.test(claim.quote)) return false;
@@ -153,6 +160,9 @@ export function isSurelyMileage(claim: Claim, notes: ClaimNotes): boolean {
   if (/\b(goes (up )?to|marked to|hours?|idle)\b/i.test(claim.quote) && !/\b(miles?|mileage|km|kilomet(er|re)s?)\b/i.test(claim.quote))
     return false;
   if (mileageWords.test(claim.quote)) return true;
+  // Bare thousands beside a mileage that was named are an echo of it at best, and more often a speed or a price.
+  if (notes.milesNamed !== null && typeof claim.value === "number" && spokenStep(claim.value) >= 1000 && !echoes(claim, notes.milesNamed))
+    return false;
   if (noMileage.test(claim.quote) || isOfAnotherSize(claim, notes.milesNamed, "mi")) return false;
   return !moneyWords.test(claim.quote) && !notes.sumsOfMoney.has(Number(claim.value));
 }

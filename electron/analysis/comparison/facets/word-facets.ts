@@ -137,7 +137,7 @@ export function wordFacets(claim: Claim): Facet[] {
   const slot = wordSlots[attribute];
   const row = slot.components[claim.component];
   if (attribute === "presence" && part === null && !row) return [];
-  const total = (attribute === "originality" || attribute === "material") && isTotal(claim);
+  const total = (attribute === "originality" || attribute === "material") && (isTotal(claim) || isAdvertised(claim, part));
   if (
     part === null &&
     claim.position === null &&
@@ -195,6 +195,15 @@ const ofManyParts: ReadonlySet<ComponentName> = new Set([
   "cooling",
   "fuel-system",
 ]);
+
+/** "It's the paint they put on it in the plant": all of it, where a bare "original paint" may leave a panel out. */
+function isAdvertised({ component, attribute, value, position, quote }: Claim, part: string | null): boolean {
+  if (component !== "paint" || attribute !== "originality" || value !== "original" || part !== null || position !== null) return false;
+  return fromThePlant.test(quote);
+}
+
+const fromThePlant =
+  /\b(paint|finish) (that )?(they|it|she|he) (put on|was (born|built|sprayed|finished|painted)|left|came (down|out|off)|rolled)\b/i;
 
 /** "The body is fiberglass" is about all of it, though it says neither part nor place. */
 function namesTheWhole({ component, attribute, quote }: Claim): boolean {

@@ -31,6 +31,12 @@ export const spokenCircumstances: readonly SpokenCircumstance[] = [
     example: "three eighteen at the tires",
   },
   {
+    words: /\b(cheaper|dearer|(more|less) than|off (it|the (price|ticket))|difference|knock(ed)?|deposit|a (month|week))\b/i,
+    name: "difference",
+    attributes: ["price"],
+    example: "it's four grand cheaper",
+  },
+  {
     words:
       /\b((plus|with|inc(l(uding)?)?|and) (the )?(v ?a ?t|tax(es)?)|on the road|out the door|drive ?away|delivered|tax and (title|tags))\b/i,
     name: "with tax",

@@ -21,7 +21,7 @@ const anotherThing = /\bthere'?s (a|an|the|my|our|another) .*(thing|one|other)\b
 
 /** "The forty nine got wider" is about all of that year; "it's got 61" is no year. */
 const ofAllThatYear =
-  /^(the|those|that) \S+( \S+){0,2} (got|had|has|was|were|came|are|is|'s)\b|\b(it's|she's|he's|has|have|had|'s) got( an?)? ['’]?\d{2}\b/i;
+  /^(the|those|that) (?!(car|truck|van|vehicle|one|title|plate|v5|logbook|wagon|pickup|coupe|bus)\b)\S+( \S+){0,2} (got|had|has|was|were|came|are|is|'s)\b|\b(it's|she's|he's|has|have|had|'s) got( an?)? ['’]?\d{2}\b/i;
 
 /** A year said as one: with its century, or with an article ("it's a seventy"). Two bare figures in a farewell may be anything. */
 const namedAsYear = /\b(19|20)\d\d\b|\b(nineteen|twenty|two thousand)\b|['’]\d\d\b|\b(an?|the|this|that|my|our)\b/i;
