@@ -55,6 +55,7 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     if (reading.likelihood < likeliest!.likelihood - mostDoubt) continue;
     if (typeof reading.value !== "number" || typeof last.value !== "number") continue;
     if (reading.unit !== null || !["integer", "decimal", "fraction", "measure", "ratio", "money"].includes(reading.kind)) continue;
+    if (reading.kind === "ratio" && slot.attribute !== "ratio") continue;
     const ratio = reading.value / last.value;
     // The parts of a count are smaller than it ("six speakers … the two up on the back deck").
     if (slot.attribute === "count" ? ratio >= 1 : ratio < leastRatio(slot) || ratio > 1 / leastRatio(slot)) continue;

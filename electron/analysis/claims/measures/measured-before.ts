@@ -55,7 +55,7 @@ export function measuredBefore(
   // "Twenty two five" is thousands of something.
   if (likeliest!.repaired && typeof likeliest!.value === "number" && likeliest!.value >= 4000) return null;
   if (likeliest!.unit !== null && unitSpoken(likeliest!, around.said)) return null;
-  if (otherUnit.test(around.after) || startsAnotherPhrase(around.number.readings[0]!.value, around)) return null;
+  if (/^#/.test(around.after) || otherUnit.test(around.after) || startsAnotherPhrase(around.number.readings[0]!.value, around)) return null;
   for (const way of toldAgain) {
     const told = Object.keys(way.bounds).flatMap((unit) => latest.get(`${way.component} ${way.attribute} ${unit}`) ?? []);
     if (told.length === 0) continue;
@@ -67,7 +67,7 @@ export function measuredBefore(
         if (reading.unit !== null || typeof reading.value !== "number" || !way.kinds.includes(reading.kind)) continue;
         if (reading.likelihood < likeliest!.likelihood - mostDoubt || likeliest!.kind === "year") continue;
         const times = typeof last.value === "number" ? reading.value / last.value : 1;
-        if (times < 0.15 || times > 7) continue;
+        if (times < 0.15 || times > (gaugeAgain.test(around.before) ? 7 : 4)) continue;
         // "five" between "4.6" and "5.1" is no reading of a gauge that shows tenths.
         if (reading.value < least || reading.value > most || (last.unit === "mil" && Number.isInteger(reading.value) && reading.value < 3))
           continue;

@@ -46,6 +46,9 @@ export const bodySlots = [
     attribute: "thickness",
     unit: "mil",
     need: { kinds: ["decimal"], units: [null], min: 1.5, max: 60 },
+    // A gauge that shows tenths shows no bare one or two.
+    value: (reading) =>
+      typeof reading.value === "number" && Number.isInteger(reading.value) && reading.value < 3 ? undefined : reading.value,
     cues: [
       { after: /^(?:\. )?(?:that's |it's )?(?:in )?mils\b/, score: 1.2 },
 
@@ -257,6 +260,8 @@ export const bodySlots = [
     unit: "in",
     need: { kinds: ["measure", "fraction", "integer"], units: ["in", "mm", null], min: 1.5, max: 60 },
     unless: /# [^#]+ # (?:long|wide|across)\b/,
+    // A bare figure is in inches; an eight ball is on a gear lever.
+    value: (reading) => (reading.unit === null && typeof reading.value === "number" && reading.value > 3.1 ? undefined : reading.value),
     cues: [
       { after: /^(?:inch |inches )?(?:ball|receiver|hitch|coupler|pintle)\b/, score: 1.2 },
       { about: ["bumper/hitch"], reach: "clause", score: 0.8 },

@@ -31,7 +31,12 @@ export const engineSlots = [
         unless: /\bgears?\b|\bdollars|\bmiles|\bpsi\b|\btires?\b|\baxle|\bmicron/,
         score: 0.9,
       },
-      { guess: "cu in", unless: /\bgears?\b|\bdollars|\bmiles|\bpsi\b|\btires?\b|\baxle|\bmicron|\bcall\b|\bpapers/, score: 0.5 },
+      {
+        guess: "cu in",
+        unless:
+          /\bgears?\b|\bthermostat|\boctane|\bunleaded|\bpetrol|\blikes\b|\bvolts?\b|\bbattery|\btach\b|\bmetal\b|\blong wheelbase|\bdollars|\bmiles|\bpsi\b|\btires?\b|\baxle|\bmicron|\bcall\b|\bpapers/,
+        score: 0.5,
+      },
       {
         before: /(?:#|\b(?:got|has|have|with|had|stuck|put|dropped|is|runs))(?: a| an| the)?$/,
         after: /^(?:in it|in here|in this|in there|under the hood)\b/,
