@@ -104,7 +104,17 @@ export function faultsAgainstPraise(claims: readonly Claim[]): { conflicts: Conf
 }
 
 /** Components of which "no rust", "no dings" without a part is about every part in view. */
-const denialCovers: ReadonlySet<ComponentName> = new Set(["body", "paint", "glass", "frame", "floors", "wheel", "seats", "dash"]);
+const denialCovers: ReadonlySet<ComponentName> = new Set([
+  "body",
+  "paint",
+  "glass",
+  "frame",
+  "floors",
+  "wheel",
+  "seats",
+  "dash",
+  "exhaust",
+]);
 
 /** What "no rust anywhere on this truck" is about. */
 const shellComponents: ReadonlySet<ComponentName> = new Set(["body", "floors", "frame", "cargo-floor"]);

@@ -257,6 +257,7 @@ const equipmentToldAtLength: readonly Equipment[] = [
   {
     component: "vehicle",
     part: "camera",
+    missing: ["no camera !man/crew/work/shy/angle/operator/on", "n't got a camera", "n't have a camera"],
     names: ["backup camera", "back up camera", "reversing camera", "rear camera", "rear view camera"],
     says: "The backup camera works.",
     lacks: "There's no backup camera.",

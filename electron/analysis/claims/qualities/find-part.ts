@@ -183,7 +183,11 @@ function placedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | n
     if (besides.has(tokens[token]!.word) && !comesOff(tokens[token - 1]?.word ?? "", tokens[token]!.word)) return null;
     if (placing.has(tokens[token]!.word)) placed = true;
     const part = scene.parts[scene.partIndexFrom(token)];
-    if (placed && part && part.first === token && !startsNewSubject(scene, token)) return fits(part) ? part : null;
+    if (placed && part && part.first === token && !startsNewSubject(scene, token)) {
+      if (fits(part)) return part;
+      // "a rip down the side of the seat": the part of which it is the side.
+      if (tokens[part.end]?.word !== "of") return null;
+    }
     if (placed && /^(?:and|but|so)$/.test(tokens[token]!.word)) return null;
   }
   return null;

@@ -56,6 +56,12 @@ export function lowerBound(count: number, value: number, of: (index: number) => 
 }
 
 function settled(part: ScenePart, zone: ZoneName): ScenePart {
+  // Outside, the screen is the windscreen.
+  if (part.component === "audio" && part.part === "screen" && /^(?:front|driver-side|passenger-side|roof)$/.test(zone))
+    return { ...part, component: "glass", part: "windshield", position: "front" };
+  // One wheel in the cabin is the steering wheel.
+  if (part.component === "wheel" && part.part === null && zone === "cabin" && !part.plural)
+    return { ...part, component: "steering", part: "steering wheel", position: null };
   if (part.component === "floors" && zone === "cargo") return { ...part, component: "cargo-floor", position: null };
   if (part.component === "carpet" && zone === "cargo") return { ...part, part: part.part === "mats" ? "trunk mat" : "trunk carpet" };
   if (part.component === "body" && part.part === "fender") return { ...part, part: "front fender", position: "front" };
@@ -66,6 +72,8 @@ function settled(part: ScenePart, zone: ZoneName): ScenePart {
     (part.component === "top" && part.part === "lid")
   )
     return { ...part, part: null };
+  // Under the hood it is the one that starts it; the one that drives it is out of reach.
+  if (part.component === "electrical" && part.part === "battery" && zone === "engine-bay") return { ...part, part: "starter battery" };
   // A front door is a door that says where it is.
   if (part.component === "body" && (part.part === "front door" || part.part === "rear door")) return { ...part, part: "door" };
   // The window of a soft top is at its back.

@@ -72,6 +72,7 @@ export const bodyAndPaperFamilies = [
     topic: "cab",
     components: ["body", "vehicle"],
     parts: "any",
+    unplaced: "single",
     weight: 70,
     choices: {
       regular: /\b(regular|standard|single) cab\b/,
