@@ -256,4 +256,260 @@ export const opposedAslant: readonly SentencePair[] = [
     second: ["roof", "So here's the top, it's tan, it's a canvas one."],
     shows: "color",
   },
+  // a second walk through the kinds
+  {
+    first: ["engine-bay", "It's the original engine to the car, no question."],
+    second: ["documents", "Now the engine, I'd like to think it's the original one, but I couldn't swear to it."],
+    shows: "hedge",
+  },
+  {
+    first: ["opening", "The engine is the one it was born with."],
+    second: ["documents", "As far as I can tell that's its own engine, but I wouldn't fight you over it."],
+    shows: "hedge",
+  },
+  {
+    first: ["opening", "It's all original paint."],
+    second: ["documents", "The paint, I believe it's original, don't hold me to it."],
+    shows: "hedge",
+  },
+  {
+    first: ["engine-bay", "Original carburetor on there."],
+    second: ["documents", "Invoice, one new four barrel carburetor, three hundred and ninety."],
+    shows: "originality",
+  },
+  {
+    first: ["front", "Grille's the original."],
+    second: ["documents", "He bought a reproduction grille in 2016, here's the receipt."],
+    shows: "originality",
+  },
+  {
+    first: ["rear", "Bumper's the original one, never been off."],
+    second: ["documents", "Bumpers, front and rear, rechromed, and the rear one's a replacement."],
+    shows: "originality",
+  },
+  {
+    first: ["cabin", "Dash is the one it left the works with."],
+    second: ["cabin", "I'll be straight with you, this dash came out of another car."],
+    shows: "originality",
+  },
+  {
+    first: ["cargo", "The bed floor's the original wood."],
+    second: ["documents", "There's a lumber yard ticket, the bed was done again in oak in 2010."],
+    shows: "originality",
+  },
+  {
+    first: ["roof", "Top's the original one, believe it or not."],
+    second: ["documents", "New top fitted in 2015 by a trimmer in Bath."],
+    shows: "originality",
+  },
+  {
+    first: ["driver-side", "The door's never been off the truck."],
+    second: ["cabin", "You can see the hinge bolts on the driver's door have been moved and there's yellow junkyard crayon on it."],
+    shows: "originality",
+  },
+  {
+    first: ["engine-bay", "The engine's original."],
+    second: ["engine-bay", "New plugs, new leads, a new battery and a new radiator."],
+    shows: null,
+  },
+  {
+    first: ["cabin", "Seats are original."],
+    second: ["documents", "Here's the bill for the seat belts, new ones, 2018."],
+    shows: null,
+  },
+  {
+    first: ["driver-side", "The wheels are original."],
+    second: ["driver-side", "The tires are new, put on last month."],
+    shows: null,
+  },
+  {
+    first: ["cabin", "The dash is original."],
+    second: ["cabin", "The dash pad's got a new clock in it."],
+    shows: null,
+  },
+  {
+    first: ["engine-bay", "Original engine."],
+    second: ["documents", "The engine block heater was replaced in 2019."],
+    shows: null,
+  },
+  {
+    first: ["underside", "Original gearbox."],
+    second: ["documents", "New clutch at sixty thousand."],
+    shows: null,
+  },
+  {
+    first: ["front", "Hood's original."],
+    second: ["engine-bay", "The hood hinges are new."],
+    shows: null,
+  },
+  {
+    first: ["front", "Grille's perfect."],
+    second: ["closing", "I should have said the grille's got a crack in it down at the corner."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "Carpet's spotless."],
+    second: ["cabin", "There's a burn in the carpet by the shifter."],
+    shows: "condition",
+  },
+  {
+    first: ["driver-side", "The quarter on this side is straight as an arrow."],
+    second: ["rear", "From back here you can see a dent in the driver's side quarter."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "The windows all work."],
+    second: ["drive", "The passenger window won't go up, I'm holding it with my hand."],
+    shows: "condition",
+  },
+  {
+    first: ["engine-bay", "Radiator's dry, no leaks."],
+    second: ["closing", "It's left a puddle of coolant, there's a leak at the radiator."],
+    shows: "condition",
+  },
+  {
+    first: ["underside", "No play in the steering."],
+    second: ["drive", "The steering's got a good bit of play, you're sawing at it."],
+    shows: "condition",
+  },
+  {
+    first: ["cargo", "The boot floor's solid, no rust."],
+    second: ["underside", "Look up here at the boot floor, it's rotted out in the corner."],
+    shows: "condition",
+  },
+  {
+    first: ["rear", "Tailgate works fine."],
+    second: ["closing", "The tailgate won't stay shut, you've got to slam it."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "The seats have no splits."],
+    second: ["closing", "There is one split in the driver's seat, on the seam."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "Radio works."],
+    second: ["cabin", "The clock doesn't work."],
+    shows: null,
+  },
+  {
+    first: ["driver-side", "No rust on this side."],
+    second: ["passenger-side", "There's some rust on the bottom of this door."],
+    shows: null,
+  },
+  {
+    first: ["cabin", "No cracks in the dash."],
+    second: ["front", "There's a crack in the windshield."],
+    shows: null,
+  },
+  {
+    first: ["engine-bay", "No leaks up here."],
+    second: ["underside", "There's a leak at the back of the transmission."],
+    shows: null,
+  },
+  {
+    first: ["cabin", "Front seats are perfect."],
+    second: ["cabin", "The back seat's got a rip in it."],
+    shows: null,
+  },
+  {
+    first: ["front", "Headlights are clear."],
+    second: ["rear", "One tail light's got a crack."],
+    shows: null,
+  },
+  {
+    first: ["driver-side", "This front wheel's perfect."],
+    second: ["driver-side", "The back wheel's got some curb rash."],
+    shows: null,
+  },
+  {
+    first: ["cabin", "It has air conditioning."],
+    second: ["drive", "No air bags in one this old."],
+    shows: null,
+  },
+  {
+    first: ["cargo", "No spare in here."],
+    second: ["underside", "There's a spare key in a box on the frame."],
+    shows: null,
+  },
+  {
+    first: ["rear", "No tow bar."],
+    second: ["documents", "It's rated to tow two thousand pounds."],
+    shows: null,
+  },
+  {
+    first: ["opening", "No sunroof on this."],
+    second: ["roof", "My other one had a sunroof and it leaked."],
+    shows: null,
+  },
+  {
+    first: ["cabin", "There's no carpet, rubber floor."],
+    second: ["cargo", "The trunk has carpet in it."],
+    shows: null,
+  },
+  {
+    first: ["driver-side", "Discs on the front."],
+    second: ["underside", "Drums on the back."],
+    shows: null,
+  },
+  {
+    first: ["cabin", "Leather seats."],
+    second: ["cabin", "The headliner's cloth and the door cards are vinyl."],
+    shows: null,
+  },
+  {
+    first: ["driver-side", "Alloy wheels."],
+    second: ["cargo", "The spare's on a steel wheel."],
+    shows: null,
+  },
+  {
+    first: ["opening", "It's an automatic."],
+    second: ["engine-bay", "It's got an automatic choke, and the fan clutch is new."],
+    shows: null,
+  },
+  {
+    first: ["opening", "Four speed manual."],
+    second: ["cabin", "The owner's manual's in the glove box, and the windows are automatic."],
+    shows: null,
+  },
+  {
+    first: ["front", "Steel bumper."],
+    second: ["front", "The grille is plastic."],
+    shows: null,
+  },
+  {
+    first: ["opening", "It's red."],
+    second: ["cabin", "The seats are black."],
+    shows: null,
+  },
+  {
+    first: ["opening", "It's red with a white top."],
+    second: ["roof", "Top's white vinyl."],
+    shows: null,
+  },
+  {
+    first: ["opening", "It's a six speed manual."],
+    second: ["drive", "It changes itself, there's just the two pedals and a lever with a P on it."],
+    shows: "type",
+  },
+  {
+    first: ["cabin", "Manual windows, you wind them."],
+    second: ["drive", "I'll put the window down, there's the switch, nice electric windows."],
+    shows: "type",
+  },
+  {
+    first: ["underside", "It's on coil springs at the back."],
+    second: ["underside", "You can count the leaves on the back springs, there's five."],
+    shows: "type",
+  },
+  {
+    first: ["cabin", "The seats are leather."],
+    second: ["closing", "The seats in this are that vinyl, so a wet rag's all you need."],
+    shows: "material",
+  },
+  {
+    first: ["opening", "It's silver."],
+    second: ["documents", "Registration says the color is blue."],
+    shows: "color",
+  },
 ];

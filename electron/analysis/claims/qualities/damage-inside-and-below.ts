@@ -227,6 +227,7 @@ export const insideDamages: readonly Damage[] = [
     among: ["steering", "suspension", "transmission", "final-drive", "dash", "body", "exhaust"],
     phrases: [
       "play in",
+      "~to/can/you/i/we/'ll/will/would/radio/kids/they play !with/the/a/it/music/list/area/book/on",
       "bit of play",
       "little play",
       "slop",

@@ -168,6 +168,7 @@ const transmissionKinds = kinds("transmission", [
     unless: [
       "automatic choke/headlights/lights/wipers/climate/tensioner/level/levelling/door/locks/lamps/hubs/dimming/high/braking/emergency/parking/temperature/air",
       "automatic ..2 choke",
+      "window/windows/doors/lights/wipers/antenna/aerial/hatch/tailgate is/are/'s automatic",
     ],
     says: "It's a four speed automatic.",
     quiet: ["It has the automatic choke.", "Automatic headlights work.", "It's not an automatic."],

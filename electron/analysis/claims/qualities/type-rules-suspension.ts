@@ -25,6 +25,8 @@ export const suspensionTypeRules: readonly QualityRule[] = kinds("suspension", [
       "leaf sprung",
       "cart springs",
       "springs are # leaf",
+      "leaves on/in/of ..3 spring/springs",
+      "spring/springs ..4 leaves",
     ],
     says: "In the back it's on leaf springs.",
     at: "rear",
