@@ -45,7 +45,9 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
           summary ? (
             <>
               <h1 title={summary.title}>{summary.title}</h1>
-              <span className="soft stock">{summary.stockNumber}</span>
+              <span className="soft stock" title={summary.stockNumber}>
+                {summary.stockNumber}
+              </span>
             </>
           ) : (
             <h1>{problem ? "Not opened" : "Opening…"}</h1>

@@ -112,7 +112,8 @@ function holderIn(text: string): Holder | undefined {
 function refusal(file: string, { pid, machine, address }: Holder): Refusal {
   const elsewhere = machine === hostname() ? "" : ` on ${machine}`;
   const where = address ? `\nIt is at ${address}\nOpen that address` : "\nGo to its window";
-  const forgotten = elsewhere ? ` If it no longer runs there, remove ${lockFileOf(file)}.` : "";
+  // Another program may by now have the number of a Roundwalk that ended without a word.
+  const forgotten = ` If that process is no Roundwalk, remove ${lockFileOf(file)}.`;
   return new Refusal(
     "library-open",
     `${file} is already open in another Roundwalk (process ${pid}${elsewhere}).${where}, end it first, or name another library with --library.${forgotten}`,

@@ -42,5 +42,5 @@ export function settleConflict(parts: Parts, input: Input<"conflict.rule">): Rec
   const former = parts.library.rulings.of(recordingId).find((each) => each.conflictKey === conflictKey && each.supersededBy === null);
   const changes: RowChange[] = [rulingChange({ ...ruling, supersededBy: former?.id ?? ruling.id }, ruling)];
   if (former) changes.push(rulingChange(former, { ...former, supersededBy: ruling.id }));
-  return recordEdit(parts, recordingId, { label: `rule on ${conflict.topic}`, initials, changes });
+  return recordEdit(parts, recordingId, { label: `ruling on ${conflict.topic}`, initials, changes });
 }

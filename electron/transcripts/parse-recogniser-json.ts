@@ -27,7 +27,8 @@ export function readJsonCaptions(text: string): Parsed {
   if (error || !root) {
     const offset = error?.offset ?? 0;
     const rest = text.slice(offset, offset + 30);
-    const place = rest.trim() === "" ? "the end of the file" : found(rest);
+    // JSON is full of straight quotes, so others go round it.
+    const place = rest.trim() === "" ? "the end of the file" : `“${found(rest).slice(1, -1)}”`;
     // The parser's names are run together: "ValueExpected".
     const what = error
       ? `${printParseErrorCode(error.error)

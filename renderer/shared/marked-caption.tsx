@@ -30,7 +30,11 @@ export const MarkedCaption = memo(function MarkedCaption({ caption, notes, dispu
         return (
           <span key={segment.start}>
             {claims.length > 0 ? (
-              <mark className="claim" data-kind={kind} title={claims.map(claimLine).join("\n")}>
+              <mark
+                className="claim"
+                data-kind={kind}
+                title={claims.map((claim) => (disputed.has(claim.id) ? `${claimLine(claim)} (in dispute)` : claimLine(claim))).join("\n")}
+              >
                 {words}
               </mark>
             ) : (

@@ -142,6 +142,24 @@ test.describe("a recording of one's own", () => {
     await expect(page.getByRole("button", { name: /^Pause/ })).toBeVisible();
   });
 
+  test("the same transcript again is asked about first", async ({ desk: page }) => {
+    const transcript = file("walk.vtt", walk);
+    await importRecording(page, { transcript }, "First");
+    await atMarkDesk(page, "First");
+    const rows = page.getByRole("list", { name: "Recordings" }).getByRole("listitem");
+    await page.getByRole("link", { name: "Library" }).click();
+    await importRecording(page, { transcript }, "Second");
+    const question = page.getByRole("alertdialog");
+    await expect(question).toContainText("already in the library as “First”");
+    await question.getByRole("button", { name: "Do not import" }).click();
+    await expect(rows).toHaveCount(1);
+    await page.getByRole("button", { name: "Import", exact: true }).click();
+    await question.getByRole("button", { name: "Import it again" }).click();
+    await atMarkDesk(page, "Second");
+    await page.getByRole("link", { name: "Library" }).click();
+    await expect(rows).toHaveCount(2);
+  });
+
   test("a file that cannot be used is refused beside its place, with the line, and nothing is imported", async ({ desk: page, host }) => {
     const bad = file("walk.srt", "1\n00:00:01,000 --> 00:00:03,000\nfine\n\n2\n00:00:09,000 --> 00:00:04,000\nbackwards\n");
     await importRecording(page, { transcript: bad }, "Bad file");

@@ -225,7 +225,10 @@ describe("what is refused, with file, line, what was found and what to do", () =
       { length: 3000 },
       (_, at) => [0, 0, 0, 24, 0x66, 0x74, 0x79, 0x70, 0x69, 0x73, 0x6f, 0x6d][at] ?? (at * 73) % 256,
     );
-    expect(refusal(video).code).toBe("binary-file");
+    expect(refusal(video)).toMatchObject({ code: "binary-file", message: expect.stringContaining("this is a video") });
+    // Bytes that are neither text nor a video are not called one.
+    const scrambled = Buffer.from(Array.from({ length: 400 }, (_, at) => (at * 7) % 32));
+    expect(refusal(scrambled)).toMatchObject({ code: "binary-file", message: expect.not.stringContaining("video") });
   });
 });
 
