@@ -7,6 +7,7 @@ import { partRules } from "./part-rules.ts";
 import { quantityRules } from "./quantity-rules.ts";
 import { ratioRules } from "./ratio-rules.ts";
 import { shorthandRules } from "./shorthand-rules.ts";
+import { thousandsRules } from "./thousands-rules.ts";
 import { tireRules } from "./tire-rules.ts";
 import { yearRules } from "./year-rules.ts";
 
@@ -21,5 +22,6 @@ export const numberRules: readonly NumberRule[] = [
   ...partRules,
   ...ratioRules,
   ...shorthandRules,
+  ...thousandsRules,
   ...quantityRules,
 ];

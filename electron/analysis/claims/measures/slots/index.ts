@@ -11,6 +11,7 @@ import { engineSlots } from "./engine-slots.ts";
 import { fittingSlots } from "./fitting-slots.ts";
 import { fuelSlots } from "./fuel-slots.ts";
 import { gaugeSlots } from "./gauge-slots.ts";
+import { mechanicalSizeSlots } from "./mechanical-size-slots.ts";
 import { odometerSlots } from "./odometer-slots.ts";
 import { paperSlots } from "./paper-slots.ts";
 import { partSizeSlots } from "./part-size-slots.ts";
@@ -37,5 +38,6 @@ export const slots: readonly Slot[] = [
   ...allOfThemSlots,
   ...gaugeSlots,
   ...partSizeSlots,
+  ...mechanicalSizeSlots,
   ...fittingSlots,
 ];
