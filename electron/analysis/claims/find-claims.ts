@@ -1,7 +1,7 @@
 import type { Claim, Repair, ZoneProposal } from "../../../shared-types/index.ts";
 import type { Speech, SpokenNumber } from "../model.ts";
 import { findCountsOff } from "./counted-off/index.ts";
-import { frameSpeech } from "./framing/index.ts";
+import { frameSpeech, markSetAgainst } from "./framing/index.ts";
 import { findMentions } from "./lexicon/find-mentions.ts";
 import { recutAtParts } from "./lexicon/recut-sentences.ts";
 import { findMeasures } from "./measures/find-measures.ts";
@@ -25,5 +25,5 @@ export function findClaims({ speech: heard, numbers, zones }: ClaimsInput): { cl
   const measures = findMeasures(mapSpeech(speech, mentions, zones, numbers), numbers, frames);
   const qualities = findQualityClaims({ speech, frames, mentions, zones });
   const counts = findCountsOff({ speech, frames, mentions, zones });
-  return { claims: [...measures.claims, ...qualities, ...counts], repairs: [...measures.repairs] };
+  return { claims: markSetAgainst([...measures.claims, ...qualities, ...counts], speech), repairs: [...measures.repairs] };
 }
