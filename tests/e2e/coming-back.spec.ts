@@ -114,3 +114,28 @@ test("at large zoom nothing lies outside the window, and the ruling lies over no
     expect(await outside(), `Library at ${width} by ${height}`).toEqual([]);
   }
 });
+
+test("a dialog starts in its first field", async ({ desk: page }) => {
+  await openDemo(page, "Mark");
+  await page.getByRole("button", { name: /^Retitle/ }).click();
+  await expect(page.getByRole("dialog", { name: "Chapter title" }).getByLabel("Title")).toBeFocused();
+  await page.keyboard.press("Escape");
+  await page.getByRole("button", { name: "Export…" }).click();
+  await expect(page.getByRole("dialog", { name: "Export" }).getByRole("checkbox").first()).toBeFocused();
+  await page.keyboard.press("Escape");
+  await page.getByRole("link", { name: "Library" }).click();
+  await page.getByRole("button", { name: "Import a recording…" }).click();
+  await expect(page.getByRole("button", { name: "Choose transcript" })).toBeFocused();
+});
+
+test("an accepted zone is told in the singular, and nothing is called on disk while the host is away", async ({ desk: page, host }) => {
+  await openDemo(page, "Mark");
+  await giveInitials(page, "RT");
+  const state = page.locator(".head-state");
+  await expect(state).toHaveText("on disk");
+  await page.getByRole("region", { name: "Span at the playhead" }).getByRole("button", { name: "Accept" }).click();
+  await expect(state).toHaveText("on disk: Zone span accepted");
+  // The new host has another address, so that this page stays without one.
+  await host.restart();
+  await expect(state).toHaveText("not connected");
+});
