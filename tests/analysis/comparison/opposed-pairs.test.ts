@@ -469,6 +469,19 @@ const pairs: readonly Pair[] = [
     ],
   },
   {
+    about: "two displacements, and that of one just like it",
+    shown: [
+      { component: "engine", attribute: "displacement", value: 400, unit: "cu in", quote: "it's a four hundred cubic inch car" },
+      { component: "engine", attribute: "displacement", value: 455, unit: "cu in", quote: "the four fifty five cubic inches" },
+    ],
+    as: "measure engine displacement",
+    quiet: [
+      { component: "engine", attribute: "displacement", value: 400, unit: "cu in", quote: "it's a four hundred cubic inch car" },
+      { component: "engine", attribute: "displacement", value: 455, unit: "cu in", quote: "just like it with a four fifty five in it" },
+      { component: "engine", attribute: "displacement", value: 8, unit: "L", quote: "the white one's a gasser eight liter" },
+    ],
+  },
+  {
     about: "one former owner and two, and two former owners and three in all",
     shown: [
       { component: "vehicle", attribute: "count", part: "owner", value: 1, quote: "one former keeper" },

@@ -31,6 +31,10 @@ const rolling: ReadonlySet<ComponentName> = new Set(["tire", "wheel"]);
 /** "The four cylinder ones", "the white one's a gasser": a kind of vehicle, or one that stands beside. */
 const otherVehicles =
   /\b(cylinder|litre|liter|diesel|petrol|gas|door|speed|later|earlier|newer|older|other|base|cheaper|sport) ones\b|\b(white|black|blue|red|green|silver|gr[ae]y|gas|other|next) one('s| is| has| had)\b/i;
+/** One that the speaker once had, or that stands elsewhere. */
+const oneLikeIt =
+  /\b(just like (it|this|her|him)|same as this (one )?but|i had (one|an?) |i once had|my (old|last|other|first|dad's|father's) (one|car|truck|van)|different animal|two (rows|bays|doors) over|in the next (bay|row)|across the (yard|lot)|over yonder|out (front|back) there's)\b/i;
+
 /** What tells vehicles apart; "the gas ones" of a suspension are its shocks. */
 const tellsVehiclesApart: ReadonlySet<ComponentName> = new Set(["engine", "vehicle", "transmission", "price", "title", "body"]);
 
@@ -42,5 +46,5 @@ export function isSpokenOtherwise({ attribute, component, quote }: Claim): boole
   if (attribute === "originality") return false;
   if (supposed.test(quote) || (figureAttributes.has(attribute) && supposedFigure.test(quote))) return true;
   if (rolling.has(component) && stoodOn.test(quote)) return true;
-  return tellsVehiclesApart.has(component) && otherVehicles.test(quote);
+  return tellsVehiclesApart.has(component) && (otherVehicles.test(quote) || oneLikeIt.test(quote));
 }
