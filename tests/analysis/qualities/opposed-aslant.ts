@@ -512,4 +512,134 @@ export const opposedAslant: readonly SentencePair[] = [
     second: ["documents", "Registration says the color is blue."],
     shows: "color",
   },
+  {
+    first: ["cabin", "The rear seats have never been sat in."],
+    second: ["closing", "The back seat's got a cigarette burn in it about the size of a dime."],
+    shows: "condition",
+  },
+  {
+    first: ["passenger-side", "Not a dent on this side, sight down it."],
+    second: ["closing", "I missed one, there's a ding low down on the passenger door."],
+    shows: "condition",
+  },
+  {
+    first: ["underside", "Floors are clean, original undercoat, no holes."],
+    second: ["cabin", "Lift the mat on the passenger side and you can see the garage floor."],
+    shows: "condition",
+  },
+  {
+    first: ["engine-bay", "No oil leaks anywhere on this engine."],
+    second: ["drive", "It does leave a spot of oil, the engine weeps at the front seal."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "The heater's hot, works lovely."],
+    second: ["drive", "The heater only blows cold, the matrix is blocked."],
+    shows: "condition",
+  },
+  {
+    first: ["rear", "Tail lights are perfect."],
+    second: ["closing", "One tail light has a crack across the lens."],
+    shows: "condition",
+  },
+  {
+    first: ["roof", "Top's in perfect shape, no tears."],
+    second: ["drive", "There's a little tear in the top over my head, I can see the sky."],
+    shows: "condition",
+  },
+  {
+    first: ["cabin", "The door cards are the ones it came with."],
+    second: ["documents", "He had new door cards made in 2011."],
+    shows: "originality",
+  },
+  {
+    first: ["engine-bay", "The cylinder head has never been off."],
+    second: ["documents", "Bill here for a reconditioned cylinder head."],
+    shows: "originality",
+  },
+  {
+    first: ["engine-bay", "It's still on the turbo it left the factory with."],
+    second: ["documents", "Turbo renewed at eighty thousand, nine hundred pounds."],
+    shows: "originality",
+  },
+  {
+    first: ["underside", "Rear axle is the one it was built with."],
+    second: ["documents", "Axle out of a breaker, fitted 2009."],
+    shows: "originality",
+  },
+  {
+    first: ["front", "Headlights are original to the car."],
+    second: ["documents", "Pair of aftermarket headlights, two hundred dollars."],
+    shows: "originality",
+  },
+  {
+    first: ["driver-side", "This fender was born on this truck."],
+    second: ["engine-bay", "From in here you can see this fender has a replacement part sticker on it."],
+    shows: "originality",
+  },
+  {
+    first: ["opening", "Numbers matching engine."],
+    second: ["documents", "The title history says the engine was replaced under warranty at forty thousand."],
+    shows: "originality",
+  },
+  {
+    first: ["opening", "There's no air in it."],
+    second: ["engine-bay", "There's your compressor with the belt on it."],
+    shows: "presence",
+  },
+  {
+    first: ["cabin", "It has no cruise."],
+    second: ["drive", "I've set the cruise at seventy."],
+    shows: "presence",
+  },
+  {
+    first: ["cabin", "No sat nav in this one."],
+    second: ["drive", "The sat nav wants me to turn left."],
+    shows: "presence",
+  },
+  {
+    first: ["opening", "It has a limited slip."],
+    second: ["underside", "Spin one wheel and the other goes backwards, so it's an open diff."],
+    shows: "type",
+  },
+  {
+    first: ["engine-bay", "It runs points."],
+    second: ["documents", "Electronic ignition conversion, eighty nine dollars."],
+    shows: "type",
+  },
+  {
+    first: ["opening", "It's a convertible with a power top."],
+    second: ["roof", "You fold it by hand, it's a manual top."],
+    shows: "type",
+  },
+  {
+    first: ["cabin", "Power steering."],
+    second: ["drive", "There's no power steering so it's heavy at a stop."],
+    shows: "type",
+  },
+  {
+    first: ["engine-bay", "Timing chain, so nothing to do."],
+    second: ["documents", "Timing belt and tensioner at sixty thousand."],
+    shows: "type",
+  },
+  {
+    first: ["cabin", "The dash is real walnut."],
+    second: ["closing", "That dash is plastic made to look like wood."],
+    shows: "material",
+  },
+  {
+    first: ["cabin", "Carpet's red."],
+    second: ["closing", "The carpets in this are black."],
+    shows: "color",
+  },
+  {
+    first: ["engine-bay", "Radiator is an aluminum one."],
+    second: ["underside", "The radiator's the brass one."],
+    shows: "material",
+  },
+  {
+    first: ["cabin", "Headliner's the one it was born with."],
+    second: ["documents", "Headliner, supply and fit, three hundred."],
+    shows: "originality",
+  },
 ];

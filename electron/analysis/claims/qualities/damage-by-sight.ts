@@ -79,7 +79,7 @@ export const sightDamages: readonly Damage[] = [
   {
     kind: "hole",
     among: metal,
-    phrases: ["hole !for/saw/shot", "holes !for/where/up"],
+    phrases: ["hole !for/saw/shot", "holes !for/where/up", "see the ..1 garage/shop/barn/workshop floor"],
     unless: [
       "drain/bolt/mounting/mount/screw/antenna/aerial/key/plug/speed/access/old/bullet/button/badge/mirror hole/holes",
       "hole/holes for",
@@ -237,6 +237,9 @@ export const sightDamages: readonly Damage[] = [
       "not blowing cold",
       "blows/blowing warm/hot/lukewarm",
       "needs/wants/want/need ..2 regas/regassing/recharge/recharging/gassing",
+      "heater/heat ..3 blow/blows/blowing ..1 cold/cool",
+      "heater/heat does n't ..2 work/warm/get/blow",
+      "matrix/core is/'s/has blocked/leaking/bypassed/leaked",
       "low on gas/refrigerant",
       "barely/hardly cold/cool/cools",
       "not getting/got cold",

@@ -111,6 +111,7 @@ export const extraParts = [
       "clutch and flywheel",
     ],
   },
+  { component: "top", part: "lid", phrases: ["tear/tears/rip/hole/split/leak/patch in the top"] },
   { component: "top", part: "lid", phrases: ["vinyl lid", "cloth lid", "canvas lid"] },
   {
     component: "electrical",

@@ -25,6 +25,7 @@ const shellOfZone = {
   front: "body",
   rear: "body",
   cargo: "cargo-floor",
+  cabin: "floors",
 } as const satisfies Record<string, ComponentName>;
 
 /** What cracks where no part is named and one looks through it. */
@@ -203,11 +204,14 @@ const narrowerReach = 6;
 
 /** "Windscreen, it's the original glass": the pane that was named just before. */
 function narrowed(scene: SpokenScene, part: ScenePart, rule: QualityRule): ScenePart {
+  const before = scene.parts[scene.partIndexFrom(part.first) - 1];
+  // "One tail light has a crack across the lens": a lens is its lamp's.
+  if (part.component === "lights" && part.part === "lens" && before?.component === "lights" && part.first - before.end <= narrowerReach * 2)
+    return { ...part, part: before.part, position: before.position };
   if (part.component !== "glass" || part.part !== null) return part;
   // Inside and from the front, a crack "in the glass" is one in the glass that one looks through.
   if (rule.circumstance === "cracks" && zonesOfTheWindshield.has(scene.zoneAt(part.first)))
     return { ...part, part: "windshield", position: "front" };
-  const before = scene.parts[scene.partIndexFrom(part.first) - 1];
   const near = before && before.component === "glass" && before.part !== null && part.first - before.end <= narrowerReach;
   return near && scene.frames.at(before.first).sentence === scene.frames.at(part.first).sentence ? before : part;
 }
