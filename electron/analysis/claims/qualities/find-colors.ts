@@ -79,6 +79,22 @@ function secondTone(scene: SpokenScene, end: number): { readonly endUnit: number
   return { endUnit: at + 1, value: color.word };
 }
 
+/** Colors that nobody paints a vehicle's lower half in. */
+const hideColors = new Set("tan saddle biscuit cognac camel caramel parchment oxblood beige palomino sandstone butterscotch".split(" "));
+
+/** "Black on black", "white over tan": outside, and inside. */
+function insideColor(scene: SpokenScene, run: ColorRun, component: ComponentName): string | null {
+  const [, inner] = run.value.split(" and ");
+  if (
+    component !== "paint" ||
+    inner === undefined ||
+    !/^(?:opening|closing|documents)$/.test(scene.zoneAt(scene.units[run.firstUnit]!.token))
+  )
+    return null;
+  const joint = scene.units.slice(run.firstUnit, run.endUnit).find(({ word }) => /^(?:on|over)$/.test(word))?.word;
+  return joint === "on" || (joint === "over" && hideColors.has(inner)) ? inner : null;
+}
+
 /** Every color said of this vehicle's parts. `materials` are what the rules found, in order: a color goes on about what was just said to be made of something. */
 export function findColors(scene: SpokenScene, materials: readonly Quality[]): Quality[] {
   const found: Quality[] = [];
@@ -92,6 +108,20 @@ export function findColors(scene: SpokenScene, materials: readonly Quality[]): Q
     if (part === null) continue;
     const zone = scene.zoneAt(first);
     const component = componentOf(part);
+    const inside = insideColor(scene, run, component);
+    if (inside !== null)
+      found.push({
+        first,
+        end,
+        component: "seats",
+        part: null,
+        position: null,
+        attribute: "color",
+        value: inside,
+        circumstance: null,
+        rule: "color",
+        named: null,
+      });
     found.push({
       first,
       end,
@@ -102,7 +132,7 @@ export function findColors(scene: SpokenScene, materials: readonly Quality[]): Q
           ? null
           : findPlace(scene, { first, end, part: part === "paint" || part === "seats" ? null : part, component, attribute: "color", zone }),
       attribute: "color",
-      value: run.value,
+      value: inside === null ? run.value : run.value.split(" and ")[0]!,
       circumstance: null,
       rule: "color",
       named: typeof part === "string" ? null : part,
@@ -283,7 +313,9 @@ function predicative(scene: SpokenScene, run: ColorRun, first: number): Colored 
   if (!said && !alone && !(subject && subject.end >= first - 2)) return null;
   if (subject) return subject;
   // "White with a black top": the first words of a sentence name the paint.
-  const opens = speech.sentences[clause.sentence]?.first === first && /^(?:with|over|on|inside|outside|in|and)$/.test(next?.word ?? "");
+  const opens =
+    speech.sentences[clause.sentence]?.first === first &&
+    (run.value.includes(" and ") || /^(?:with|over|on|inside|outside|in|and)$/.test(next?.word ?? ""));
   if (opens && !subject) return "paint";
   if (alone && !said) return null;
   // "the taillights are a blue dot": said of a part that has no color of its own.

@@ -59,6 +59,8 @@ function settled(part: ScenePart, zone: ZoneName): ScenePart {
   // Outside, the screen is the windscreen.
   if (part.component === "audio" && part.part === "screen" && /^(?:front|driver-side|passenger-side|roof)$/.test(zone))
     return { ...part, component: "glass", part: "windshield", position: "front" };
+  // Up on the roof, the rails carry luggage.
+  if (part.component === "frame" && zone === "roof") return { ...part, component: "trim", part: "roof rack", position: null };
   // One wheel in the cabin is the steering wheel.
   if (part.component === "wheel" && part.part === null && zone === "cabin" && !part.plural)
     return { ...part, component: "steering", part: "steering wheel", position: null };

@@ -139,6 +139,31 @@ const kindsByUse: readonly KindByUse[] = [
     quiet: ["It has the tilt and telescopic wheel.", "It's still on lever arms."],
   },
   {
+    about: { component: "suspension", part: "spring" },
+    value: "coil",
+    phrases: ["spring/springs ..4 coil/coils !over/pack", "plain? steel coil/coils", "coil/coils ..1 plain/ordinary steel"],
+    unless: ["leaf ..8 coil/coils", "coil box/pack/packs/wire", "spring/springs ..4 not coil/coils", "used to be coil/coils"],
+    says: "At the back, the spring there is a coil, a plain steel one.",
+    quiet: ["The leaf spring is under the coil box.", "The ignition coil is new this spring."],
+  },
+  {
+    about: { component: "suspension", part: "spring" },
+    value: "air",
+    phrases: [
+      "bellows",
+      "air springs/spring",
+      "rides/ride/riding/sits/sit on air",
+      "pumps itself/itself's up/level",
+      "pumps it up/level",
+      "sinks/drops down overnight",
+      "raise/lower/raises/lowers it on the button/switch",
+    ],
+    beside: ["suspension/ride/rides/springs/spring/bellows/level/levelling/corner/axle/strut/struts/height", "compressor"],
+    unless: ["exhaust bellows", "flexi bellows", "helper bags", "helper ..2 bellows"],
+    says: "The bellows are filled from the compressor, it rides level.",
+    quiet: ["There's a flexi bellows in the exhaust.", "It sits on air in the trailer."],
+  },
+  {
     about: { component: "suspension", part: "axle" },
     value: "independent",
     phrases: [
