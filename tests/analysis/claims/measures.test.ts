@@ -330,6 +330,55 @@ const sumsAndPapers: readonly Row[] = [
     told: ["tire rear depth 12 32nds", "tire rear depth 12 32nds"],
   },
   { why: "a body shop is no body", heard: "Body works bill, refinish, $640.", zone: "documents", told: ["paint - price 640 USD"] },
+  {
+    why: "a meter on the battery",
+    heard: "Battery's new, I'll put the meter across it, the meter says 12.8.",
+    zone: "engine-bay",
+    told: ["electrical - voltage 12.8 V"],
+  },
+  {
+    why: "an article before a size is no money",
+    heard: "Carburetor invoice here, it's a six hundred with electric choke.",
+    zone: "documents",
+    told: ["fuel-system - flow 600 cfm"],
+  },
+  { why: "a range by season", heard: "260 miles in the summer.", zone: "drive", told: ["vehicle - mileage 260 mi"] },
+  {
+    why: "a code on the date",
+    heard: "The fronts are twelve twenty two on the date.",
+    zone: "passenger-side",
+    told: ["tire front date 1222 -"],
+  },
+  {
+    why: "where it started",
+    heard: "It's at $14,995. I started it at 15,500.",
+    zone: "opening",
+    told: ["price - price 14995 USD", "price - price 15500 USD"],
+  },
+  {
+    why: "a sentence before has no say",
+    heard: "It rubs every Sunday. 58,912 miles.",
+    zone: "opening",
+    told: ["odometer - mileage 58912 mi"],
+  },
+  {
+    why: "legal named after, for itself",
+    heard: "Tread on this tire is 6.4 millimeters and the law asks less.",
+    told: ["tire - depth 6.4 mm"],
+  },
+  {
+    why: "a big figure in the cabin",
+    heard: "Let's see, it's 121,400 and every light goes off.",
+    zone: "cabin",
+    told: ["odometer - mileage 121400 mi"],
+  },
+  { why: "a speed in the cabin", heard: "You're doing sixty two there.", zone: "cabin", told: [] },
+  {
+    why: "the inside dual",
+    heard: "Inside dual, six thirty seconds.",
+    zone: "passenger-side",
+    told: ["tire passenger-rear depth 6 32nds"],
+  },
   { why: "torque on the sheet", heard: "two fifty one on the torque", zone: "drive", told: ["engine - torque 251 lb-ft"] },
 ];
 

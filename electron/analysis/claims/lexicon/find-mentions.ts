@@ -112,7 +112,7 @@ const otherSenses: readonly { readonly word: string; readonly before?: RegExp; r
   { word: "boost", after: /^(?:the|its|your)\b/ },
   { word: "pad", before: /\b(?:the|dash)$/, after: /^(?:that's|so there's|where)\b/ },
   { word: "bench", before: /\b(?:the|work|on)$/ },
-  { word: "panel", before: /\b(?:kick|the)$/, after: /^(?:work)\b/ },
+  { word: "panel", before: /\bkick$/, after: /^(?:work)\b/ },
 ];
 
 function wordsBetween(tokens: readonly Token[], first: number, end: number): string {

@@ -36,6 +36,8 @@ export const runningGearWords = [
       "the duals",
       "inner dual",
       "outer dual",
+      "inside dual",
+      "outside dual",
       "dual tire",
       "dual wheel",
       "drive tire",

@@ -10,7 +10,7 @@ export function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map
   const slips = new Map<number, number>();
   numbers.forEach((number, at) => {
     const next = numbers[at + 1];
-    if (!next || next.first - number.end < 1 || next.first - number.end > 8) return;
+    if (!next || next.first - number.end < 1 || next.first - number.end > 12) return;
     const between = phraseOf(speech.tokens, number.end, next.first);
     if (!takesBack.test(between) || /\b(?:and|but) (?!no\b)/.test(between)) return;
     const kinds = new Set(number.readings.map((reading) => reading.kind));

@@ -247,6 +247,7 @@ function isPlainWord(number: SpokenNumber): boolean {
 
 /** The words close enough to speak against a slot: ten before or six after, of the number's own sentence. */
 function nearWords(words: string, side: "before" | "after"): string {
+  if (side === "before" && words.endsWith(" .")) return "";
   const sentence = side === "before" ? words.slice(words.lastIndexOf(" . ") + 1) : words.split(/(?:^| )\. ?/)[0]!;
   const list = sentence.split(" ");
   return (side === "before" ? list.slice(-10) : list.slice(0, 6)).join(" ");

@@ -193,7 +193,7 @@ function cameraSide(zone: ZoneName): SideOfVehicle | null {
 
 /** Words of a figure that holds for a whole axle or set ("nine on the fronts", "they've got six in the back"). */
 const saidOfSeveral =
-  /\b(?:fronts|rears|backs|pair|both|set|each|all|they|they're|they've|them|these|those|tires|steers|drives|steer tires|drive tires|axle)\b/;
+  /\b(?:fronts|rears|backs|ones|pair|both|set|each|all|they|they're|they've|them|these|those|tires|steers|drives|steer tires|drive tires|axle)\b/;
 
 /** Seats with a side and no row are the front ones: there is no driver's seat in the back. */
 function seatPlace(position: PositionName | null): PositionName | null {

@@ -183,7 +183,9 @@ export const dateSlots = [
       {
         before:
           /\b(?:build (?:tag|sheet|plate|card)|data plate|body tag|trim tag|cowl tag|door (?:tag|sticker|plate|label)|jamb|tag on (?:the|this) door|sticker (?:in|on) the (?:door|jamb))\b[^.]{0,70}$/,
-        unless: /\btires?\b|\bpsi\b|\bpounds\b|\bpaint\b|\bcode\b/,
+        // "Door jamb says 36" is a tire pressure: two digits alone are no date.
+        said: /^(?!'?\d\d$|(?:twent|thirt|fort|fift|sixt|sevent|eight|ninet)y(?: \w+)?$)/,
+        unless: /\btires?\b|\bpsi\b|\bpounds\b|\bpaint\b|\bcode\b|\b(?:so|makes it|it's|that's) an? #/,
         score: 1.25,
       },
       {

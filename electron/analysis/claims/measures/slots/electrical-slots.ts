@@ -36,6 +36,13 @@ export const electricalSlots = [
         unless: /\bmicron|\bmils?\b|\bpaint\b/,
         score: 1.1,
       },
+      {
+        before:
+          /\b(?:volt ?meter|meter|tester)(?:'s)?(?: (?:on|across) (?:it|them|the battery))?(?: and)?(?: it)?(?: says| reads| shows| showing| is)?$/,
+        zones: ["cabin", "engine-bay", "cargo", "drive"],
+        unless: /\bpaint|\bmicron|\bmils?\b|\bgauge\b|\btread|\bmiles/,
+        score: 1.25,
+      },
       { before: /\bsix volt\b[^.#]{0,40}\b(?:it's|and)$/, after: /^(?:now|volt)/, score: 1.2 },
     ],
     value: (reading) => {

@@ -18,9 +18,14 @@ export const odometerSlots = [
         score: 1.2,
       },
       { before: /\b(?:range|guess o meter|guessometer|full charge|charged up|charge it|hundred percent)\b[^.#]{0,80}$/, score: 1.3 },
-      { after: /^(?:miles? |kilometers? )?(?:of range|range|on a (?:full )?charge|to a charge|a charge|per charge)\b/, score: 1.4 },
+      {
+        after:
+          /^(?:miles? |kilometers? )?(?:of range|range|on a (?:full )?charge|to a charge|a charge|per charge|in (?:the )?(?:summer|winter|warm|cold)|on a warm day|on a cold day)\b/,
+        score: 1.4,
+      },
     ],
     circumstance: "range",
+    carries: true,
     example: { heard: "on a full charge it'll do 210 miles", value: 210 },
   },
   {
@@ -218,13 +223,31 @@ export const odometerSlots = [
       {
         about: ["odometer"],
         reach: "clause",
-        unless: /rev counter|\btach|\bturning\b|\bprice|\basking|\bglass|\bdollars|\bmight come off/,
+        unless: /\bin #|rev counter|\btach|\bturning\b|\bprice|\basking|\bglass|\bdollars|\bmight come off/,
         score: 1.05,
       },
     ],
     value: (reading, said) =>
       typeof reading.value === "number" && reading.value >= 1000 && !/[a-z]s$|\ds$/.test(said) ? reading.value : undefined,
     example: { heard: "the odometer says 58,412", value: 58412 },
+  },
+  {
+    name: "mileage by its size",
+    component: "odometer",
+    part: null,
+    attribute: "mileage",
+    unit: "said",
+    need: { kinds: ["integer"], units: [null], min: 10000, max: 400000 },
+    unless: notMiles,
+    cues: [
+      { zones: ["cabin", "drive"], score: 0.5 },
+      { after: /^on (?:it|her|him|this one)\b/, zones: ["opening", "closing"], score: 0.9 },
+    ],
+    value: (reading, said) =>
+      typeof reading.value === "number" && /thousand|hundred|\d{5}|\d,\d{3}|\d \d/.test(said) && !/[a-z]s$|\ds$/.test(said)
+        ? reading.value
+        : undefined,
+    example: { heard: "let's see, it's 121,400 and every light goes off", value: 121400, zone: "cabin" },
   },
   {
     name: "mileage on another counter",

@@ -44,7 +44,7 @@ const otherSum =
   /\basking\b|\bsticker\b|\bnew for\b|\bwhen new\b|\bbrand new\b|\bwebsite\b|\bworth\b|\btaxe?s?\b|\bdeposit\b|\bfee\b|\byours for\b/;
 /** Figures in papers that are no money. */
 const noSum =
-  /# (?:\w+ )?(?:teeth|tooth|splines?|miles?|kilometers?|pages?|owners?|keys?|stamps?|volts?|psi|percent|microns?|mils?|inch|inches|foot|feet|liters?|quarts?|gallons?|thousand|horse|speed|cylinders?|injectors?|lines?|bolts?|of (?:them|those|these))\b|\b(?:at|stock|number|serial|plate|section|page|mot|till|until|since|in) #/;
+  /\b(?:an?|the|little|big|old) #|# (?:\w+ )?(?:teeth|tooth|splines?|miles?|kilometers?|pages?|owners?|keys?|stamps?|volts?|psi|percent|microns?|mils?|inch|inches|foot|feet|liters?|quarts?|gallons?|thousand|horse|speed|cylinders?|injectors?|lines?|bolts?|of (?:them|those|these))\b|\b(?:at|stock|number|serial|plate|section|page|mot|till|until|since|in) #/;
 
 /** What receipts, bills and invoices say: sums and dates of the part that was worked on. */
 export const paperSlots = [

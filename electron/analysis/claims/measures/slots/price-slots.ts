@@ -30,7 +30,7 @@ export const priceSlots = [
     cues: [
       {
         before:
-          /\b(?:he had it at|had it (?:up )?at|(?:had|did have|have had) (?:it|her|him|this one|this) (?:up |in |on )*(?:at|for)|(?:website|ad|advert|listing|sign|sticker|board|tag) (?:said|had it at|had)|was asking|were asking|first put it out it was|started (?:out )?at|it was (?:up )?(?:at|for)|used to be|down from|came down from)(?: a)?$/,
+          /\b(?:he had it at|had it (?:up )?at|(?:had|did have|have had) (?:it|her|him|this one|this) (?:up |in |on )*(?:at|for)|(?:website|ad|advert|listing|sign|sticker|board|tag) (?:said|had it at|had)|was asking|were asking|first put it out it was|started (?:it |her |him )?(?:out |off )?at|(?:listed|advertised|put) (?:it|her|him)(?: up| in| on)? (?:at|for)|it was (?:up )?(?:at|for)|used to be|down from|came down from)(?: a)?$/,
         score: 1.4,
       },
       { before: /\bwas(?: up)?(?: at| for)?$/, after: /^[^.#]{0,45}\b(?:came down|dropped|reduced)\b/, score: 1.3 },

@@ -3,7 +3,7 @@ import { rolling, whenPlural } from "./rolling.ts";
 
 /** What a new tire has or the law asks for, and not what this one has. */
 const notThisTread =
-  /\b(?:new|brand new) (?:ones|tires|one)(?: of (?:these|them|those))? (?:come|comes|have|has|start|are|is|be)\b|\blegal\b|\blaw\b|\bminimum\b|\bwear bars?\b/;
+  /\b(?:new|brand new) (?:ones|tires|one)(?: of (?:these|them|those))? (?:come|comes|have|has|start|are|is|be)\b|\b(?:legal|law|minimum|wear bars?)\b[^#]*#[^#]*#|# [^#]* # (?:\S+ ){0,2}(?:the )?(?:legal(?! is| limit is|'s)|by law|minimum|wear bars?)\b/;
 
 /** Tires: sizes, dates, tread and pressures. The spare takes them too, where the talk is about it. */
 export const tireSlots = [
@@ -29,6 +29,11 @@ export const tireSlots = [
       { before: /\b(?:date codes?|dot)\b[^.#]{0,50}$/, score: 1.3 },
       { before: /\b(?:week|dated)\b[^.#]{0,30}$/, about: rolling, score: 1.2 },
       { after: /^[^.#]{0,30}\bweek\b/, score: 1.2 },
+      {
+        after: /^(?:is |was )?(?:on|for|as) the (?:dates?|codes?|dot)\b/,
+        zones: ["driver-side", "passenger-side", "cargo", "rear", "front"],
+        score: 1.4,
+      },
       { said: /\bweek\b/, unless: /\bwarranty|\bservice/, score: 1.2 },
       { about: rolling, unless: /dollar|bucks|price|miles|asking/, score: 0.8 },
     ],
@@ -128,6 +133,11 @@ export const tireSlots = [
         said: /\b(?:psi|pounds)\b/,
         about: ["tire", "spare"],
         unless: /\boil\b|\bboost\b|\bair (?:system|tank|brakes)\b|\bfoot pounds|\bload\b|\bdollars/,
+        score: 0.95,
+      },
+      {
+        before: /\bi (?:run|ran|keep|kept|air) (?:it|them|her|mine|these)(?: up)?(?: at| on| to)?(?: about| around)?$/,
+        after: /^(?:psi |pounds )?(?:in|all|front|cold|at)\b/,
         score: 0.95,
       },
       {
