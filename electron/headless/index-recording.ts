@@ -84,10 +84,12 @@ async function main(args: string[]): Promise<number> {
     });
     const detail: RecordingDetail = await application.handlers["recording.get"]({ id: recording.id });
     progress.say("writing");
+    // A stock sheet may bring the stock number, and with it other file names than those that were asked for above.
+    const overwrite = values.force ?? false;
     const written = await writeExportsInto(application.parts, folder, {
       recordingId: recording.id,
       formats: [...exportFormats],
-      overwrite: values.force ?? false,
+      overwrite,
     });
     progress.end();
     for (const line of summaryLines(detail)) console.log(line);
@@ -105,6 +107,7 @@ try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (failure) {
   const file = failure instanceof Error && "file" in failure && typeof failure.file === "string" ? failure.file : "index";
-  console.error(describeFailure(file, failure));
+  const inTheWay = failure instanceof Error && "code" in failure && failure.code === "file-exists";
+  console.error(`${describeFailure(file, failure)}${inTheWay ? " (--force overwrites.)" : ""}`);
   process.exitCode = 1;
 }
