@@ -19,8 +19,8 @@ export function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map
     // Another order of size is another thing: "forty five pounds and no smoke, the four speed …".
     const apart =
       typeof said?.value === "number" && typeof meant?.value === "number" && (meant.value > said.value * 5 || said.value > meant.value * 5);
-    const plainNumber = (reading: Reading): boolean => typeof reading.value === "number" && amounts.has(reading.kind);
-    const bothAmounts = number.readings.some(plainNumber) && next.readings.some(plainNumber);
+    const isAmount = (reading: Reading | undefined): boolean => typeof reading?.value === "number" && amounts.has(reading.kind);
+    const bothAmounts = isAmount(said) && isAmount(meant);
     if (!apart && (bothAmounts || next.readings.some((reading) => kinds.has(reading.kind)))) slips.set(number.index, next.index);
   });
   return slips;
