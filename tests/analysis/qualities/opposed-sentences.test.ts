@@ -5,7 +5,9 @@ import { findQualityClaims } from "../../../electron/analysis/claims/qualities/i
 import { compareClaims } from "../../../electron/analysis/comparison/compare-claims.ts";
 import { hearSpeech } from "../../../electron/analysis/transcript/hear-speech.ts";
 import type { Caption, ZoneProposal } from "../../../shared-types/index.ts";
+import { bothHold } from "./both-hold.ts";
 import { opposedAslant } from "./opposed-aslant.ts";
+import { opposedByUse } from "./opposed-by-use.ts";
 import { opposedSentences, type SentencePair } from "./opposed-sentences.ts";
 
 /** A steady speaker. */
@@ -36,7 +38,7 @@ const punctuated = (sentence: string) => sentence;
 /** As a recogniser without punctuation writes it. */
 const bare = (sentence: string) => sentence.toLowerCase().replace(/[.,](?=\s|$)/g, "");
 
-const rows = [...opposedSentences, ...opposedAslant].flatMap((pair) => [
+const rows = [...opposedSentences, ...opposedAslant, ...opposedByUse, ...bothHold].flatMap((pair) => [
   [`${pair.first[1]} / ${pair.second[1]}`, pair, punctuated] as const,
   [`${bare(pair.first[1])} / ${bare(pair.second[1])}`, pair, bare] as const,
 ]);
