@@ -316,7 +316,7 @@ export const toldAsides: readonly ToldAside[] = [
   {
     says: "The warranty runs to a hundred thousand miles. The odometer shows 41,266 miles.",
     aside: ["odometer mileage 100000"],
-    kept: ["odometer mileage 41266"],
+    kept: [],
   },
   {
     says: "They want a belt every sixty thousand miles. This one shows 41,266 miles.",
@@ -629,4 +629,108 @@ export const toldAsides: readonly ToldAside[] = [
   { says: "Everything else is as they built it, disc brakes all round.", aside: [], kept: ["brakes type disc"] },
   { says: "It's one of the later ones so it has the disc brakes.", aside: [], kept: ["brakes type disc"] },
   { says: "Same as the front, drum brakes on the rear.", aside: [], kept: ["brakes type drum"] },
+  {
+    says: "Over by the office there's a long wheelbase with the five speed and ninety thousand miles. Anyhow back to ours, leather seats.",
+    aside: ["transmission count 5", "odometer mileage 90000"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "I've another of these due Tuesday, a manual gearbox with cloth seats. This one's an automatic gearbox.",
+    aside: ["transmission type manual", "seats material cloth"],
+    kept: ["transmission type automatic"],
+  },
+  {
+    says: "Pal of mine bought the twin of this with the 3.0 litre. What you've got here is the 2.5 litre.",
+    aside: ["engine displacement 3"],
+    kept: ["engine displacement 2.5"],
+  },
+  {
+    says: "Everybody on the forum swears they all came with a four speed. It's a five speed manual.",
+    aside: ["transmission count 4"],
+    kept: ["transmission count 5"],
+  },
+  {
+    says: "My old man drove one that had three hundred thousand miles on it. The seats are leather.",
+    aside: ["odometer mileage 300000"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "You see a lot of them on 20 inch wheels. This is on 17 inch wheels.",
+    aside: ["wheel diameter 20"],
+    kept: ["wheel diameter 17"],
+  },
+  { says: "The guy before him had drum brakes on it. It's got disc brakes now.", aside: ["brakes type drum"], kept: ["brakes type disc"] },
+  { says: "Some clown had fitted a bench seat in there, it's bucket seats now.", aside: ["seats type bench"], kept: ["seats type bucket"] },
+  {
+    says: "It started out as an automatic and he made it a manual gearbox.",
+    aside: ["transmission type automatic"],
+    kept: ["transmission type manual"],
+  },
+  { says: "Came to us on 15 inch wheels. It's on 17 inch wheels now.", aside: ["wheel diameter 15"], kept: ["wheel diameter 17"] },
+  { says: "When my granddad ran it it was on cross ply tires, it's on radial tires now.", aside: [], kept: ["tire type radial"] },
+  {
+    says: "There's some steel wheels go with it too. It has alloy wheels on.",
+    aside: ["wheel material steel"],
+    kept: ["wheel material alloy"],
+  },
+  {
+    says: "A man could put a six speed behind this. It's a four speed manual.",
+    aside: ["transmission count 6"],
+    kept: ["transmission count 4"],
+  },
+  {
+    says: "If I were keeping it, it'd get leather seats. It has cloth seats.",
+    aside: ["seats material leather"],
+    kept: ["seats material cloth"],
+  },
+  {
+    says: "Don't let anybody sell you one with drum brakes. This has disc brakes.",
+    aside: ["brakes type drum"],
+    kept: ["brakes type disc"],
+  },
+  {
+    says: "It'd be nice with a manual gearbox. It's an automatic gearbox.",
+    aside: ["transmission type manual"],
+    kept: ["transmission type automatic"],
+  },
+  {
+    says: "You fail at one point six millimetres. These tires are at five millimetres.",
+    aside: ["tire depth 1.6"],
+    kept: ["tire depth 5"],
+  },
+  { says: "They're due off at two thirty seconds. The tires are at six thirty seconds.", aside: ["tire depth 2"], kept: ["tire depth 6"] },
+  { says: "They sold for forty thousand new. The price is 19,500 dollars.", aside: ["price price 40000"], kept: ["price price 19500"] },
+  {
+    says: "He's into it for thirty thousand dollars. The price is 19,500 dollars.",
+    aside: ["price price 30000"],
+    kept: ["price price 19500"],
+  },
+  {
+    says: "I'd have asked twenty four thousand dollars last spring. The price is 19,500 dollars.",
+    aside: ["price price 24000"],
+    kept: ["price price 19500"],
+  },
+  { says: "My grandfather opened this place in 1948. It's a 1972 coupe.", aside: ["vehicle year 1948"], kept: ["vehicle year 1972"] },
+  { says: "Last time I saw one of these was 1998. It's a 1972 coupe.", aside: ["vehicle year 1998"], kept: ["vehicle year 1972"] },
+  { says: "The listing I wrote said leather seats and I was wrong, cloth seats.", aside: [], kept: ["seats material cloth"] },
+  {
+    says: "Dad always reckoned the two litre was the better engine. This is the 2.5 litre.",
+    aside: ["engine displacement 2"],
+    kept: ["engine displacement 2.5"],
+  },
+  {
+    says: "Had it been the 3.0 litre you'd be paying double. It's the 2.5 litre.",
+    aside: ["engine displacement 3"],
+    kept: ["engine displacement 2.5"],
+  },
+  {
+    says: "Next to this we've got the same thing in cloth seats with a five speed. This has leather seats.",
+    aside: ["seats material cloth", "transmission count 5"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "That black one's gone, that had leather seats. These are cloth seats.",
+    aside: ["seats material leather"],
+    kept: ["seats material cloth"],
+  },
 ];

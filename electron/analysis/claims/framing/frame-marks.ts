@@ -48,9 +48,7 @@ const goesOn = /^(?:it|it's|it'll|its|that|that's|that'll|thats|those|they|they'
 const opensReport =
   /^(?:said|says|say|saying|told|tell|me|us|him|her|asked|asks|ask|thinks|thought|think|reckons|claims|swears|brother|cousin|uncle|dad|wife|buddy|neighbou?r|friend|if|that|whether|because|cause|when|and)$/;
 /** Where nothing is written, a sentence may have been cut before any of its phrases. */
-const goesOnUnwritten = new RegExp(
-  `${goesOn.source.slice(0, -2)}|a|an|no|or|in|on|at|to|of|for|from|one|two|three|four|five|six|seven|eight|nine|ten|which|who|so|because|cause|but|well|\\d.*)$`,
-);
+const goesOnUnwritten = new RegExp(`${goesOn.source.slice(0, -2)}|a|an|no|or|in|on|at|to|of|for|from|which|who|so|because|cause|well)$`);
 const pastSubjects = new Set(["it", "that", "he", "she", "they", "mine", "his", "hers", "theirs", "which"]);
 const pastVerbs =
   /^(?:had|was|were|did|didn't|ran|drank|came|went|would|never|used|took|needed|wasn't|wouldn't|sold|made|lasted|rusted|leaked)$/;

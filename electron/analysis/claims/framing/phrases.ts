@@ -337,6 +337,8 @@ function openingWords(elements: readonly Element[]): ReadonlySet<string> | null 
 /** A table of phrases made ready: looked up by opening word, so that cost grows with the speech and hardly with the table. */
 export class PhraseBook<Meaning> {
   readonly #byWord = new Map<string, CompiledPhrase<Meaning>[]>();
+  /** Phrases that open with any one word ("_ it was born with"), by the words that may come second. */
+  readonly #bySecondWord = new Map<string, CompiledPhrase<Meaning>[]>();
   readonly #anywhere: CompiledPhrase<Meaning>[] = [];
 
   readonly #commas: boolean;
@@ -348,8 +350,11 @@ export class PhraseBook<Meaning> {
       for (const text of withItsOwn(phrase.text)) {
         const compiled = { phrase, elements: text.split(" ").filter(Boolean).map(elementOf) };
         const words = openingWords(compiled.elements);
-        if (!words) this.#anywhere.push(compiled);
-        else for (const word of words) this.#byWord.set(word, [...(this.#byWord.get(word) ?? []), compiled]);
+        const second = !words && compiled.elements[0]?.kind === "any" ? openingWords(compiled.elements.slice(1)) : null;
+        const index = words ? this.#byWord : this.#bySecondWord;
+        const opening = words ?? second;
+        if (!opening) this.#anywhere.push(compiled);
+        else for (const word of opening) index.set(word, [...(index.get(word) ?? []), compiled]);
       }
     }
   }
@@ -358,7 +363,12 @@ export class PhraseBook<Meaning> {
   find(units: readonly SpokenUnit[]): PhraseHit<Meaning>[] {
     const hits: PhraseHit<Meaning>[] = [];
     for (let at = 0; at < units.length; at++) {
-      for (const { phrase, elements } of [...(this.#byWord.get(units[at]!.word) ?? []), ...this.#anywhere]) {
+      const candidates = [
+        ...(this.#byWord.get(units[at]!.word) ?? []),
+        ...(this.#bySecondWord.get(units[at + 1]?.word ?? "") ?? []),
+        ...this.#anywhere,
+      ];
+      for (const { phrase, elements } of candidates) {
         const endUnit = matchFrom(units, at, at, this.#commas, elements, 0);
         if (endUnit > at) hits.push({ firstUnit: at, endUnit, first: units[at]!.token, end: units[endUnit - 1]!.token + 1, phrase });
       }

@@ -13,6 +13,16 @@ const longestLead = 9;
 /** "This one has …", "these are …", "ours is …": said so after something else. */
 const turnsToThisOne =
   /^(?:(?:and|but|so|now|whereas|while|okay|well) )?(?:this one|this (?:car|truck|van|wagon|one's|coupe|sedan|saloon|estate|pickup)|this (?:still |just |only |actually )?(?:has|is|has got|gets)|this's|these (?:still |just |only )?(?:are|have)|ours)\b/;
+/** "It's … now", "in there today is …". */
+const saysToday = /\b(?:now|today|nowadays|these days)\b/;
+const itIs =
+  /^(?:(?:and|but|so|now|okay|well) )?(?:it's|it is|it has|it's got|they're|it runs|it wears|in there|on the car|on it|what you've got here)\b/;
+/** Somebody is the subject of the earlier clause: what he had, wanted or could do is not yet what the vehicle has. */
+const someonesDoing =
+  /^(?:(?:and|but|so|well|yeah) )?(?:a (?:man|fella|fellow|guy|lady|kid|person)|some(?:body|one)?|every(?:body|one)|people|folks|most|the (?:guy|man|fella|chap|previous|last|old|first) ?\w*|my|his|her|dad|mum|mom|i'd|i would|you'd|you could|they'd|they all|had it|would|could)\b/;
+/** Kinds and sizes that a contrast is about; counts and miles are told in one breath for other reasons. */
+const contrasted: ReadonlySet<string> = new Set(["type", "material", "displacement", "diameter", "width", "size", "color", "power"]);
+
 /** A clause that is about the vehicle in hand by its own opening. */
 const speaksOfThisOne =
   /^(?:(?:and|but|so|now|okay|well|right|yeah) )?(?:this|these|here|it's|it (?:has|is|still)|it's|you've|we've got|ours|i've got)\b/;
@@ -32,14 +42,26 @@ export function markSetAgainst(claims: readonly Claim[], speech: Speech): Claim[
   const placed = placedClaims(claims, speech);
   const marked = new Set<number>();
   placed.forEach((later, at) => {
-    if (!turnsToThisOne.test(leadOf(speech, later, 4))) return;
+    const lead = leadOf(speech, later, 4);
+    const turns = turnsToThisOne.test(lead);
+    const isToday = itIs.test(lead) && saysToday.test(phraseOf(speech.tokens, later.first, Math.min(later.end + 4, speech.tokens.length)));
+    if (!turns && !itIs.test(lead)) return;
     for (let before = at - 1; before >= 0 && later.first - placed[before]!.end <= longestContrast; before--) {
       const earlier = placed[before]!;
-      if (earlier.end <= later.first && isContrast(earlier.claim, later.claim) && !speaksOfThisOne.test(leadOf(speech, earlier, 1)))
-        marked.add(earlier.index);
+      if (earlier.end > later.first || !isContrast(earlier.claim, later.claim)) continue;
+      const earlierLead = leadOf(speech, earlier, 1);
+      if (turns || isToday ? !speaksOfThisOne.test(earlierLead) : isSomeonesDoing(earlier.claim, earlierLead)) marked.add(earlier.index);
     }
   });
   return claims.map((claim, index) => (marked.has(index) && claim.circumstance === null ? { ...claim, circumstance: setAgainst } : claim));
+}
+
+function isSomeonesDoing({ attribute, component, stance }: Claim, lead: string): boolean {
+  return (
+    stance === "stated" &&
+    (contrasted.has(attribute) || (attribute === "count" && component === "transmission")) &&
+    someonesDoing.test(lead)
+  );
 }
 
 function isContrast(earlier: Claim, later: Claim): boolean {
