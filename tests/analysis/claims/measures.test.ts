@@ -379,6 +379,31 @@ const sumsAndPapers: readonly Row[] = [
     zone: "passenger-side",
     told: ["tire passenger-rear depth 6 32nds"],
   },
+  {
+    why: "inches of a lamp are no count of lamps",
+    heard: "Two headlights, seven inch halogen.",
+    zone: "front",
+    told: ["lights front count 2 -", "lights front diameter 7 in"],
+  },
+  {
+    why: "the wheel in the cabin",
+    heard: "Leather seats, and the wheel's fourteen inches.",
+    zone: "cabin",
+    told: ["steering - diameter 14 in"],
+  },
+  {
+    why: "a figure that a second count follows",
+    heard: "Steel wheels sixteen five stud.",
+    zone: "driver-side",
+    told: ["wheel all diameter 16 in", "wheel - count 5 -"],
+  },
+  {
+    why: "front's and back's of a disc",
+    heard: "Discs all round, the front's 280.",
+    zone: "underside",
+    told: ["brakes front diameter 280 mm"],
+  },
+  { why: "a badge that tells the power", heard: "The badge says 130, that's the horses.", zone: "front", told: ["engine - power 130 hp"] },
   { why: "torque on the sheet", heard: "two fifty one on the torque", zone: "drive", told: ["engine - torque 251 lb-ft"] },
 ];
 

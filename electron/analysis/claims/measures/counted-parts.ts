@@ -76,6 +76,7 @@ function namedJustBefore(speech: Speech, around: NumberSurroundings): Candidate 
 /** A count said after its part: "windows, there's four", "grease nipples … there's eleven of those", "exhaust's two of them". */
 export function countedBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
   const { number } = around;
+  if (number.readings[0]!.unit !== null) return null;
   const ofThem = /^of (?:those|these|them)\b/.test(around.after);
   const setOff = namedJustBefore(speech, around);
   if (setOff) return setOff;

@@ -42,6 +42,10 @@ const thingsByWord: ReadonlyMap<string, readonly (CountedThing & { readonly word
   return byWord;
 })();
 
+/** "Steel wheels, sixteen, five stud": the studs are counted by the number beside them. */
+const anotherCount =
+  /^(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty)$/;
+
 /** Adjectives that may stand between a number and the thing counted. */
 const mostAdjectives = 2;
 
@@ -52,7 +56,11 @@ export function countedThing(speech: Speech, around: NumberSurroundings): Candid
   if (/\b(?:number|group|one of|each|per|first|last|this)$/.test(around.before)) return null;
   const { tokens } = speech;
   for (let at = number.end; at <= number.end + mostAdjectives && at < tokens.length; at++) {
-    if (at > number.end && (notBetween.test(tokens[at - 1]!.word) || tokens[at - 1]!.after !== "")) return null;
+    if (
+      at > number.end &&
+      (notBetween.test(tokens[at - 1]!.word) || anotherCount.test(tokens[at - 1]!.word) || tokens[at - 1]!.after !== "")
+    )
+      return null;
     const first = tokens[at]!.word;
     for (const thing of thingsByWord.get(listedForm(first)) ?? thingsByWord.get(first) ?? []) {
       const { words } = thing;

@@ -49,7 +49,14 @@ export const chassisSlots = [
     attribute: "diameter",
     unit: "mm",
     need: { kinds: ["integer"], units: [null], min: 200, max: 420 },
-    cues: [{ about: ["brakes"], after: /^(?:mil|mill|mils|mm|millimeters?)\b/, score: 1.1 }],
+    cues: [
+      {
+        before: /\b(?:discs?|rotors?)\b[^.#]{0,40}\b(?:fronts?|rears?|backs?)(?:'s|'re| is| are)?$/,
+        unless: /\bpads?\b|\bthick|\bpounds?\b|\baxle\b/,
+        score: 1.15,
+      },
+      { about: ["brakes"], after: /^(?:mil|mill|mils|mm|millimeters?)\b/, score: 1.1 },
+    ],
     carries: true,
     example: { heard: "front discs are 288 mil", value: 288, position: "front" },
   },
@@ -228,6 +235,7 @@ export const chassisSlots = [
       { zones: ["cabin"], after: /^(?:inch )?(?:[\w-]+ ){0,2}?wheel\b/, score: 1.35 },
       { after: /^(?:inch )?(?:\w+ ){0,2}?(?:steering wheel|banjo|wood rim)\b/, score: 1.3 },
       { about: ["steering/steering wheel"], reach: "sentence", score: 1.1 },
+      { before: /\bthe wheel(?:'s| is)?(?: an?| about)*$/, zones: ["cabin", "drive"], score: 1.35 },
     ],
     example: { heard: "a fifteen inch banjo wheel on it", value: 15 },
   },

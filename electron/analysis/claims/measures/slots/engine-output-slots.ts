@@ -21,6 +21,7 @@ export const engineOutputSlots = [
     unit: "hp",
     need: { kinds: ["integer", "decimal", "measure"], units: [null], min: 10, max: 1200 },
     cues: [
+      { after: /^(?:and )?(?:that's|which is|is) (?:the |it's |your )?(?:horses?|horsepower|bhp|power|ponies)\b/, score: 1.3 },
       { after: /^(?:brake ?horse|horses?|horse power|ponies|bhp|b h p|brake)\b/, score: 1.25 },
       { after: /^(?:at|to) the (?:tires?|wheels?|crank|flywheel|rear wheels)\b/, score: 1.15 },
       {

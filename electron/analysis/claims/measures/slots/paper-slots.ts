@@ -111,7 +111,7 @@ export const paperSlots = [
     value: (reading, said) => (/\d/.test(String(reading.value)) && !/hundred/.test(said) ? reading.value : undefined),
     cues: [
       { before: new RegExp(`\\b(?:${paper})\\b[^.]{0,70}$`), about: workedOn, reach: "sentence", score: 1.3 },
-      { after: new RegExp(`^(?:\\. )?(?:\\w+ ){0,2}(?:${paper})\\b`), about: workedOn, reach: "sentence", score: 1.2 },
+      { after: new RegExp(`^(?:\\. )?(?:\\w+ ){0,2}(?:${paper})\\b`), about: workedOn, reach: "sentence", score: 1.4 },
       { before: /\bcost (?:was|is)\b[^.]{0,30}\bin$/, about: workedOn, zones: ["documents"], score: 1.25 },
     ],
     circumstance: "work",
