@@ -216,6 +216,18 @@ export const roadPraise: readonly QualityRule[] = [
     quiet: ["It slips out of gear, this gearbox.", "He changes clean clothes."],
   },
   {
+    name: "no smoke",
+    attribute: "condition",
+    value: "good",
+    phrases: ["no smoke !machine/test/without/detector/alarm/show/damage", "does/do n't smoke", "never smokes/smoked", "not a puff"],
+    about: [{ component: "engine", part: null }],
+    denial: "drops",
+    circumstance: "smoke",
+    zones: ["drive", "engine-bay", "closing", "opening", "rear"],
+    example: { says: "No smoke on start up, that's a healthy engine.", zone: "drive", gives: { component: "engine", value: "good" } },
+    quiet: ["No smoke without fire.", "He doesn't mind the smoke."],
+  },
+  {
     name: "brakes as it should",
     attribute: "condition",
     value: "good",

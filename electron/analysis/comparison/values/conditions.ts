@@ -20,10 +20,13 @@ const damageKinds = {
     words:
       /\b(holes?|(rust|rot)\w*( (right|clean|clear))? (through|out)|perforat\w*|soft|thin|spongy|flex(es|ing)?|gives? (way|a bit)|(finger|screwdriver|pick|hand|fist)( \w+){0,3} (through|into?|in)|(goes|went|going) (straight |right |clean )?(in|through)|day ?light|(see|that'?s)( (right|straight|clear|the))*( my)? (sky|ground|road|grass|pavement|driveway|shoes?|boots?|feet)|flak(y|ing|es?)|crunch\w*|crumbl\w*|swiss cheese)\b/,
   },
+  wear: { named: ["wear"], words: /\b(better days|worse for wear|dry.?rot\w*|perish\w*|shot|knackered|bald|last legs)\b/ },
+  noise: { named: ["noise"], words: /\b(misfir\w*|lifter|tapp?ets?|tappy)\b/ },
   haze: {
     named: ["haze", "clouding"],
     words: /\b(milky|cloud\w*|haz(e|y|ed|ing)|fogg\w*|yellow(ed|ing)|craz(ed|ing)|delaminat\w*|clear|see (right )?through)\b/,
   },
+  smoke: { named: ["smoke"], words: /\bsmok(e|es|ed|ing|y)\b|\bpuffs? of\b/ },
   sag: {
     named: ["sagging", "sag"],
     words: /\b(sag\w*|droop\w*|hang(s|ing)|(come|coming|came) (loose|down|away|off)|falling|pull(ed|ing) (away|down)|baggy)\b/,
