@@ -142,6 +142,11 @@ export function proposalTables(database: Database.Database) {
         chapters: tables.chapters.of(recordingId),
       };
     },
+    /** What a lap is made from; empty until the recording was analysed. Read alone, since every list and edit needs it. */
+    lapParts: (recordingId: string): Pick<Analysis, "zones" | "chapters"> => ({
+      zones: tables.zones.of(recordingId),
+      chapters: tables.chapters.of(recordingId),
+    }),
     claims: (recordingId: string): Claim[] => tables.claims.of(recordingId),
     conflicts: (recordingId: string) => tables.conflicts.of(recordingId),
     countClaims: (recordingId: string): number => countClaims.get(recordingId) as number,

@@ -42,7 +42,7 @@ export function storedAnalysis(library: Library, id: string): Analysis {
 }
 
 export function recordingLap(library: Library, row: RecordingRow): LapSpan[] {
-  return effectiveLap(row.duration, library.zoneSpans.of(row.id), storedAnalysis(library, row.id));
+  return effectiveLap(row.duration, library.zoneSpans.of(row.id), library.proposals.lapParts(row.id));
 }
 
 /** Findings that the claims suggest, each in the zone that a person has marked at its moment, where one has. */
