@@ -7,6 +7,7 @@ import { exportFormats, type RecordingDetail } from "../../shared-types/index.ts
 import { exportFileName } from "../exports/build-export.ts";
 import { writeExportsInto } from "../services/export-recording.ts";
 import { openApplication } from "../services/open-application.ts";
+import { Refusal } from "../services/refusals.ts";
 import { describeFailure } from "./describe-failure.ts";
 import { showProgress } from "./show-progress.ts";
 import { summaryLines } from "./summary-lines.ts";
@@ -107,7 +108,7 @@ try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (failure) {
   const file = failure instanceof Error && "file" in failure && typeof failure.file === "string" ? failure.file : "index";
-  const inTheWay = failure instanceof Error && "code" in failure && failure.code === "file-exists";
+  const inTheWay = failure instanceof Refusal && failure.problem.code === "file-exists";
   console.error(`${describeFailure(file, failure)}${inTheWay ? " (--force overwrites.)" : ""}`);
   process.exitCode = 1;
 }
