@@ -23,6 +23,9 @@ const colorable: readonly ComponentName[] = [
   "engine",
 ];
 
+/** A color told from the vehicle's papers is its paint's, though the words name the paper. */
+const colorInPapers = "color in the papers";
+
 /** Words back to the part that a color is said of; "painted" goes further, as it needs one. */
 const subjectReach = 14;
 const paintedReach = 55;
@@ -134,7 +137,7 @@ export function findColors(scene: SpokenScene, materials: readonly Quality[]): Q
       attribute: "color",
       value: inside === null ? run.value : run.value.split(" and ")[0]!,
       circumstance: null,
-      rule: "color",
+      rule: written ? colorInPapers : "color",
       named: typeof part === "string" ? null : part,
     });
   }

@@ -54,7 +54,9 @@ const notTheBody =
   /\b(letter\w*|stripes?|pin ?strip\w*|roof|top|grilles?|bumpers?|wheels?|calipers?|trim|mirrors?|decals?|logo|sign\w*|primer|folder|papers?|slip|envelope|book(let)?|sticker|title|card|tag)\b/i;
 
 /** Whether a color of "it" is the vehicle's: inside, under the hood or on the roof it is that of what is in hand, and outside it must name the paint. */
-function isOfWholeVehicle({ zone, quote }: Claim): boolean {
+function isOfWholeVehicle({ zone, quote, rule }: Claim): boolean {
+  // What the papers call its color is meant of the whole, wherever they are read out.
+  if (rule === "color in the papers") return true;
   if (zonesInside.has(zone) || notTheBody.test(quote)) return false;
   return zonesOfSummary.has(zone) || paintNames.test(quote) || namedColor.test(quote);
 }
