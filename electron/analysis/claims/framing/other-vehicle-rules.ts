@@ -38,6 +38,7 @@ export const otherVehicleRules: readonly FrameRule[] = [
       "he/she/we/i ..1 got/have/has another set of wheels/tires/rims",
       "the/that/a/an/another ..1 <vehicle> !has/'s/was/is/had/been/sat/lived/comes/came ..2 by/across/against/on/in/out/down/behind/near/over/outside the ..1 <lot>",
       "the/that/a/an ..1 <vehicle> ..2 on/in/at/behind the other/next/far side/lift/ramp/hoist/row/bay/end",
+      "<color> car/truck/van/coupe/sedan/saloon/wagon/estate/pickup/convertible/roadster ..2 on/in/at/behind the other/next/far side/lift/ramp/hoist/row/bay/end",
       "there 's one/another ..3 on/in/at/by/across/outside/down the ..1 <lot> !is/has/where/though/every",
       "there 's a/an ..2 <vehicle> ..2 on/in/at/by/across/outside/down the ..1 <lot>",
       "there 's a/an/another ..2 one/car/truck/van/coupe/sedan/saloon/wagon/estate/pickup ..1 rows/doors/bays over/down/back/up",

@@ -158,6 +158,8 @@ export const stanceRules: readonly FrameRule[] = [
     phrases: [
       "~all/way/come/coming/turn/walk/look/go/going/spin/wrap/wraps/'ve/get around !the/here/back/to/it/and/town/there/by/on/with/in/of #",
       "about a? #",
+      "~the/all/way/other/it/them/turn/come/go/gone/one/this/that/wrong/right round about? a? #",
+      "somewhere round",
       "roughly a? #",
       "approximately a? #",
       "approx #",
