@@ -404,6 +404,12 @@ const sumsAndPapers: readonly Row[] = [
     told: ["brakes front diameter 280 mm"],
   },
   { why: "a badge that tells the power", heard: "The badge says 130, that's the horses.", zone: "front", told: ["engine - power 130 hp"] },
+  {
+    why: "an MOT's own mileage",
+    heard: "An MOT from 1989 at thirty one thousand.",
+    zone: "documents",
+    told: ["title - date 1989 -", "title - mileage 31000 mi"],
+  },
   { why: "torque on the sheet", heard: "two fifty one on the torque", zone: "drive", told: ["engine - torque 251 lb-ft"] },
 ];
 

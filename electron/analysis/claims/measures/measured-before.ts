@@ -69,7 +69,11 @@ export function measuredBefore(
         const times = typeof last.value === "number" ? reading.value / last.value : 1;
         if (times < 0.15 || times > (gaugeAgain.test(around.before) ? 7 : 4)) continue;
         // "five" between "4.6" and "5.1" is no reading of a gauge that shows tenths.
-        if (reading.value < least || reading.value > most || (last.unit === "mil" && Number.isInteger(reading.value) && reading.value < 3))
+        if (
+          reading.value < least ||
+          reading.value > most ||
+          (last.unit === "mil" && Number.isInteger(reading.value) && (reading.value < 3 || reading.value > 25))
+        )
           continue;
         return { slot: last.candidate.slot, reading: { ...reading, unit: last.unit }, value: reading.value, topic, score: 0.74 };
       }

@@ -111,6 +111,11 @@ export const odometerSlots = [
         : reading.value,
     cues: [
       {
+        before: /\b(?:service|serviced|mots?|ministry test)\b(?: (?!at\b)\S+){0,4} at(?: about| around)?$/,
+        unless: /\bdollars|\bpounds|\bquid|\bpressure|\brpm|\bdegrees|\bo'clock/,
+        score: 1.2,
+      },
+      {
         said: /thousand/,
         about: ["title"],
         zones: ["documents"],
