@@ -42,7 +42,7 @@ export function indexHtml(index: ConditionIndex, videoHref: string | null = enco
 <h1>${recording.title}</h1>
 <p>${[recording.vehicle.year, recording.vehicle.name].filter(Boolean).join(" ")}${recording.stockNumber ? html` · stock number <b>${recording.stockNumber}</b>` : ""} · ${timeLabel(recording.duration)} long</p>
 <p class="faint">Written ${index.writtenAt.slice(0, 10)} · ${index.findings.length} findings · ${index.claims.length} claims · ${open.length} open and ${settled.length} settled conflicts</p>
-${open.length > 0 && html`<p class="mark">${open.length === 1 ? "One conflict is" : `${open.length} conflicts are`} still open: claims marked “disputed” are not given as fact.</p>`}
+${open.length > 0 && html`<p class="mark">${open.length === 1 ? "One conflict is" : `${open.length} conflicts are`} still open: claims marked “in dispute” are not given as fact.</p>`}
 <p role="status" class="faint"></p>
 </header>
 <main>
@@ -110,7 +110,7 @@ function claimTables(claims: readonly IndexClaim[]): Markup {
 /** A hedged claim carries its hedge, and a disputed one its dispute, wherever it stands. */
 function standing(claim: IndexClaim): Markup {
   const stance = claim.stance === "stated" ? "" : claim.stance === "hedged" ? "said with a doubt" : "reported, not seen";
-  if (claim.status === "disputed") return html`<span class="mark">disputed: ${claim.conflictTopics.join(", ")}</span> ${stance}`;
+  if (claim.status === "disputed") return html`<span class="mark">in dispute: ${claim.conflictTopics.join(", ")}</span> ${stance}`;
   if (claim.status === "denied") return html`<span class="mark">the stock sheet says otherwise</span> ${stance}`;
   if (claim.status === "overruled") return html`<span class="mark">overruled in review</span> ${stance}`;
   return html`${[claim.status === "upheld" ? "stands after review" : "", stance].filter(Boolean).join(", ")}`;
