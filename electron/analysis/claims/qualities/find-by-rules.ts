@@ -119,6 +119,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   const named = findPart(scene, hit.first, hit.end, rule.about, {
     attribute: rule.attribute,
     circumstance: rule.circumstance ?? null,
+    value: rule.value,
     last: memory.last,
   });
   const part = named && narrowed(scene, named, rule);
@@ -195,7 +196,9 @@ function looksOnlyHere(scene: SpokenScene, end: number): boolean {
 /** What damage is said of where no part is named: the shell in view, or for a leak the engine in its bay. */
 function shellSeen(rule: QualityRule, zone: ZoneName): ComponentName | undefined {
   if (rule.attribute !== "condition" || rule.circumstance === undefined || rule.circumstance === "praise") return undefined;
-  if (rule.circumstance === "leaks") return zone === "engine-bay" ? "engine" : undefined;
+  // Inside, only rust and holes are the floor's: a crease is a seat's.
+  if (zone === "cabin" && rule.circumstance !== "rust" && rule.circumstance !== "hole") return undefined;
+  if (rule.circumstance === "leaks" || rule.circumstance === "noise") return zone === "engine-bay" ? "engine" : undefined;
   return isNamedPart(rule.about) && rule.about.among.includes("body") ? shellOfZone[zone as keyof typeof shellOfZone] : undefined;
 }
 

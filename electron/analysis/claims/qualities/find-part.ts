@@ -6,7 +6,7 @@ import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 /** Words that may stand between a quality and the part right after it: "black vinyl buckets". */
 const describing = new Set<string>([
   ...wordClasses.color,
-  ..."vinyl leather cloth hide steel aluminum alloy wool wood wooden plastic stainless original factory new old nice little big good real proper correct stock soft dark light plain regular front rear back driver passenger side whole lower upper inner outer full power electric dual single two four floor one three small tiny repop reproduction rearview driver's passenger's drivers passengers offside nearside left right".split(
+  ..."vinyl leather cloth hide steel aluminum alloy wool wood wooden plastic stainless original factory new old nice little big good real proper correct stock soft dark light plain regular front rear back driver passenger side whole lower upper inner outer full power electric dual single two four floor one three small tiny repop reproduction galvanised galvanized rearview driver's passenger's drivers passengers offside nearside left right".split(
     " ",
   ),
 ]);
@@ -45,19 +45,27 @@ const clauseReach = 12;
 const mostPassed = 0;
 
 /** Parts within a part: they wear by themselves, but have no make or material of their own. */
-const within = new Set(["bolster", "gap", "body line", "side", "lug", "latch"]);
+const within = new Set(["chrome", "bolster", "gap", "body line", "side", "lug", "latch"]);
 
 export interface Asked {
   readonly attribute: AttributeName;
   readonly circumstance: string | null;
+  readonly value: string;
   /** The part last spoken of with a quality. */
   readonly last: ScenePart | null;
 }
 
+const castMetals: ReadonlySet<string> = new Set(["aluminum", "iron", "steel", "magnesium"]);
+
 /** Whether a part has no such quality by itself: a gap may be even, but it is the panel that is chipped. */
-function leftOut(part: ScenePart, { attribute, circumstance }: Asked): boolean {
+function leftOut(part: ScenePart, { attribute, circumstance, value }: Asked): boolean {
+  // A gearbox is of metal; only its knob and its boot are trimmed.
+  if (attribute === "material" && part.component === "transmission" && !/^(?:shift|boot)/.test(part.part ?? "") && !castMetals.has(value))
+    return true;
   if (attribute !== "condition") return within.has(part.part ?? "");
   if (circumstance === "praise") return false;
+  // What is heard with the hood up is the engine's.
+  if (circumstance === "play" && part.part === "hood") return true;
   if (circumstance === "leaks" && /^(?:timing chain|drive belt|spark plug)$/.test(part.part ?? "")) return true;
   return part.part === "oil" || part.part === "gap" || part.part === "body line";
 }
@@ -176,7 +184,7 @@ function describedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart 
 function placedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | null {
   const { tokens, sentences } = scene.speech;
   const sentence = sentences[scene.frames.at(end - 1).sentence];
-  let placed = false;
+  let placed = placing.has(tokens[end - 1]?.word ?? "");
   for (let token = end; token < Math.min(sentence?.end ?? end, end + 9); token++) {
     if (tokens[token - 1]!.after !== "" && !placed) return null;
     if (tokens[token - 1]!.after !== "" && token > end + 4) return null;
