@@ -9,5 +9,8 @@ export default defineConfig({
     reporters: ["default", fileURLToPath(new URL("support/runner/vitest-closing-line.ts", import.meta.url))],
     // Two cores on the smallest machine the project is built on.
     maxWorkers: 2,
+    // A busy machine is slow, not wrong: speed is measured by the bench alone.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });
