@@ -71,6 +71,7 @@ const otherSenses: readonly { readonly word: string; readonly before?: RegExp; r
   { word: "heads", before: /\b(?:your|our)$/, after: /^(?:up|of)\b/ },
   { word: "light", before: /\b(?:the|my own|own|this|in|good|green|warning|tire|engine|no warning|street)$/ },
   { word: "lights", before: /\b(?:warning|these|under the|the)$/ },
+  { word: "spots", before: /\b(?:of|few|some|rust|rusty|soft|thin|blind|bad|good|two|three|several|no|dead|little|small|the)$/ },
   { word: "lighter" },
   { word: "points", before: /\b(?:jack|jacking|good|bad|high|low)$/ },
   { word: "pack", before: /\b(?:tech|option|sport|winter)$/ },

@@ -1,16 +1,20 @@
 import type { ComponentName } from "../../../../shared-types/index.ts";
 import { sightDamages } from "./damage-by-sight.ts";
+import { useDamages } from "./damage-by-use.ts";
+import { motionDamages } from "./damage-in-motion.ts";
 import { insideDamages } from "./damage-inside-and-below.ts";
 import { roadDamages, roadPraise } from "./damage-on-the-road.ts";
 import { outsideDamages } from "./damage-outside.ts";
 import { lastingComponents } from "./lasting-components.ts";
+import { usePraise } from "./praise-by-use.ts";
 import type { QualityRule } from "./quality-rule.ts";
 
 const anyPart: readonly ComponentName[] = [...lastingComponents, "spare"];
 
 export const conditionRules: readonly QualityRule[] = [
   ...roadPraise,
-  ...[...outsideDamages, ...insideDamages, ...sightDamages, ...roadDamages].map(
+  ...usePraise,
+  ...[...outsideDamages, ...insideDamages, ...sightDamages, ...roadDamages, ...useDamages, ...motionDamages].map(
     (row): QualityRule => ({
       name: row.kind,
       attribute: "condition",
@@ -66,6 +70,7 @@ export const conditionRules: readonly QualityRule[] = [
       "n't ..2 rust/rot on/in this/the whole? car/truck/van/vehicle/wagon/thing",
       "n't find a/any speck/spot/bit of? rust ..2 on this/the car/truck/van",
       "rust free car/truck/van/example/body",
+      "car/truck/van/thing/it/she/one/vehicle is/'s ..1 rust free",
       "never seen salt/snow/winter/a winter",
     ],
     about: [
@@ -195,7 +200,7 @@ export const conditionRules: readonly QualityRule[] = [
       "never had anything/nothing in it/there/here",
       "never hauled/carried a/anything/nothing",
       "as sound/solid/straight/good/clean/tight/dry/fresh as the/a day/_",
-      "sound/solid/straight as the day",
+      "sound/solid/straight/clean/bright/fresh as the day",
       "not/n't/never ..2 find/found anything/something !else",
       "disappointed not to find",
       "slick as a button/whistle",
@@ -316,7 +321,15 @@ export const conditionRules: readonly QualityRule[] = [
       "freeze/freezes you out",
       "hang meat",
     ],
-    unless: ["n't blow/blowing ..2 cold", "not blow/blowing ..2 cold", "oil ..3 cold", "engine ..2 cold", "n't ..2 cold", "not ..2 cold"],
+    unless: [
+      "heater/heat ..3 blow/blows/blowing ..1 cold",
+      "n't blow/blowing ..2 cold",
+      "not blow/blowing ..2 cold",
+      "oil ..3 cold",
+      "engine ..2 cold",
+      "n't ..2 cold",
+      "not ..2 cold",
+    ],
     about: { among: ["air-conditioning"], order: "subject", otherwise: { component: "air-conditioning", part: null } },
     denial: "drops",
     example: { says: "Leather seats, climate control, and it blows ice cold.", gives: { component: "air-conditioning", value: "good" } },

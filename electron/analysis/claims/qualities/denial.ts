@@ -1,9 +1,9 @@
 import type { SpokenUnit } from "../framing/spoken-units.ts";
 
-const denials = new Set(["no", "not", "n't", "never", "without", "zero", "neither", "nor", "none", "nothing", "hardly"]);
+const denials = new Set(["no", "not", "n't", "never", "without", "zero", "neither", "nor", "none", "nothing", "nobody", "hardly"]);
 /** Words that may stand between a denial and what it denies. */
 const between = new Set(
-  "a an the any single of or been got have has had one ones ever even really sign signs evidence kind sort little tiny small big it do be is are see find seen found show shows on in no more bad major visible real actual hint trace trim longer spot speck drop scrap whiff color to speak that this them old new factory much them what so ever him us come with include included fitted supplied specified put".split(
+  "a an the any single of or been got have has had one ones ever even really sign signs evidence kind sort little tiny small big it do be is are see find seen found show shows on in no more bad major visible real actual hint trace trim longer spot speck bit shred sliver drop scrap whiff color to speak that this them old new factory much them what so ever him us come with include included fitted supplied specified put 's 've".split(
     " ",
   ),
 );
@@ -53,7 +53,13 @@ export interface Denied {
 export function denialBefore(units: readonly SpokenUnit[], first: number, { listed: extra, punctuated, presence }: Denied): number {
   let unknown = 0;
   // "no *door* dings": one word that is not known may stand between.
-  const mostUnknown = (denial: string) => (punctuated || (denial === "no" && !presence) ? 1 : 0);
+  // "Nobody wants a rusty floor" tells nothing of this one's.
+  // "None of the *glass* has been changed."
+  const mostUnknown = (denial: string, at: number) => {
+    if (denial === "nobody") return 0;
+    if (denial === "none" && units[at + 1]?.word === "of" && /^(?:the|these|this|them|it)$/.test(units[at + 2]?.word ?? "")) return 1;
+    return punctuated || (denial === "no" && !presence) ? 1 : 0;
+  };
   for (let at = first - 1; at >= 0 && first - at <= 8; at--) {
     const unit = units[at]!;
     if (unit.endsSentence) return -1;
@@ -67,7 +73,7 @@ export function denialBefore(units: readonly SpokenUnit[], first: number, { list
       if (unit.word === "no" && determiners.has(next)) return -1;
       if (unit.word === "not" && next === "only") return -1;
       if (unit.word === "n't" && presence && conditionals.has(units[at - 1]?.word ?? "")) return -1;
-      return unknown > mostUnknown(unit.word) ? -1 : at;
+      return unknown > mostUnknown(unit.word, at) ? -1 : at;
     }
     if (between.has(unit.word) || extra.has(unit.word)) continue;
     if (++unknown > 1) return -1;
@@ -88,10 +94,12 @@ export function deniedAfter(units: readonly SpokenUnit[], end: number): number {
     const next = units[at + 1]?.word ?? "";
     if (goneAfter.test(unit.word)) return at + 1;
     if (/^(?:taken|pulled|ripped|yanked|stripped)$/.test(unit.word) && /^(?:out|off)$/.test(next)) return at + 2;
-    if ((unit.word === "none" || unit.word === "nope") && at <= end + 1) return at + 1;
+    // "none of your automatic nonsense": of something else.
+    if ((unit.word === "none" || unit.word === "nope") && next !== "of" && at <= end + 1) return at + 1;
     // "Exhaust brake, no.": an answer of its own.
     if (unit.word === "no" && at === end && units[at - 1]?.endsPhrase && (unit.endsPhrase || unit.endsSentence)) return at + 1;
     if (unit.word === "no" && /^(?:place|provision|socket|port|hole|mount|mounts)$/.test(next)) return at + 2;
+    if (unit.word === "never" && /^(?:fitted|installed|specified|ordered|offered|included|added|there|on)$/.test(next)) return at + 2;
     if ((unit.word === "not" || unit.word === "n't") && /^(?:here|there|fitted|on|included|present|with)$/.test(next)) return at + 2;
     if (unit.endsPhrase) break;
   }

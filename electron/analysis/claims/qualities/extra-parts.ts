@@ -111,6 +111,22 @@ export const extraParts = [
       "clutch and flywheel",
     ],
   },
+  { component: "top", part: "lid", phrases: ["the top !of/left/right/corner/edge/end/half/one/two/speed"], zones: ["roof"] },
+  { component: "bumper", part: "chrome", phrases: ["chrome on the/this/that/both/these/each front/rear/back? bumper/bumpers"] },
+  {
+    component: "trim",
+    part: "chrome",
+    phrases: [
+      "chrome 's/is/has/looks/all/needs/wants/could/throughout/everywhere",
+      "in/on/of/all/the chrome !bumper/bumpers/wheel/wheels/rim/rims/trim/molding/moulding/tip/tips/strip/strips/valve/air/grille/grill/mirror/mirrors/handle/handles/plated/ring/rings/surround/surrounds/hubcap/hubcaps/exhaust/reverse/headlight/work/shop/on/side/package/option/brush/bull/roll/step/wire/over/under/and/accents/covers/cover/center/centre/luggage/rack/window/rain/bits",
+    ],
+  },
+  {
+    component: "cargo-floor",
+    part: "floor",
+    phrases: ["lift/lifting/lifted/pull/peel/roll/rolled ..1 the/this mat/mats/carpet/rug back/up?"],
+    zones: ["cargo"],
+  },
   { component: "top", part: "lid", phrases: ["tear/tears/rip/hole/split/leak/patch in the top"] },
   { component: "top", part: "lid", phrases: ["vinyl lid", "cloth lid", "canvas lid"] },
   {

@@ -1,3 +1,4 @@
+import { originalityBySignRules } from "./originality-by-sign.ts";
 import { partOriginalityRules } from "./originality-of-parts.ts";
 import { billRules, listedOnBillRules, paintProvenanceRules, provenanceRules } from "./provenance-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
@@ -95,6 +96,7 @@ export const originalityRules: readonly QualityRule[] = [
     quiet: ["We service the block heater.", "That's the beauty of the later motor."],
   },
   ...partOriginalityRules,
+  ...originalityBySignRules,
   ...provenanceRules,
   ...billRules,
   ...listedOnBillRules,

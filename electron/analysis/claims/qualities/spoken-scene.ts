@@ -173,7 +173,9 @@ function chosenParts(
         ),
     )
     .map((mention) =>
-      hoodIsTop && mention.part === "hood" && /^hoods?(?:'s)?$/.test(speech.tokens[mention.first]!.word)
+      (hoodIsTop || zoneAt(mention.first) === "roof") &&
+      mention.part === "hood" &&
+      /^hoods?(?:'s)?$/.test(speech.tokens[mention.first]!.word)
         ? { ...mention, component: "top" as const, part: null, position: null }
         : mention,
     );
@@ -227,7 +229,8 @@ function withPans(speech: Speech, parts: readonly ScenePart[], zoneAt: (token: n
         ? ["cargo-floor", null]
         : near === "transmission"
           ? ["transmission", "pan"]
-          : near === "floors" || zone === "cabin"
+          : // One pan below is the engine's; several are the floors'.
+            near === "floors" || zone === "cabin" || /^pans/.test(token.word)
             ? ["floors", null]
             : ["engine", "oil pan"];
     const position: PositionName | null = null;
