@@ -733,4 +733,75 @@ export const toldAsides: readonly ToldAside[] = [
     aside: ["seats material leather"],
     kept: ["seats material cloth"],
   },
+  {
+    says: "The silver one in the corner's got the bigger engine, a 3.0 litre, and cloth seats. Coming back to ours, it has leather seats.",
+    aside: ["engine displacement 3", "seats material cloth"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "We took one of these in part exchange last week, it had a manual gearbox. This is an automatic gearbox.",
+    aside: ["transmission type manual"],
+    kept: ["transmission type automatic"],
+  },
+  {
+    says: "His dad still has his, that's a four speed with vinyl seats. The seats in here are leather.",
+    aside: ["transmission count 4", "seats material vinyl"],
+    kept: ["seats material leather"],
+  },
+  {
+    says: "I looked at four of them before I bought this and two had drum brakes. This has disc brakes.",
+    aside: ["brakes type drum"],
+    kept: ["brakes type disc"],
+  },
+  {
+    says: "They only fitted leather seats to the top model. These are cloth seats.",
+    aside: ["seats material leather"],
+    kept: ["seats material cloth"],
+  },
+  { says: "Compared with a two litre it's quiet. It's a 2.5 litre.", aside: ["engine displacement 2"], kept: ["engine displacement 2.5"] },
+  {
+    says: "It rolled in here wearing 15 inch wheels. It's on 17 inch wheels now.",
+    aside: ["wheel diameter 15"],
+    kept: ["wheel diameter 17"],
+  },
+  {
+    says: "The previous owner ran it on 20 inch wheels. It's back on 17 inch wheels.",
+    aside: ["wheel diameter 20"],
+    kept: ["wheel diameter 17"],
+  },
+  { says: "He traded the vinyl seats for these leather seats.", aside: ["seats material vinyl"], kept: ["seats material leather"] },
+  { says: "We swapped out the drum brakes, it has disc brakes.", aside: ["brakes type drum"], kept: ["brakes type disc"] },
+  {
+    says: "I've a set of 20 inch wheels at the shop if you want them. It's on 17 inch wheels.",
+    aside: ["wheel diameter 20"],
+    kept: ["wheel diameter 17"],
+  },
+  {
+    says: "You might prefer a manual gearbox. It's an automatic gearbox.",
+    aside: ["transmission type manual"],
+    kept: ["transmission type automatic"],
+  },
+  { says: "A purist would want drum brakes. It has disc brakes.", aside: ["brakes type drum"], kept: ["brakes type disc"] },
+  { says: "The police ones had a bench seat. This has bucket seats.", aside: ["seats type bench"], kept: ["seats type bucket"] },
+  { says: "Everybody expects vinyl seats. These are leather seats.", aside: ["seats material vinyl"], kept: ["seats material leather"] },
+  {
+    says: "If memory serves the coupe had drum brakes. This one has disc brakes.",
+    aside: ["brakes type drum"],
+    kept: ["brakes type disc"],
+  },
+  {
+    says: "They'll pass down to two thirty seconds. The tires are at six thirty seconds.",
+    aside: ["tire depth 2"],
+    kept: ["tire depth 6"],
+  },
+  {
+    says: "He spent nine thousand dollars on the paint. The price is 19,500 dollars.",
+    aside: ["price price 9000"],
+    kept: ["price price 19500"],
+  },
+  {
+    says: "That lady's over there is a six speed. This is a five speed manual.",
+    aside: ["transmission count 6"],
+    kept: ["transmission count 5"],
+  },
 ];

@@ -152,7 +152,7 @@ function takesBack(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>)
   if (hit.phrase.meaning === "like-for-like") {
     if (betweenNumbers(units, hit)) return true;
     if (marker === "no" || marker === "wait" || marker === "actually" || marker === "rather" || marker === "i") return false;
-    return setApart(units, hit) && (shortRepair(units, hit) || toldAgain(units, hit));
+    return (setApart(units, hit) && (shortRepair(units, hit) || toldAgain(units, hit))) || excusesItself(units, hit);
   }
   // "no it's not", "no there's no": an answer to a sentence that is over takes nothing back.
   return (
@@ -168,6 +168,18 @@ function toldAgain(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>)
     const [first, second, third] = [units[at]!.word, units[at + 1]!.word, units[at + 2]!.word];
     if (units[at - 1]!.endsPhrase && /^(?:this|it|that)$/.test(first) && /^(?:is|'s|one)$/.test(second) && /^(?:a|an|the|'s)$/.test(third))
       return true;
+  }
+  return false;
+}
+
+/** Unpunctuated "it's an automatic sorry i was driving one yesterday this is the manual": the excuse, and then what it is. */
+function excusesItself(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStrength>): boolean {
+  if (units[hit.firstUnit]!.word !== "sorry" || hit.endUnit - hit.firstUnit > 1 || units[hit.firstUnit - 1]!.endsPhrase) return false;
+  const [subject, verb] = [units[hit.endUnit]?.word ?? "", units[hit.endUnit + 1]?.word ?? ""];
+  if (subject !== "i" || !/^(?:was|had|drove|did|keep|kept|sold|meant|'ve|'m)$/.test(verb)) return false;
+  for (let at = hit.endUnit + 2; at < Math.min(units.length - 2, hit.endUnit + 12); at++) {
+    const [first, second, third] = [units[at]!.word, units[at + 1]!.word, units[at + 2]!.word];
+    if (first === "this" && /^(?:is|'s)$/.test(second) && /^(?:a|an|the)$/.test(third)) return true;
   }
   return false;
 }

@@ -77,6 +77,9 @@ export const plainReturns: readonly string[] = [
   "what 's on it/this/the/here/there",
   "here you/we 've/have/got/can/see",
   "here 's/is",
+  "back to ours/this/it",
+  "the _ in here",
+  "the _ on this/here",
   "you 've got",
 ];
 

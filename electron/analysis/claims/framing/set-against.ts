@@ -19,7 +19,7 @@ const itIs =
   /^(?:(?:and|but|so|now|okay|well) )?(?:it's|it is|it has|it's got|they're|it runs|it wears|in there|on the car|on it|what you've got here)\b/;
 /** Somebody is the subject of the earlier clause: what he had, wanted or could do is not yet what the vehicle has. */
 const someonesDoing =
-  /^(?:(?:and|but|so|well|yeah) )?(?:a (?:man|fella|fellow|guy|lady|kid|person)|some(?:body|one)?|every(?:body|one)|people|folks|most|the (?:guy|man|fella|chap|previous|last|old|first) ?\w*|my|his|her|dad|mum|mom|i'd|i would|you'd|you could|they'd|they all|had it|would|could)\b/;
+  /^(?:(?:and|but|so|well|yeah) )?(?:a (?:man|fella|fellow|guy|lady|kid|person)|some(?:body|one)?|every(?:body|one)|people|folks|most|the (?:guy|man|fella|chap|previous|last|old|first) ?\w*|a \w+ would|you (?:might|may|could|can)|the (?:previous|last) owner|(?:he|she|they|we|i) (?:swapped|traded|changed|pulled|took|sold|had|ran|wanted|saw|drove|looked)|my|his|her|dad|mum|mom|i'd|i would|you'd|you could|they'd|they all|had it|would|could)\b/;
 /** Kinds and sizes that a contrast is about; counts and miles are told in one breath for other reasons. */
 const contrasted: ReadonlySet<string> = new Set(["type", "material", "displacement", "diameter", "width", "size", "color", "power"]);
 
@@ -78,8 +78,8 @@ function leadOf(speech: Speech, { first }: Placed, wordsOfQuote: number): string
   const words = phraseOf(speech.tokens, head, Math.min(first + wordsOfQuote, speech.tokens.length));
   if (speech.punctuated) return words;
   // Where nothing is written the clause may begin within: the last words that turn to this one count.
-  const turn = /\b(?:this one|this has|this is|this still|these are|these have|ours)\b.*$/.exec(words);
-  return turn ? turn[0] : words;
+  const turn = [...words.matchAll(/\b(?:this one|this has|this is|this still|these are|these have|ours|it's|it has|they're)\b/g)].at(-1);
+  return turn ? words.slice(turn.index) : words;
 }
 
 /** Claims in spoken order, by tokens. */

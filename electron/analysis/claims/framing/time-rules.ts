@@ -65,6 +65,7 @@ export const timeRules: readonly FrameRule[] = [
       "it/she/he came/left/born/built/delivered/started with was/were a/an/#",
       "came to us/me/him/them on/wearing",
       "arrived/turned ..1 on/wearing #/a/an/the",
+      "swapped/changed/switched out the/its/his/those _ ..2",
       "no longer has/have/got/runs/wears",
       "gone/out/away went/are/is the/its/those",
       "out/off came/went/come the/its/those",
@@ -187,7 +188,10 @@ export const timeRules: readonly FrameRule[] = [
     name: "taken off for others",
     meaning: former,
     reach: "until-here",
-    phrases: ["we/i/he/she/they took/pulled/threw/yanked/sold the/those/them/its/a _ ..4 off/out !now/of/so/this"],
+    phrases: [
+      "traded/swapped/exchanged/ditched the/its/his/those _ ..3 for",
+      "we/i/he/she/they took/pulled/threw/yanked/sold the/those/them/its/a _ ..4 off/out !now/of/so/this",
+    ],
     example: {
       says: "We took the fifteen inch wheels off it and put the seventeens on.",
       framed: "fifteen inch wheels",
@@ -204,6 +208,7 @@ export const timeRules: readonly FrameRule[] = [
       "wheels/tires/tyres/rims/steelies/alloys/seats/parts/caps ..1 thrown in !and/the/at",
       "you/they also? get/throw/threw/include ..4 wheels/tires/tyres/rims/steelies thrown/too/with/as",
       "are/is/'s/'re/all boxed up",
+      "set/pair of ..4 wheels/tires/tyres/rims ..1 at/in/out the/my/his/our shop/unit/store/office/house/back/van/loft",
       "steel/spare/original/winter/second/old/factory/stock ..1 wheels/tires/tyres/rims/seats ..2 go/goes/come/comes/going with",
       "you 'll/can find ..7 pair/set of ..2 wheels/tires/tyres/rims",
       "a second/spare/extra/winter/summer/other set of/for/that",
