@@ -177,9 +177,11 @@ function excusesItself(units: readonly SpokenUnit[], hit: PhraseHit<MarkerStreng
   if (units[hit.firstUnit]!.word !== "sorry" || hit.endUnit - hit.firstUnit > 1 || units[hit.firstUnit - 1]!.endsPhrase) return false;
   const [subject, verb] = [units[hit.endUnit]?.word ?? "", units[hit.endUnit + 1]?.word ?? ""];
   if (subject !== "i" || !/^(?:was|had|drove|did|keep|kept|sold|meant|'ve|'m)$/.test(verb)) return false;
+  let another = false;
   for (let at = hit.endUnit + 2; at < Math.min(units.length - 2, hit.endUnit + 12); at++) {
+    if (/^(?:one|another|other|them)$/.test(units[at]!.word)) another = true;
     const [first, second, third] = [units[at]!.word, units[at + 1]!.word, units[at + 2]!.word];
-    if (first === "this" && /^(?:is|'s)$/.test(second) && /^(?:a|an|the)$/.test(third)) return true;
+    if (another && first === "this" && /^(?:is|'s)$/.test(second) && /^(?:a|an|the)$/.test(third)) return true;
   }
   return false;
 }
