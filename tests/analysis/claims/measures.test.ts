@@ -410,6 +410,19 @@ const sumsAndPapers: readonly Row[] = [
     zone: "documents",
     told: ["title - date 1989 -", "title - mileage 31000 mi"],
   },
+  { why: "a plural and its count", heard: "LED lamps, two, and the plate lights are LED.", zone: "rear", told: ["lights - count 2 -"] },
+  {
+    why: "a plural and its measure",
+    heard: "Doors 120 and the fenders are the same, in microns.",
+    zone: "front",
+    told: ["paint - thickness 120 µm"],
+  },
+  {
+    why: "a small year after in",
+    heard: "The old floors rusted, we cut the old ones out in fourteen.",
+    zone: "underside",
+    told: ["floors - date 2014 - former"],
+  },
   { why: "torque on the sheet", heard: "two fifty one on the torque", zone: "drive", told: ["engine - torque 251 lb-ft"] },
 ];
 

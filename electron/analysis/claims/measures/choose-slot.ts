@@ -55,7 +55,11 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
   for (const reading of around.number.readings) {
     // "It's 12 now" may be a year, but hardly.
     if (reading.unit === "GBP" && !around.british && !/[£]|quid|sterling/.test(around.said)) continue;
-    if (isUnlikelyYear(reading, around.number.readings[0]!)) continue;
+    if (
+      isUnlikelyYear(reading, around.number.readings[0]!) &&
+      !(slot.attribute === "date" && /\b(?:back in|in|since)$/.test(around.before))
+    )
+      continue;
     // A far-fetched repair explains nothing that the plain reading does not.
     if (reading.repaired && reading.likelihood < leastRepair && reading !== around.number.readings[0]) continue;
     if (!fits(reading, slot.need) || !(unitSpoken(reading, around.said) || supposed(reading))) continue;

@@ -73,6 +73,9 @@ function namedJustBefore(speech: Speech, around: NumberSurroundings): Candidate 
   return reading && reading.value !== 1 ? { slot, reading, value: reading.value, topic, score: 0.85 } : null;
 }
 
+/** Components whose plural a bare number right after counts; others are measured so ("tires six", "doors 120"). */
+const countedBeside: ReadonlySet<string> = new Set(["lights", "belts", "seats", "electrical", "audio"]);
+
 /** A count said after its part: "windows, there's four", "grease nipples … there's eleven of those", "exhaust's two of them". */
 export function countedBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
   const { number } = around;
@@ -89,7 +92,15 @@ export function countedBefore(speech: Speech, around: NumberSurroundings): Candi
   const closed =
     /^(?:of (?:those|these|them)|and they|all|\.|$|just|in all|total|altogether|on there)/.test(around.after) ||
     /[.,;]/.test(speech.tokens[number.end - 1]!.after);
-  if (!closed) return null;
+  // "Fog lamps two and …", "LED lamps, two.": right after the plural it is their count.
+  const beside =
+    !/^(?:and (?:a|three|half)|to|by|point|inch|foot)\b/.test(around.after) &&
+    (closed || /^(?:and|both|with|all)\b/.test(around.after)) &&
+    around.topics.some(
+      ({ mention }) =>
+        mention.end === number.first && /s$/.test(speech.tokens[mention.end - 1]!.word) && countedBeside.has(mention.component),
+    );
+  if (!closed && !beside) return null;
   const reach = ofThem ? 22 : 7;
   const topic = around.topics.find(
     ({ mention }) =>
@@ -101,6 +112,7 @@ export function countedBefore(speech: Speech, around: NumberSurroundings): Candi
   if (!topic || countedParts[topic.mention.component] === undefined) return null;
   if (
     !ofThem &&
+    !beside &&
     !/\b(?:there's|there is|there are|got)$/.test(around.before) &&
     !/^(?:all together|altogether|in all|in total|total)\b/.test(around.after)
   )

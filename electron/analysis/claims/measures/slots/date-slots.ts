@@ -4,7 +4,7 @@ const notYear = /\bdollars?\b|\bbucks\b|\bmiles\b|\bpsi\b|\brpm\b|\bcubic\b/;
 const names = "january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|fall|autumn|winter";
 /** What was done to a part, as the trade says it. */
 const work =
-  "dressed|redressed|cut out|cut (?:the|those|them|it) (?:old )?(?:ones? )?out|stitched|grafted|patched in|painted|repainted|resprayed|sprayed|skinned|rechromed|re chromed|chromed|plated|redone|done|rebuilt|re built|restored|replaced|changed|renewed|overhauled|reupholstered|retrimmed|recovered|re covered|trimmed|fitted|installed|put in|put on|swapped|serviced|oil change|oil changed|refurbished|recored|supplying|fitting|painting|rebuilding|replacing|rewiring|changing|welded|patch|patched|let in|off of it|opened up|regrind|reground|machined|bored|new in|went in|changed over|converted|conversion|wired|rewired|inspected|undersealed|waxoyled|replated";
+  "dressed|redressed|repair section in|repair panel in|put an? (?:\\w+ ){1,4}in|cut out|cut (?:the|those|them|it) (?:old )?(?:ones? )?out|stitched|grafted|patched in|painted|repainted|resprayed|sprayed|skinned|rechromed|re chromed|chromed|plated|redone|done|rebuilt|re built|restored|replaced|changed|renewed|overhauled|reupholstered|retrimmed|recovered|re covered|trimmed|fitted|installed|put in|put on|swapped|serviced|oil change|oil changed|refurbished|recored|supplying|fitting|painting|rebuilding|replacing|rewiring|changing|welded|patch|patched|let in|off of it|opened up|regrind|reground|machined|bored|new in|went in|changed over|converted|conversion|wired|rewired|inspected|undersealed|waxoyled|replated";
 
 /** A month without a year dates no paper. */
 const withYear = (reading: { readonly value: number | string }): number | string | undefined =>
@@ -246,6 +246,12 @@ export const dateSlots = [
     unit: null,
     need: { kinds: ["year", "date"], units: [null] },
     cues: [
+      {
+        before: /\b(?:all |brand )?new(?: \w+)?$/,
+        about: ["brakes", "suspension", "exhaust", "cooling", "electrical", "top", "tire"],
+        unless: /\bdollars|\bbucks|\bmiles?\b/,
+        score: 1.0,
+      },
       {
         before: /\bnew\b[^.#]{0,30}$/,
         about: [

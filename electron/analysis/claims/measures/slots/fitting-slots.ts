@@ -16,6 +16,16 @@ export const fittingSlots = [
     example: { heard: "the wheels are alloy and the offset is forty five", value: 45 },
   },
   {
+    name: "compression ratio, a whole number to one",
+    component: "engine",
+    part: "compression ratio",
+    attribute: "ratio",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 6, max: 23 },
+    cues: [{ after: /^to (?:one|1)\b/, zones: ["engine-bay"], unless: /\breduction|\baxle|\bdiff|\bfinal|\bgears?\b/, score: 1.3 }],
+    example: { heard: "four bolt mains ten to one seven fifty four barrel", value: 10, zone: "engine-bay" },
+  },
+  {
     name: "spark plug gap",
     component: "ignition",
     part: "spark plug",
