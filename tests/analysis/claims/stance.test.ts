@@ -20,6 +20,24 @@ test.for([
   },
   { why: "belief governs what follows", heard: "I believe the engine is a 350", stances: { 350: "hedged" } },
   { why: "reported stays reported", heard: "the owner told me the engine makes 300 horsepower", stances: { 300: "reported" } },
+  { why: "made it so much", heard: "I make that a 350 cubic inch engine", stances: { 350: "hedged" } },
+  {
+    why: "how it should be is no doubt",
+    heard: "the engine starts like it should and it's a 350 cubic inch engine",
+    stances: { 350: "stated" },
+  },
+  {
+    why: "a belief about what follows leaves what stands before it",
+    heard: "odometer says 58,412 miles i think it's a 350 cubic inch engine",
+    stances: { 58412: "stated", 350: "hedged" },
+  },
+  { why: "all the way around is no rounding", heard: "It's drums all the way around, 10 inch drums.", stances: { 10: "stated" } },
+  { why: "called so by others", heard: "Over here you'd call it 300 horsepower.", stances: { 300: "stated" } },
+  {
+    why: "a rounding leaves a report a report",
+    heard: "According to the owner it has about 60,000 miles on it.",
+    stances: { 60000: "reported" },
+  },
   { why: "flat", heard: "the odometer says 58,412", stances: { 58412: "stated" } },
 ])("$why", ({ heard, stances }) => {
   const read = Object.fromEntries(

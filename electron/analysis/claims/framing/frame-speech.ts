@@ -92,11 +92,14 @@ export function frameSpeech(speech: Speech): Frames {
       continue;
     }
     while (nextReturn < returns.length && returns[nextReturn]! < hit.first) nextReturn++;
-    const [reachFirst, end] = marks.rangeOf(rule, hit.first, hit.end, returns.slice(nextReturn, nextReturn + 40));
-    const first =
-      "stance" in rule.meaning && (isParenthetical(units, hit) || (!speech.punctuated && leadsForward(units, hit)))
-        ? hit.first
-        : reachFirst;
+    const [reachFirst, reachEnd] = marks.rangeOf(rule, hit.first, hit.end, returns.slice(nextReturn, nextReturn + 40));
+    const forward = !speech.punctuated && leadsForward(units, hit);
+    const first = "stance" in rule.meaning && (forward || isParenthetical(units, hit)) ? hit.first : reachFirst;
+    // "… i think | it's a 350": a joint before the subject parts a belief from what is believed.
+    const end =
+      forward && hit.end < speech.tokens.length
+        ? Math.max(reachEnd, Math.min(marks.clauseEnd(hit.end), hit.end + unwrittenClause))
+        : reachEnd;
     for (let token = first; token < end; token++) {
       if ("time" in rule.meaning) marks.time[token] = rule.meaning.time;
       // The first of two subjects stands: an aside inside a hypothetical stays one.
