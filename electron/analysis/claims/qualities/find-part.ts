@@ -123,6 +123,7 @@ function partSpokenOf(scene: SpokenScene, first: number, end: number, about: Nam
     case "place":
       return (
         placedAfter(scene, end, fits) ??
+        (/ed$/.test(scene.speech.tokens[end - 1]!.word) && isActive(scene, first) ? doneTo(scene, end, fits) : null) ??
         describedAfter(scene, end, fits) ??
         (pointsAt(scene, first) ? toldNext(scene, end, fits) : null) ??
         named(scene, first, fits) ??

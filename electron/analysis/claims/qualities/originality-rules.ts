@@ -37,6 +37,7 @@ export const originalityRules: readonly QualityRule[] = [
       "numbers matching transmission/rear/axle",
       "original engine/motor bay/color/paint",
       "original motor/engine is long gone",
+      "original motor/engine/block let/blew/threw/expired/gave/seized/died/went/was/got/had/spun/dropped/broke/ate",
       "factory engine bay",
     ],
     about: engine,
@@ -149,6 +150,8 @@ export const originalityRules: readonly QualityRule[] = [
     ],
     about: { among: ["body", "bumper", "paint", "vehicle", "trim", "top"], order: "subject" },
     denial: "turns",
+    // "It had a respray in 2014": what was done then is on it now.
+    tellsOfToday: true,
     example: { says: "The hood has been repainted.", gives: { component: "paint", part: "hood", value: "replaced", position: "front" } },
     quiet: ["The hood has never been repainted.", "Somebody painted the engine."],
   },
