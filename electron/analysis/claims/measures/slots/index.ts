@@ -18,6 +18,7 @@ import { partSizeSlots } from "./part-size-slots.ts";
 import { priceSlots } from "./price-slots.ts";
 import { tireSlots } from "./tire-slots.ts";
 import { wheelSlots } from "./wheel-slots.ts";
+import { workDateSlots } from "./work-date-slots.ts";
 
 /** Every place a spoken number can fill. Of two equally likely ones the earlier wins. */
 export const slots: readonly Slot[] = [
@@ -34,6 +35,7 @@ export const slots: readonly Slot[] = [
   ...priceSlots,
   ...paperSlots,
   ...dateSlots,
+  ...workDateSlots,
   ...countSlots,
   ...allOfThemSlots,
   ...gaugeSlots,
