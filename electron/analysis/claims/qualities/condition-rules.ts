@@ -321,6 +321,8 @@ export const conditionRules: readonly QualityRule[] = [
     phrases: [
       "blows/blowing/blow ..2 cold !air/start",
       "<cop> ice cold",
+      "air/ac/con/conditioning 's/is ..1 cold/freezing/arctic/icy !air/start",
+      "cold as ice",
       "ice cold !beer/drink/drinks/water",
       "nice and cold !out/today/morning",
       "cold enough to",

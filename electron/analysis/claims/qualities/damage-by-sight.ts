@@ -159,6 +159,7 @@ export const sightDamages: readonly Damage[] = [
       "droops",
       "drooping",
       "dropped $",
+      "dropping at/in/down/on/over/along/$",
       "'s/has dropped",
       "flapping",
       "baggy",

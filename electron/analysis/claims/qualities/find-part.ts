@@ -190,7 +190,7 @@ function placedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | n
     if (tokens[token - 1]!.after !== "" && !placed) return null;
     if (tokens[token - 1]!.after !== "" && token > end + 4) return null;
     if (besides.has(tokens[token]!.word) && !comesOff(tokens[token - 1]?.word ?? "", tokens[token]!.word)) return null;
-    if (placing.has(tokens[token]!.word)) placed = true;
+    if (placing.has(tokens[token]!.word) || besides.has(tokens[token]!.word)) placed = true;
     const part = scene.parts[scene.partIndexFrom(token)];
     if (placed && part && part.first === token && !startsNewSubject(scene, token)) {
       if (fits(part)) return part;

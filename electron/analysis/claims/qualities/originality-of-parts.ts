@@ -173,6 +173,8 @@ export const partOriginalityRules: readonly QualityRule[] = [
       "rechromed",
       "re chromed",
       "re plated",
+      "replated",
+      "rechromed",
       "reupholstered",
       "re upholstered",
       "retrimmed",
