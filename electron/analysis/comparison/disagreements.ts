@@ -5,6 +5,7 @@ import { looseness } from "./slots/classes.ts";
 import { type ClassedSlot, type Dispute, disputesIn } from "./slots/disputes.ts";
 import type { Facet } from "./slots/facet.ts";
 import { sameBreathSeconds, sidesSaidApart } from "./slots/said-apart.ts";
+import { nearSides } from "./slots/widest-quarrel.ts";
 import { capitalised, claimWords, listed, moment } from "./wording.ts";
 
 /** Further moments stay in the sides and are left out of the sentence. */
@@ -22,7 +23,9 @@ const rules = {
 
 /** Conflicts between values of one slot. */
 export function disagreementsIn(slot: ClassedSlot): ConflictDraft[] {
-  return disputesIn(slot).flatMap((dispute) => {
+  return disputesIn(slot).flatMap((whole) => {
+    const dispute = { ...whole, sides: nearSides(whole.sides) };
+    if (dispute.sides.length < 2) return [];
     const facets = dispute.sides.flat();
     // A claim about a part says more of what the quarrel is about than one about the whole.
     const first = facets.find((facet) => facet.subject.part !== null) ?? facets[0]!;
