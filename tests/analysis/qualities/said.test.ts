@@ -49,7 +49,7 @@ const styles = [
 ] as const;
 
 /** Shares of the sentences that are read; floors only rise. */
-const floors = { "everyday.tsv": 0.9, "first.tsv": 0.95, "second.tsv": 0.87, "third.tsv": 0.9 } as const;
+const floors = { "everyday.tsv": 0.9, "first.tsv": 0.95, "second.tsv": 0.87, "third.tsv": 0.9, "fourth.tsv": 0.85 } as const;
 
 describe.each(styles)("%s", (_style, punctuated) => {
   test.each(Object.entries(floors))("reads of %s at least %d", (file, floor) => {

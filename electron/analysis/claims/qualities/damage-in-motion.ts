@@ -23,6 +23,7 @@ export const motionDamages: readonly Damage[] = [
       "grind/grinds/grinding/crunch/crunches/crunching ..2 into/in/on/going ..2 first/second/third/fourth/fifth/reverse",
       "clutch 's/is/are ..1 slipping/slips/biting/high/heavy/gone/shot/tired",
       "clutch slips",
+      "first/second/third/fourth/fifth/reverse gear? 's/is ..2 crunchy/notchy/stiff/weak/noisy/lazy/gone/tired",
       "whine/whines/whining/howls ..1 in/on first/second/third/fourth/fifth/reverse/overrun",
       "tailshaft/output/input/selector shaft? seal ..2 leaking/leaks/weeping/weeps/gone",
       "tail shaft seal ..2 leaking/leaks/weeping/weeps/gone",
@@ -117,6 +118,7 @@ export const motionDamages: readonly Damage[] = [
     otherwise: { component: "suspension", part: null },
     phrases: [
       `knock/knocks/knocking/clunk/clunks/clunking/creak/creaks/creaking/squeak/squeaks/squeaking/rattle/rattles/thump ..2 in/from/at/up/out ..2 ${end} end/suspension/axle`,
+      `knock/knocks/knocking/clunk/clunks/clunking from/at/in the ${end} !seat/seats/door/doors/window/bumper`,
       `${end} end ..3 knock/knocks/knocking/clunk/clunks/clunking/loose/creaks/squeaks`,
       "knock/knocks/clunk/clunks/clunking/knocking/creak/creaks/squeak/squeaks/rattle/rattles ..1 over ..1 bumps/bump/potholes/humps/ruts",
       "bounces/wallows/floats/bottoms !checks/check",
@@ -222,6 +224,7 @@ export const motionDamages: readonly Damage[] = [
     otherwise: { component: "electrical", part: null },
     phrases: [
       "gremlin/gremlins",
+      "electrics/wiring/loom need/needs/want/wants ..2 sorting/attention/work/looking/sorted/doing",
       "electrical/wiring fault/issue/issues/problem/problems/short/shorts/bug/bugs/nightmare/mess",
       "short in/on/somewhere ..2 wiring/harness/electrics/loom/circuit/dash",
       "parasitic drain/draw",

@@ -113,6 +113,8 @@ export const roadDamages: readonly Damage[] = [
       "blowing at/from the ..1 joint/manifold/flange/gasket/box/silencer/muffler/downpipe",
       "blow from/at the ..1 joint/manifold/flange/gasket/box/silencer/muffler/downpipe",
       "exhaust leak",
+      "got/has a blow !dry/out/over/torch",
+      "blowing somewhere",
       "ticking at the manifold",
     ],
     unless: ["blows smoke", "exhaust/silencer/muffler/manifold/downpipe/pipe ..1 n't/not/never blows/blowing/blow"],

@@ -13,6 +13,9 @@ export interface ExtraPart {
 }
 
 export const extraParts = [
+  { component: "transmission", part: "auto box", phrases: ["auto/automatic/manual box/trans"] },
+  { component: "transmission", part: "auto box", phrases: ["box 's/is/has/was !of/on/in/full/here/empty"], zones: ["underside", "drive"] },
+  { component: "trim", part: "trim", phrases: ["the trim 's/is/has !level/package/sport/se/base"] },
   { component: "glass", part: "windshield", position: "front", phrases: ["the screen", "a new screen", "front screen"], zones: ["front"] },
   { component: "body", part: "wheel arch", position: "rear", phrases: ["rear/back wheel arch/well/opening/lip/house", "rear/back arch"] },
   { component: "body", part: "wheel arch", position: "front", phrases: ["front wheel arch/well/opening/lip/house", "front arch"] },
@@ -112,6 +115,13 @@ export const extraParts = [
     ],
   },
   { component: "top", part: "lid", phrases: ["the top !of/left/right/corner/edge/end/half/one/two/speed"], zones: ["roof"] },
+  // "The leather's cracked": the seats, by what covers them.
+  {
+    component: "seats",
+    part: "cover",
+    phrases: ["leather 's/is/has/looks/feels !wheel/shift/dash", "vinyl 's/is/has ..1 split/cracked/torn"],
+    zones: ["cabin"],
+  },
   { component: "bumper", part: "chrome", phrases: ["chrome on the/this/that/both/these/each front/rear/back? bumper/bumpers"] },
   {
     component: "trim",

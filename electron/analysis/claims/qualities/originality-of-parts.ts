@@ -214,6 +214,7 @@ export const partOriginalityRules: readonly QualityRule[] = [
     ],
     unless: [
       "never been replaced/changed/swapped/redone/upgraded",
+      "no reason to think/believe/suspect/suppose ..4 one",
       "n't been replaced/changed/swapped/redone/upgraded/done",
       "n't think ..4 redone/replaced/changed",
       "never <be> redone/replaced",

@@ -163,6 +163,7 @@ export const provenanceRules: readonly QualityRule[] = [
     ],
     unless: [
       "never/n't been replaced/renewed/swapped",
+      "no reason to think/believe/suspect/suppose ..4",
       "not replaced",
       "needs/wants/need/want ..3 replaced",
       "be replaced",

@@ -71,7 +71,10 @@ function settled(part: ScenePart, zone: ZoneName): ScenePart {
   if (
     (part.component === "frame" && part.part === "rail") ||
     (part.component === "audio" && part.part === "radio") ||
-    (part.component === "top" && part.part === "lid")
+    (part.component === "top" && part.part === "lid") ||
+    (part.component === "seats" && part.part === "cover") ||
+    (part.component === "transmission" && part.part === "auto box") ||
+    (part.component === "trim" && part.part === "trim")
   )
     return { ...part, part: null };
   // Under the hood it is the one that starts it; the one that drives it is out of reach.
