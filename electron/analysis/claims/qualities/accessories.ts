@@ -72,6 +72,18 @@ const accessories: readonly Accessory[] = [
   { component: "vehicle", part: "lane assist", names: ["lane assist", "lane keeping", "lane keep", "lane departure"] },
   { component: "vehicle", part: "start-stop", names: ["stop start", "start stop"] },
   { component: "suspension", part: "sway bar", names: ["sway bar", "sway bars", "anti roll bar", "anti roll bars", "antiroll bar"] },
+  {
+    component: "vehicle",
+    part: "airbags",
+    names: [
+      "airbags !went/deployed/go/suspension/light/lamp/are/were",
+      "air bags !went/deployed/go/on/suspension/under/are/were",
+      "airbag !light/lamp/suspension/module",
+      "srs",
+    ],
+    missing: ["before airbags", "airbag delete", "airbags are/were gone/missing/out"],
+    unless: ["airbags have been/gone", "airbag/airbags ..2 warning", "helper air bags", "never had the airbags"],
+  },
   // inside
   {
     component: "air-conditioning",

@@ -12,11 +12,11 @@ export const shades = new Set(
 );
 /** Words between a color and its part: "the black vinyl buckets". */
 export const stuff = new Set(
-  "vinyl leather cloth hide hides velour mohair wool carpet painted wire steel alloy original factory bucket front rear back cotton canvas soft nice perforated".split(
+  "guts innards vinyl leather cloth hide hides velour mohair wool carpet painted wire steel alloy original factory bucket front rear back cotton canvas soft nice perforated".split(
     " ",
   ),
 );
-export const leatherWords = new Set(["leather", "hide", "hides", "vinyl", "cloth", "velour", "upholstery", "trim", "interior"]);
+export const leatherWords = new Set(["guts", "innards", "leather", "hide", "hides", "vinyl", "cloth", "velour", "upholstery", "trim", "interior"]);
 
 /** Words after a color that make it something else: "red light", "black box", "the green stuff". */
 export const notAColorBefore = new Set(
@@ -102,6 +102,7 @@ export const colorExamples = [
   { says: "This is the black vinyl buckets.", component: "seats", value: "black" },
   { says: "It has the pearl grey roof.", component: "top", value: "gray" },
   { says: "And the red hide, which is the way to have one.", component: "seats", value: "red" },
+  { says: "It has red guts in it.", component: "seats", value: "red" },
   { says: "Carpet's navy too.", component: "carpet", value: "navy" },
   { says: "The wheels are steel, painted a cream.", component: "wheel", value: "cream" },
   { says: "You can see that oxblood leather.", component: "seats", value: "oxblood" },

@@ -63,7 +63,7 @@ export const motionDamages: readonly Damage[] = [
       "pump/pumping the pedal/brakes",
       "needs/takes ..1 pump/pumps",
     ],
-    unless: ["n't pump", "pedal ..1 n't/not/never"],
+    unless: ["n't pump", "pedal ..1 n't/not/never", "pump/pumping ..8 choke/carb/start/starts/fires/fire/lights/gas"],
     says: "The pedal goes to the floor.",
     of: "brakes",
     denies: "It doesn't pull to the left when you brake.",
@@ -96,6 +96,8 @@ export const motionDamages: readonly Damage[] = [
     phrases: [
       `wander/wanders/wandering/weaves/darts ..2 on/at/down/across/over ..2 ${road}/#`,
       "all over the road",
+      "shimmy/shake/wobble/vibration ..2 at ..2 #",
+      "shimmies/wobbles at/over ..2 #",
       "it/she/car/truck/van pulls/pulling/drifts ..3 left/right !when/as/under/up/over/in/into/and/here/at",
       "tramline/tramlines/tramlining",
       `pulls/drifts/drifting ..2 left/right ..3 ${road}/straight/hands/flat`,

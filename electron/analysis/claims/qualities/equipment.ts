@@ -220,7 +220,16 @@ const equipmentToldAtLength: readonly Equipment[] = [
     names: ["radio", "stereo", "head unit"],
     // One in the trunk is out of its dash.
     zones: ["cabin", "opening", "closing", "drive", "documents", "driver-side", "passenger-side", "front", "rear", "roof", "engine-bay"],
-    missing: ["radio delete", "blanking plate", "block off plate"],
+    missing: [
+      "radio delete",
+      "blanking plate",
+      "block off plate",
+      "had/has/took/taken/pulled/ripped the radio/stereo out",
+      "radio/stereo out ..4 hole",
+      "radio/stereo ..3 nicked/stolen/pinched/swiped/stole",
+      "nicked/stole/pinched/swiped the radio/stereo",
+      "hole ..3 where/for ..1 radio/stereo",
+    ],
     unless: ["radio coming on", "'s radio", "turned the radio", "the radio on", "no radio that you can see", "radio in one of"],
     says: "The radio works.",
     lacks: "There's no radio in it.",

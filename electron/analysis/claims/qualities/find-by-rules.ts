@@ -87,7 +87,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     attribute: rule.attribute,
     circumstance: rule.circumstance ?? null,
     rule: rule.name,
-    ofToday: rule.tellsOfToday === true,
+    ofToday: rule.tellsOfToday === true || neverHadIt(scene, denied >= 0 ? denied : hit.firstUnit, end),
   };
   if (!isNamedPart(rule.about)) {
     const [only] = rule.about;
@@ -164,6 +164,20 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       named: null,
     },
   ];
+}
+
+/** Words from what was never there to "from new". */
+const neverReach = 4;
+
+/** "It never had air con from new": what was never there is not there today. */
+function neverHadIt(scene: SpokenScene, denial: number, end: number): boolean {
+  const { tokens } = scene.speech;
+  return scene.units[denial]?.word === "never" && /\bfrom new\b/.test(
+    tokens
+      .slice(end, end + neverReach)
+      .map(({ word }) => word)
+      .join(" "),
+  );
 }
 
 /** "Backup camera? No, not on this one." */

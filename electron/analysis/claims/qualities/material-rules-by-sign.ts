@@ -103,6 +103,47 @@ const signs: readonly MaterialSign[] = [
     quiet: ["I wiped the seats with a leather cloth.", "The seats are leather."],
   },
   {
+    value: "chrome",
+    phrases: ["chrome bumper/bumpers", "bumper/bumpers <be> ..1 chrome/chromed", "brightwork <be> ..2 chrome/chromed", "chrome trim/moldings/mouldings/strips/surrounds"],
+    unless: ["chrome bumper/bumpers car/conversion/kit", "bumper/bumpers <be> ..1 chrome <be>", "not chrome"],
+    among: ["bumper", "trim"],
+    says: "Chrome bumper up here.",
+    of: "bumper",
+    quiet: ["The chrome is good."],
+  },
+  // A British hood is the soft top; in steel it is the body's.
+  ...(["mohair", "canvas", "vinyl", "cloth"] as const).map(
+    (fabric): MaterialSign => ({
+      value: fabric,
+      phrases: [`${fabric} hood`, `hood <be> ..2 ${fabric}`],
+      unless: [`hood <be> ..1 not ${fabric}`, `hood <be> n't ${fabric}`, "hood bra/cover/insulation"],
+      among: ["top"],
+      otherwise: { component: "top", part: null },
+      says: `It has the ${fabric} hood.`,
+      of: "top",
+      quiet: ["The hood is steel."],
+    }),
+  ),
+  {
+    value: "aluminum",
+    phrases: ["ally !cat/cats"],
+    unless: ["ally polish", "ally wheels/wheel/rims", "my/an/our ally"],
+    among: ["body", "engine", "top", "fuel-tank", "cooling", "transmission"],
+    says: "The whole body's ally.",
+    of: "body",
+    quiet: ["The body is steel.", "He's an ally of mine, that body man."],
+  },
+  {
+    value: "fiberglass",
+    phrases: ["glass body/bodied/panels/fender/fenders/nose/clip/shell/tub", "body <be> ..1 glass"],
+    unless: ["body <be> ..1 glass smooth", "window/windshield glass body"],
+    among: ["body"],
+    otherwise: { component: "body", part: null },
+    says: "It's a glass body so there's nothing to rust.",
+    of: "body",
+    quiet: ["The glass is good and the body is straight."],
+  },
+  {
     value: "plastic",
     phrases: [
       "that/the/this plastic they/people",

@@ -1,14 +1,17 @@
 import type { ZoneName } from "../../../../shared-types/index.ts";
+import { kindsByHandling } from "./kinds-by-handling.ts";
 import type { FixedPart, QualityRule } from "./quality-rule.ts";
 
 /** A kind told by how the part is used or what it does, its name unspoken. Common practice of the trade, American and British. */
-interface KindByUse {
+export interface KindByUse {
   readonly about: FixedPart;
   readonly value: string;
   readonly phrases: readonly string[];
   readonly beside?: readonly string[];
   readonly unless?: readonly string[];
   readonly zones?: readonly ZoneName[];
+  /** See `QualityRule.tellsOfToday`. */
+  readonly tellsOfToday?: true;
   readonly says: string;
   readonly quiet: readonly string[];
 }
@@ -220,7 +223,7 @@ const kindsByUse: readonly KindByUse[] = [
   },
 ];
 
-export const typeRulesByUse: readonly QualityRule[] = kindsByUse.map((row) => ({
+export const typeRulesByUse: readonly QualityRule[] = [...kindsByUse, ...kindsByHandling].map((row) => ({
   name: `${row.about.part ?? row.about.component} shown to be ${row.value}`,
   attribute: "type",
   value: row.value,
@@ -228,6 +231,7 @@ export const typeRulesByUse: readonly QualityRule[] = kindsByUse.map((row) => ({
   ...(row.beside ? { beside: row.beside } : {}),
   ...(row.unless ? { unless: row.unless } : {}),
   ...(row.zones ? { zones: row.zones } : {}),
+  ...(row.tellsOfToday ? { tellsOfToday: row.tellsOfToday } : {}),
   about: [row.about],
   denial: "drops",
   example: {
