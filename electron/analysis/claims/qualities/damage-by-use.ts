@@ -218,7 +218,7 @@ export const useDamages: readonly Damage[] = [
     otherwise: { component: "body", part: null },
     phrases: [
       "had/got/taken/took/caught a ..1 whack/knock/bang/clout/shunt/wallop/thump/hit on/in/at/to/here/this",
-      "whacked/clouted/bashed/walloped/pranged",
+      "whacked/clouted/bashed/walloped/pranged !my/your/his/her/me",
       "backed into something/a/the",
     ],
     unless: ["took a hit on the price", "backed it into the"],

@@ -63,6 +63,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   if (rule.zones && !rule.zones.includes(zone)) return [];
   if (!speaksOfThisVehicle(scene, hit.first, hit.end)) return [];
   if (isVerb(scene, hit.firstUnit) && isNamedPart(rule.about) && !hasPartAsSubject(scene, hit.firstUnit)) return [];
+  if (rule.attribute === "condition" && saidOfItsKind(scene, hit.firstUnit)) return [];
   const denial = denialBefore(scene.units, hit.firstUnit, {
     listed: rule.attribute === "condition" ? damageWords : noWords,
     punctuated: scene.speech.punctuated,
@@ -172,11 +173,14 @@ const neverReach = 4;
 /** "It never had air con from new": what was never there is not there today. */
 function neverHadIt(scene: SpokenScene, denial: number, end: number): boolean {
   const { tokens } = scene.speech;
-  return scene.units[denial]?.word === "never" && /\bfrom new\b/.test(
-    tokens
-      .slice(end, end + neverReach)
-      .map(({ word }) => word)
-      .join(" "),
+  return (
+    scene.units[denial]?.word === "never" &&
+    /\bfrom new\b/.test(
+      tokens
+        .slice(end, end + neverReach)
+        .map(({ word }) => word)
+        .join(" "),
+    )
   );
 }
 
@@ -184,6 +188,16 @@ function neverHadIt(scene: SpokenScene, denial: number, end: number): boolean {
 function answeredNo(scene: SpokenScene, end: number): boolean {
   const { tokens } = scene.speech;
   return tokens[end - 1]!.after.includes("?") && /^(?:no|nope|nah|none|not|sadly|afraid|didn't|doesn't)$/.test(tokens[end]?.word ?? "");
+}
+
+/** Words back from a fault to what says that its make has it: "these are known for knocking in the front end". */
+const kindReach = 5;
+
+/** Whether a fault is what such vehicles are known for, and is not found on this one. */
+function saidOfItsKind(scene: SpokenScene, firstUnit: number): boolean {
+  for (let at = firstUnit - 1; at >= Math.max(1, firstUnit - kindReach) && !scene.units[at]!.endsSentence; at--)
+    if (scene.units[at]!.word === "for" && /^(?:known|famous|notorious|infamous|renowned)$/.test(scene.units[at - 1]!.word)) return true;
+  return false;
 }
 
 /** "everything but the sunroof" */

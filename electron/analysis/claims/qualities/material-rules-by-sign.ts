@@ -104,7 +104,12 @@ const signs: readonly MaterialSign[] = [
   },
   {
     value: "chrome",
-    phrases: ["chrome bumper/bumpers", "bumper/bumpers <be> ..1 chrome/chromed", "brightwork <be> ..2 chrome/chromed", "chrome trim/moldings/mouldings/strips/surrounds"],
+    phrases: [
+      "chrome bumper/bumpers",
+      "bumper/bumpers <be> ..1 chrome/chromed",
+      "brightwork <be> ..2 chrome/chromed",
+      "chrome trim/moldings/mouldings/strips/surrounds",
+    ],
     unless: ["chrome bumper/bumpers car/conversion/kit", "bumper/bumpers <be> ..1 chrome <be>", "not chrome"],
     among: ["bumper", "trim"],
     says: "Chrome bumper up here.",

@@ -94,6 +94,7 @@ export const originalityRules: readonly QualityRule[] = [
       "later motor ..2 that 's why",
       "the later engine had",
       "crate engine tires",
+      "second engine/motor in the/his/my other/next",
       "of the later motor",
       "could/can/might/would put/drop/stick/fit/throw/have a/an/another/any ..2 engine/motor",
     ],
