@@ -64,4 +64,21 @@ export const corpusFloors = [
       hedge: 0.69,
     },
   },
+  {
+    // Not seen by whoever wrote the rules: the figures that tell how the analysis does on a walk it has not met.
+    folder: "held-back",
+    atLeast: {
+      conflict_precision: 0.44,
+      conflict_recall: 0.19,
+      measures_recall: 0.77,
+      measures_in_full: 0.67,
+      measures_precision: 0.9,
+      zone_seconds_right: 0.92,
+      repairs_recall: 0.81,
+      unreliable_recall: 0.95,
+      unreliable_precision: 0.95,
+    },
+    atMost: { false_conflicts_per_case: 2, look_alikes_flagged: 8 },
+    kinds: {},
+  },
 ] as const satisfies readonly CorpusFloors[] as readonly CorpusFloors[];

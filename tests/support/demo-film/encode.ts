@@ -65,7 +65,8 @@ export async function encodeFilm(
   broken.catch(() => undefined);
   const frames = Math.round(durationSeconds * framesPerSecond);
   for (let frame = 0; frame < frames; frame++) {
-    const { pixels } = renderFrame(film.frameAt(frame / framesPerSecond));
+    // Each frame shows the end of its twelfth of a second: a jump to a moment within it finds the new view, not the old one.
+    const { pixels } = renderFrame(film.frameAt(Math.min((frame + 1) / framesPerSecond, durationSeconds)));
     if (!ffmpeg.stdin.write(pixels)) await Promise.race([once(ffmpeg.stdin, "drain"), broken]);
     if (frame % 60 === 59) progress(frame + 1, frames);
   }
