@@ -110,7 +110,7 @@ const signs: readonly MaterialSign[] = [
       "brightwork <be> ..2 chrome/chromed",
       "chrome trim/moldings/mouldings/strips/surrounds",
     ],
-    unless: ["chrome bumper/bumpers car/conversion/kit", "bumper/bumpers <be> ..1 chrome <be>", "not chrome"],
+    unless: ["chrome bumper/bumpers car/conversion/kit", "bumper/bumpers <be> ..1 chrome <be>", "not chrome", "chrome/chromed steel/iron"],
     among: ["bumper", "trim"],
     says: "Chrome bumper up here.",
     of: "bumper",
