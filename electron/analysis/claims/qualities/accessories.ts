@@ -78,7 +78,7 @@ const accessories: readonly Accessory[] = [
     names: [
       "airbags !went/deployed/go/suspension/light/lamp/are/were",
       "air bags !went/deployed/go/on/suspension/under/are/were",
-      "airbag !light/lamp/suspension/module",
+      "an/driver/passenger/side/curtain/knee airbag !light/lamp",
       "srs",
     ],
     missing: ["before airbags", "airbag delete", "airbags are/were gone/missing/out"],

@@ -16,7 +16,19 @@ export const stuff = new Set(
     " ",
   ),
 );
-export const leatherWords = new Set(["guts", "innards", "leather", "hide", "hides", "vinyl", "cloth", "velour", "upholstery", "trim", "interior"]);
+export const leatherWords = new Set([
+  "guts",
+  "innards",
+  "leather",
+  "hide",
+  "hides",
+  "vinyl",
+  "cloth",
+  "velour",
+  "upholstery",
+  "trim",
+  "interior",
+]);
 
 /** Words after a color that make it something else: "red light", "black box", "the green stuff". */
 export const notAColorBefore = new Set(

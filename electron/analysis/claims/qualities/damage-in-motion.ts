@@ -163,7 +163,10 @@ export const motionDamages: readonly Damage[] = [
       "<cop> missing on a/one/# cylinder/cylinders",
       "misfire/stumble/hesitation at/on/in/under",
       "a miss at/on/in/under",
-      "runs/running rough/lumpy/hot/rich/on !cam",
+      "runs/running rough/lumpy/hot/rich !cam",
+      "runs/running on $",
+      "runs/running on after/when/if/once",
+      "runs/running on a/for ..1 bit/second/seconds/moment/little/while",
     ],
     unless: [
       "ticks all the/your",

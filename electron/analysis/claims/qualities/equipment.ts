@@ -67,6 +67,7 @@ const equipmentToldAtLength: readonly Equipment[] = [
       "no air !bags/leak/leaks/in/filter/brakes/ride/ride/suspension/springs/tank/hose/line/gap/gaps/pockets",
       "no air in this/the car/truck/van/cab/one/wagon/rig",
       "no air in it",
+      "no air in this !tire/tyre/bag/spare/shock/system/line/tank/wheel/one",
       "n't put/have/got/get/want/order/need no/any air",
       "n't put/have/get/order any air",
       "never did? have/had/got/get any/no air",

@@ -2,6 +2,7 @@ import { originalityBySignRules } from "./originality-by-sign.ts";
 import { partOriginalityRules } from "./originality-of-parts.ts";
 import { billRules, listedOnBillRules, paintProvenanceRules, provenanceRules } from "./provenance-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
+import { renewalBySignRules } from "./renewal-by-sign.ts";
 
 const engine = [{ component: "engine", part: null }] as const;
 
@@ -105,6 +106,7 @@ export const originalityRules: readonly QualityRule[] = [
   },
   ...partOriginalityRules,
   ...originalityBySignRules,
+  ...renewalBySignRules,
   ...provenanceRules,
   ...billRules,
   ...listedOnBillRules,

@@ -15,6 +15,10 @@ export const presenceRules: readonly QualityRule[] = [...equipment, ...history].
   const emptyPlaces = row.names
     .filter((name) => !/[~!$]/.test(name))
     .map((name) => `where the/a/its ${name.replace(/^(?:the|a|any) /, "")} was/were/should/would/ought/used/went/goes/sat/lived`);
+  // "Whoever ordered it didn't tick the box for air con."
+  const unordered = row.names
+    .filter((name) => !/[~!$]/.test(name))
+    .map((name) => `n't/never tick/ticked/check/checked ..1 box for ${name}`);
   const zone = row.zones ? { zone: row.zones[0]! } : {};
   return [
     {
@@ -22,7 +26,7 @@ export const presenceRules: readonly QualityRule[] = [...equipment, ...history].
       attribute: "presence",
       value: "present",
       phrases: row.names,
-      unless: [...(row.unless ?? []), ...(row.missing ?? []), ...deletions, ...asked, ...emptyPlaces],
+      unless: [...(row.unless ?? []), ...(row.missing ?? []), ...deletions, ...asked, ...emptyPlaces, ...unordered],
       about,
       ...(row.zones ? { zones: row.zones } : {}),
       denial: "turns",
@@ -50,7 +54,7 @@ export const presenceRules: readonly QualityRule[] = [...equipment, ...history].
       name: `${named} absent`,
       attribute: "presence",
       value: "absent",
-      phrases: [...(row.missing ?? []), ...deletions, ...emptyPlaces],
+      phrases: [...(row.missing ?? []), ...deletions, ...emptyPlaces, ...unordered],
       ...(row.unless ? { unless: row.unless } : {}),
       about,
       denial: "drops",

@@ -109,7 +109,15 @@ export const countSlots = [
     need: { kinds: ["integer"], units: [null], min: 2, max: 17 },
     cues: [
       { after: /^(?:seats|seater|passenger)\b(?! (?:side|door|front|rear))/, score: 1.1 },
-      { before: /\b(?:it|this|that|she) seats$/, score: 1.1 },
+      { before: /(?:\b(?:it|this|that|she|he|car|truck|van|wagon)(?: will|'ll| can)?|^) (?:seats?)$/, score: 1.1 },
+      { before: /(?:^|\. )seats$/, zones: ["cabin", "opening"], score: 1.1 },
+      {
+        before: /\b(?:it|this|that|she)(?: will|'ll| can) (?:carry|seat|sit)$/,
+        after: /^(?:people|adults|of you|of us|passengers|easy|easily|up|in comfort|comfortably|no problem)?\s*(?:$|[.,#])/,
+        unless: /\b(?:gallon|liter|quart|bike|dog|bag|case|battery|body|bodies)/,
+        zones: ["cabin", "opening", "closing", "driver-side", "passenger-side", "rear", "cargo"],
+        score: 1.05,
+      },
     ],
     example: { heard: "it's a seven seater", value: 7 },
   },

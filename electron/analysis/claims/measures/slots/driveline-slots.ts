@@ -24,6 +24,11 @@ export const drivelineSlots = [
           /^(?:speeds?|on the floor|on the tree|on the column|forward(?: gears?)?)\b(?! (?:limit|bumps?|blower|fan|wiper|bike|heater))/,
         score: 1.2,
       },
+      {
+        after: /^gears (?:to|in it|in this|in the box|and reverse|plus|up and down)\b/,
+        unless: /\bpretend|\bact like\b|\b(?:bike|bicycle)\b/,
+        score: 1.1,
+      },
       { after: /^gears\b/, unless: /\bpretend|\bact like\b/, about: ["transmission"], score: 1.1 },
       { before: /\ball$/, after: /^(?:of the )?gears\b/, score: 1.1 },
       { before: /\b(?:it's|its|the|through)$/, after: /^(?:forward )?gears\b/, zones: ["drive", "cabin"], score: 1.0 },

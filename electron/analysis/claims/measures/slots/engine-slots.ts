@@ -183,6 +183,17 @@ export const engineSlots = [
     cues: [
       { after: /^(?:cylinders?|cyl|pot|banger)\b/, unless: /\b(?:wheel|master|slave) cyl/, score: 1.25 },
       { before: /\b(?:straight|inline|flat|in line)$/, unless: /\bflat (?:four|4) (?:inch|by)/, score: 1.15 },
+      {
+        before: /\b(?:(?<!off )all|on all|on)$/,
+        after: /^(?:of them )?(?:(?:are |is |'re )?(?:firing|hitting|sparking|banging)|cylinders|holes|pots)\b/,
+        unless: /\b(?:bolt|wheel|lug)\b/,
+        score: 1.2,
+      },
+      {
+        before: /\b(?:running|runs|firing|fires|hitting|hits|purring) on all$/,
+        unless: /# (?:of them )?(?:corners|wheels|tires|paws|legs|shocks)\b/,
+        score: 1.1,
+      },
     ],
     value: (reading) => ([2, 3, 4, 5, 6, 8, 10, 12, 16].includes(reading.value as number) ? reading.value : undefined),
     example: { heard: "it's a four cylinder", value: 4 },
