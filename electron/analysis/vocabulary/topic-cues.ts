@@ -63,7 +63,7 @@ export const topicCues: readonly TopicCue[] = [
   {
     topic: "displacement",
     words: phrases(
-      "engine|motor|block|cubic|cubes|small block|big block|liter|litre|stroker|v8|v6|v 8|v 6|straight six|inline six|inline four|flathead|displacement|mill|under the hood|crate|turbo diesel|cummins type|diesel|badge says|badge",
+      "engine|motor|block|cubic|cubes|small block|big block|liter|litre|stroker|v8|v6|v 8|v 6|straight six|inline six|inline four|flathead|displacement|mill|under the hood|crate|turbo diesel|diesel|badge says|badge",
     ),
     before: 0.6,
     after: 0.6,

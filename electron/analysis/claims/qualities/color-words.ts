@@ -6,7 +6,7 @@ export const colorNames: ReadonlySet<string> = new Set(
 );
 /** Words that go with a color and are none by themselves. */
 export const shades = new Set(
-  "dark light deep bright pale mid medium metallic satin gloss flat matte matt soft pearl willow racing british midnight sky royal candy apple cherry fire lime forest emerald hunter powder baby ice dove slate steel smoke saddle old english two tone ford".split(
+  "dark light deep bright pale mid medium metallic satin gloss flat matte matt soft pearl willow racing british midnight sky royal candy apple cherry fire lime forest emerald hunter powder baby ice dove slate steel smoke saddle old english two tone".split(
     " ",
   ),
 );
