@@ -51,6 +51,7 @@ const styles = [
 /** Shares of the sentences that are read; floors only rise. */
 const floors = {
   "kinds.tsv": 0.95,
+  "told-in-passing.tsv": 0.88,
   "kinds-and-counts.tsv": 0.94,
   "everyday.tsv": 0.91,
   "first.tsv": 0.96,

@@ -18,6 +18,7 @@ export const kindsByHandling: readonly KindByUse[] = [
       "p a s",
       "assisted steering",
       "assisted rack",
+      "power assistance/assist !brake/brakes",
     ],
     unless: [
       "turn/turns ..3 key/engine/knob/fan/pulley/crank/lid/screw/over with",
@@ -25,6 +26,8 @@ export const kindsByHandling: readonly KindByUse[] = [
       "on/at the move",
       "un assisted steering",
       "unassisted steering",
+      "no/without/any/n't power",
+      "brakes ..6 power assistance/assist",
       "no pas",
       "non pas",
       "without pas",

@@ -95,6 +95,9 @@ const brakeKinds = kinds("brakes", [
       "power assisted brakes",
       "servo assisted",
       "vacuum booster",
+      "boosted brakes",
+      "brakes <be> ..2 boosted",
+      "brakes they 're ..1 boosted/power/assisted",
     ],
     says: "Power steering, power brakes.",
     quiet: ["Power steering and power windows.", "It has manual brakes."],
@@ -164,6 +167,7 @@ const transmissionKinds = kinds("transmission", [
       "shifts itself",
       "changes gear by itself",
       "kickdown",
+      "auto version/model/variant",
     ],
     unless: [
       "automatic choke/headlights/lights/wipers/climate/tensioner/level/levelling/door/locks/lamps/hubs/dimming/high/braking/emergency/parking/temperature/air",

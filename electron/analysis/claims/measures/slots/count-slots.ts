@@ -31,6 +31,11 @@ export const countSlots = [
       { after: /^(?:\w+ )?(?:owners?|keepers?)\b/, unless: /\bowners? club|\bowners? manual/, score: 1.2 },
       { before: /\b(?:owners|keepers)\b[^.#]{0,14}\b(?:been|had|has had|there's)$/, score: 1.2 },
       { before: /\bnumber of (?:previous |former |prior )?(?:keepers|owners)(?: is|'s)?$/, score: 1.4 },
+      {
+        after:
+          /^(?:people|folks|families|chaps|gentlemen|ladies|drivers) (?:have |has |had |'ve )?(?:ever |only |actually )?owned (?:it|her|him|this)\b/,
+        score: 1.2,
+      },
       { after: /^(?:people |folks )?that (?:had|has had|owned) (?:it|her|him)\b/, score: 1.2 },
       {
         before: /\b(?:owner|keeper)s?\b[^#]{0,40}\b(?:so|so that's|so that makes|call it|makes)$/,
@@ -110,6 +115,13 @@ export const countSlots = [
     cues: [
       { after: /^(?:seats|seater|passenger)\b(?! (?:side|door|front|rear))/, score: 1.1 },
       { before: /(?:\b(?:it|this|that|she|he|car|truck|van|wagon)(?: will|'ll| can)?|^) (?:seats?)$/, score: 1.1 },
+      {
+        before: /\broom for$/,
+        after: /^(?:people|adults|of you|of us|passengers|easy|easily|up|in comfort|comfortably|no problem|in here)?\s*(?:$|[.,#])/,
+        unless: /\b(?:gallon|liter|quart|bike|dog|bag|case|golf|suitcase)/,
+        zones: ["cabin", "opening", "closing"],
+        score: 1.05,
+      },
       { before: /(?:^|\. )seats$/, zones: ["cabin", "opening"], score: 1.1 },
       {
         before: /\b(?:it|this|that|she)(?: will|'ll| can) (?:carry|seat|sit)$/,

@@ -30,6 +30,13 @@ export const drivelineSlots = [
         score: 1.1,
       },
       { after: /^gears\b/, unless: /\bpretend|\bact like\b/, about: ["transmission"], score: 1.1 },
+      {
+        before: /\b(?:got|has|just|only)(?: the| just| only)?$/,
+        after: /^gears\b/,
+        unless: /\b(?:bike|bicycle|ratio|ring|timing|differential|diff)\b/,
+        zones: ["drive", "cabin", "opening"],
+        score: 1.0,
+      },
       { before: /\ball$/, after: /^(?:of the )?gears\b/, score: 1.1 },
       { before: /\b(?:it's|its|the|through)$/, after: /^(?:forward )?gears\b/, zones: ["drive", "cabin"], score: 1.0 },
       { before: /\bthat's all there is$/, after: /^and (?:done|that's it)\b/, score: 1.0 },
