@@ -76,13 +76,21 @@ const accessories: readonly Accessory[] = [
     component: "vehicle",
     part: "airbags",
     names: [
-      "airbags !went/deployed/go/suspension/light/lamp/are/were",
-      "air bags !went/deployed/go/on/suspension/under/are/were",
+      "airbags !went/deployed/did/blew/blow/never/ever/fired/go/suspension/light/lamp/are/were",
+      "air bags !went/deployed/did/blew/blow/never/ever/fired/inside/between/in/for/go/on/suspension/under/are/were",
       "an/driver/passenger/side/curtain/knee airbag !light/lamp",
       "srs",
     ],
     missing: ["before airbags", "airbag delete", "airbags are/were gone/missing/out"],
-    unless: ["airbags have been/gone", "airbag/airbags ..2 warning", "helper air bags", "never had the airbags"],
+    unless: [
+      "airbags have been/gone",
+      "airbag/airbags ..2 warning",
+      "helper air bags",
+      "stuck/put/added/fitted ..2 air bags/airbags",
+      "axle/springs/spring/tow/towing/camper/load ..8 air bags",
+      "air bags ..4 axle/springs/spring/coils/leafs/camper/load",
+      "never had the airbags",
+    ],
   },
   // inside
   {
