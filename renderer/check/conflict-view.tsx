@@ -1,7 +1,6 @@
 import { useRef, useState } from "react";
 import type { Conflict, RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
-import type { Clock, Stretch } from "../player/clock.ts";
 import { Button } from "../shared/button.tsx";
 import { asHeading } from "../shared/claim-words.ts";
 import { useShortcuts } from "../shared/keys.ts";
@@ -11,7 +10,7 @@ import { rulingsOn } from "./queue.ts";
 import type { RulingDrafts } from "./ruling-draft.ts";
 import { RulingForm } from "./ruling-form.tsx";
 import { RulingList } from "./ruling-list.tsx";
-import { SideCard } from "./side-card.tsx";
+import { type Hearing, SideCard } from "./side-card.tsx";
 
 export interface ConflictViewProps {
   readonly conflict: Conflict;
@@ -20,12 +19,6 @@ export interface ConflictViewProps {
   /** Goes to the next open conflict; null when there is none. */
   readonly onNext: (() => void) | null;
   readonly drafts: RulingDrafts;
-}
-
-/** What a side's card hands up, so that both can be heard in turn. */
-export interface Hearing {
-  readonly clock: Clock;
-  readonly stretch: Stretch | null;
 }
 
 /** One conflict: its moments side by side, why they cannot all hold, and the ruling. */

@@ -1,5 +1,6 @@
 import { useEffect, useEffectEvent, useMemo, useState } from "react";
 import { type Conflict, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import type { Clock, Stretch } from "../player/clock.ts";
 import { Picture } from "../player/picture.tsx";
 import { useRecordingClock } from "../player/use-recording-clock.ts";
 import { Button } from "../shared/button.tsx";
@@ -9,8 +10,13 @@ import { sideLetter, sideValues } from "../shared/claim-words.ts";
 import { MarkedCaption } from "../shared/marked-caption.tsx";
 import { recordingPlace } from "../shared/place.ts";
 import { ZoneSwatch } from "../shared/zone-patterns.tsx";
-import type { Hearing } from "./conflict-view.tsx";
 import "./side-card.css";
+
+/** What a side's card hands up, so that both can be heard in turn. */
+export interface Hearing {
+  readonly clock: Clock;
+  readonly stretch: Stretch | null;
+}
 
 export interface SideCardProps {
   readonly conflict: Conflict;

@@ -1,11 +1,11 @@
 import type { ComponentName } from "../../../../shared-types/index.ts";
+import { lastingComponents } from "../lexicon/lasting-components.ts";
 import { sightDamages } from "./damage-by-sight.ts";
 import { useDamages } from "./damage-by-use.ts";
 import { motionDamages } from "./damage-in-motion.ts";
 import { insideDamages } from "./damage-inside-and-below.ts";
 import { roadDamages, roadPraise } from "./damage-on-the-road.ts";
 import { outsideDamages } from "./damage-outside.ts";
-import { lastingComponents } from "./lasting-components.ts";
 import { usePraise } from "./praise-by-use.ts";
 import type { QualityRule } from "./quality-rule.ts";
 

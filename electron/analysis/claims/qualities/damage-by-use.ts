@@ -1,5 +1,5 @@
+import { lastingComponents } from "../lexicon/lasting-components.ts";
 import type { Damage } from "./damage.ts";
-import { lastingComponents } from "./lasting-components.ts";
 
 const begun = "started/starting/starts/beginning/begun/begins/beginning";
 

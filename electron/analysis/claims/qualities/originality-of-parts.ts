@@ -1,4 +1,4 @@
-import { lastingComponents } from "./lasting-components.ts";
+import { lastingComponents } from "../lexicon/lasting-components.ts";
 import type { QualityRule } from "./quality-rule.ts";
 
 const partBefore = { among: lastingComponents, order: "subject" } as const;

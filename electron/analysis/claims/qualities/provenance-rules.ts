@@ -1,4 +1,4 @@
-import { lastingComponents } from "./lasting-components.ts";
+import { lastingComponents } from "../lexicon/lasting-components.ts";
 import type { QualityRule } from "./quality-rule.ts";
 
 /** What a relative clause left open ("the pack it was built with") is not followed by: then it would say what the vehicle had. */

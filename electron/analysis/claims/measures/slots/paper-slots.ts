@@ -1,3 +1,4 @@
+import { lastingComponents } from "../../lexicon/lasting-components.ts";
 import type { About, Slot } from "../slot.ts";
 
 /** Words of a paper that says what was done, and what it cost. */
@@ -5,39 +6,7 @@ const paper =
   "receipts?|bills?(?! of)|invoices?|work orders?|job sheets?|estimates?|statements?|dockets?|tickets?|quotes?|machinist|machine shop|garage|body ?works?|body shop|paint shop|trimmer|upholsterer|exhaust shop|axle shop|diesel shop|engine builder|specialists?";
 
 /** Parts that work is done on: a sum or a date in the papers is about the nearest of them. */
-const workedOn: readonly About[] = [
-  "engine",
-  "fuel-system",
-  "ignition",
-  "exhaust",
-  "transmission",
-  "final-drive",
-  "brakes",
-  "steering",
-  "suspension",
-  "cooling",
-  "electrical",
-  "body",
-  "paint",
-  "glass",
-  "trim",
-  "bumper",
-  "lights",
-  "seats",
-  "dash",
-  "carpet",
-  "belts",
-  "headliner",
-  "top",
-  "audio",
-  "air-conditioning",
-  "cargo-floor",
-  "frame",
-  "floors",
-  "fuel-tank",
-  "tire",
-  "wheel",
-];
+const workedOn: readonly About[] = [...lastingComponents, "tire"];
 
 /** What a sum is no cost of work beside. */
 const otherSum =
