@@ -1,4 +1,5 @@
 import { randomUUID } from "node:crypto";
+import { once } from "node:events";
 import { createWriteStream, existsSync, mkdirSync, readdirSync, rmdirSync, rmSync, statSync } from "node:fs";
 import { rename, rm, statfs } from "node:fs/promises";
 import { basename, extname, isAbsolute, join, resolve } from "node:path";
@@ -95,6 +96,7 @@ export function createOfferedFiles(parent: string, bounds: ReceivingBounds = usu
       const place = join(folder, `${id}${extname(plainName).slice(0, 10)}`);
       let received = 0;
       let nextLook = 0;
+      const writer = createWriteStream(place, { flags: "wx" });
       try {
         await pipeline(
           Readable.fromWeb(content as Parameters<typeof Readable.fromWeb>[0]),
@@ -110,9 +112,11 @@ export function createOfferedFiles(parent: string, bounds: ReceivingBounds = usu
               yield chunk;
             }
           },
-          createWriteStream(place, { flags: "wx" }),
+          writer,
         );
       } catch (failure) {
+        // A refusal may come before the file was opened, and it would then appear after it was removed.
+        if (!writer.closed) await once(writer, "close");
         await rm(place, { force: true });
         throw failure;
       }
