@@ -1,5 +1,4 @@
 import { randomUUID } from "node:crypto";
-import { once } from "node:events";
 import { createWriteStream, existsSync, mkdirSync, readdirSync, rmdirSync, rmSync, statSync } from "node:fs";
 import { rename, rm, statfs } from "node:fs/promises";
 import { basename, extname, isAbsolute, join, resolve } from "node:path";
@@ -116,7 +115,7 @@ export function createOfferedFiles(parent: string, bounds: ReceivingBounds = usu
         );
       } catch (failure) {
         // A refusal may come before the file was opened, and it would then appear after it was removed.
-        if (!writer.closed) await once(writer, "close");
+        if (!writer.closed) await new Promise<void>((closed) => writer.once("close", () => closed()));
         await rm(place, { force: true });
         throw failure;
       }
