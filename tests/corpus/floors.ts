@@ -65,21 +65,37 @@ export const corpusFloors = [
     },
   },
   {
-    // How the analysis does on a walk it has not met. Of own25 to own30 the false conflicts were looked at once, and bounds on figures too
-    // far apart came of it; own31 to own33 had no part in any rule.
+    // Cases that were held back until the rules of an earlier day were done, and are read since. Their first figures are in ORIGIN.md.
+    folder: "later",
+    atLeast: {
+      conflict_precision: 0.44,
+      conflict_recall: 0.22,
+      measures_recall: 0.76,
+      measures_in_full: 0.66,
+      measures_precision: 0.91,
+      zone_seconds_right: 0.915,
+      repairs_recall: 0.77,
+      unreliable_recall: 0.85,
+      unreliable_precision: 0.95,
+    },
+    atMost: { false_conflicts_per_case: 2.3, look_alikes_flagged: 15 },
+    kinds: {},
+  },
+  {
+    // How the analysis does on a walk it has not met.
     folder: "held-back",
     atLeast: {
       conflict_precision: 0.44,
-      conflict_recall: 0.19,
-      measures_recall: 0.77,
-      measures_in_full: 0.67,
-      measures_precision: 0.9,
+      conflict_recall: 0.24,
+      measures_recall: 0.78,
+      measures_in_full: 0.65,
+      measures_precision: 0.94,
       zone_seconds_right: 0.92,
-      repairs_recall: 0.81,
-      unreliable_recall: 0.95,
+      repairs_recall: 0.91,
+      unreliable_recall: 0.85,
       unreliable_precision: 0.95,
     },
-    atMost: { false_conflicts_per_case: 2, look_alikes_flagged: 8 },
+    atMost: { false_conflicts_per_case: 2.9, look_alikes_flagged: 8 },
     kinds: {},
   },
 ] as const satisfies readonly CorpusFloors[] as readonly CorpusFloors[];
