@@ -3,6 +3,7 @@ import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { readCases } from "./read-cases.ts";
 import { analyseCase, scoreCases } from "./scorer.ts";
+import { scoreByTrait, traitLine } from "./style-traits.ts";
 
 const { positionals, values } = parseArgs({
   allowPositionals: true,
@@ -19,7 +20,7 @@ if (cases.length === 0) {
   process.exit(1);
 }
 const { perCase, total } = scoreCases(cases.map((one) => ({ ...one, output: analyseCase(one) })));
-if (values.json) console.log(JSON.stringify({ perCase, total }));
+if (values.json) console.log(JSON.stringify({ perCase, byTrait: scoreByTrait(perCase), total }));
 else {
   for (const one of perCase) {
     console.log(
@@ -33,5 +34,7 @@ else {
       for (const line of one.missedRepairs) console.log(`   missed repair ${line}`);
     }
   }
+  console.log("");
+  for (const score of scoreByTrait(perCase)) console.log(traitLine(score));
   console.log(JSON.stringify(total, null, 2));
 }
