@@ -7,6 +7,7 @@ import { recutAtParts } from "./lexicon/recut-sentences.ts";
 import { findMeasures } from "./measures/find-measures.ts";
 import { mapSpeech } from "./measures/surroundings.ts";
 import { findQualityClaims } from "./qualities/index.ts";
+import { findRatings } from "./ratings/index.ts";
 
 export interface ClaimsInput {
   readonly speech: Speech;
@@ -25,5 +26,6 @@ export function findClaims({ speech: heard, numbers, zones }: ClaimsInput): { cl
   const measures = findMeasures(mapSpeech(speech, mentions, zones, numbers), numbers, frames);
   const qualities = findQualityClaims({ speech, frames, mentions, zones });
   const counts = findCountsOff({ speech, frames, mentions, zones });
-  return { claims: markSetAgainst([...measures.claims, ...qualities, ...counts], speech), repairs: [...measures.repairs] };
+  const ratings = findRatings({ speech, frames, numbers, mentions, zones });
+  return { claims: markSetAgainst([...measures.claims, ...qualities, ...counts, ...ratings], speech), repairs: [...measures.repairs] };
 }

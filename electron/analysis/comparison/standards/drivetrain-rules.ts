@@ -1,7 +1,6 @@
 import type { Claim } from "../../../../shared-types/index.ts";
-import { type ConflictDraft, conflictOf, type RemarkDraft, remarkOf } from "../conflict-of.ts";
+import { conflictOf, remarkOf } from "../conflict-of.ts";
 import { slotPart } from "../slots/parts.ts";
-import { positionsMeet } from "../slots/positions.ts";
 import { claimWords, moment } from "../wording.ts";
 import { type ClaimIndex, modelYear, type StandardRule } from "./rule.ts";
 
@@ -128,90 +127,6 @@ export const engineYearAgainstOriginal: StandardRule = {
         { component: "vehicle", attribute: "year", value: 1967 },
         { component: "engine", attribute: "originality", value: "replaced" },
         { component: "engine", attribute: "year", value: 1971 },
-      ],
-    ],
-  },
-};
-
-const loadSource = "Tire load index table of the tire standards (e.g. 91 = 615 kg = 1356 lb)";
-
-/** Load index to kilograms, the rows that were read in published tables. */
-const loadKilograms: Readonly<Record<number, number>> = {
-  71: 345,
-  75: 387,
-  80: 450,
-  82: 475,
-  84: 500,
-  85: 515,
-  88: 560,
-  90: 600,
-  91: 615,
-  92: 630,
-  94: 670,
-  95: 690,
-  98: 750,
-  100: 800,
-  104: 900,
-  108: 1000,
-  110: 1060,
-  112: 1120,
-  115: 1215,
-  116: 1250,
-  118: 1320,
-  119: 1360,
-  120: 1400,
-  121: 1450,
-};
-
-const poundsPerKilogram = 1 / 0.45359237;
-
-export const loadIndexAgainstLoad: StandardRule = {
-  name: "load-index-against-load",
-  source: loadSource,
-  find: (claims) => {
-    const indexes = claims.of("tire", "count").filter((claim) => /load index/i.test(claim.part ?? claim.quote));
-    const loads = claims.of("tire", "size").filter((claim) => typeof claim.value === "number" && claim.unit === "lb");
-    const conflicts: ConflictDraft[] = [];
-    const remarks: RemarkDraft[] = [];
-    for (const index of indexes.slice(0, 10)) {
-      const kilograms = loadKilograms[Number(index.value)];
-      const load = loads.find(
-        (claim) => index.position === null || claim.position === null || positionsMeet(index.position, claim.position),
-      );
-      if (kilograms === undefined || !load) continue;
-      const pounds = kilograms * poundsPerKilogram;
-      if (Math.abs(Number(load.value) - pounds) <= 0.02 * pounds) continue;
-      conflicts.push(
-        conflictOf({
-          kind: "standard",
-          topic: "tire load index against load",
-          why: `Load index ${index.value} at ${moment(index.start)} carries ${Math.round(pounds)} lb, and ${load.value} lb is given at ${moment(load.start)}.`,
-          rule: "load-index-against-load",
-          standard: {
-            name: "Load index",
-            source: loadSource,
-            working: `Load index ${index.value} = ${kilograms} kg × 2.2046 = ${Math.round(pounds)} lb; spoken ${load.value} lb.`,
-          },
-          weight: 50,
-          sides: [
-            { value: index.value, unit: null, claims: [index] },
-            { value: load.value, unit: "lb", claims: [load] },
-          ],
-        }),
-      );
-    }
-    return { conflicts, remarks };
-  },
-  example: {
-    finds: "conflict",
-    claims: [
-      { component: "tire", attribute: "count", part: "load index", value: 91 },
-      { component: "tire", attribute: "size", value: 2205, unit: "lb" },
-    ],
-    quiet: [
-      [
-        { component: "tire", attribute: "count", part: "load index", value: 91 },
-        { component: "tire", attribute: "size", value: 1356, unit: "lb" },
       ],
     ],
   },

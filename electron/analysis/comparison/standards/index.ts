@@ -1,6 +1,7 @@
-import { engineYearAgainstOriginal, loadIndexAgainstLoad, ratioAgainstTeeth } from "./drivetrain-rules.ts";
+import { engineYearAgainstOriginal, ratioAgainstTeeth } from "./drivetrain-rules.ts";
 import { cellsAgainstVoltage } from "./electrical-rules.ts";
 import { displacementAgainstBore, plugsAgainstCylinders } from "./engine-arithmetic.ts";
+import { engineSpeedAgainstGearing } from "./engine-speed.ts";
 import { mileageAgainstTitle } from "./odometer-rules.ts";
 import { readingAbovePresent } from "./reading-above-present.ts";
 import { rimAgainstWheel } from "./rim-against-wheel.ts";
@@ -8,6 +9,7 @@ import type { StandardRule } from "./rule.ts";
 import { frontAndRearMakeAll, ownersAgainstSales } from "./sums.ts";
 import { tireDateMeaning } from "./tire-date-meaning.ts";
 import { tireAge, tireDateAfterRecording, tireDateBeforeModel, tireDateWeek } from "./tire-date-rules.ts";
+import { loadIndexAgainstLoad, speedSymbolAgainstSpeed } from "./tire-rating-rules.ts";
 import { treadBelowLimit } from "./tread-depth.ts";
 import { vinCheckDigit, vinReadTwice, vinYear } from "./vin-rules.ts";
 
@@ -31,6 +33,8 @@ export const standardRules = [
   mileageAgainstTitle,
   readingAbovePresent,
   loadIndexAgainstLoad,
+  speedSymbolAgainstSpeed,
+  engineSpeedAgainstGearing,
   frontAndRearMakeAll,
   ownersAgainstSales,
 ] as const satisfies readonly StandardRule[];
