@@ -64,7 +64,8 @@ async function analyseAndStore(parts: Parts, recordingId: string, signal: AbortS
     const analysis = await parts.analysis.run({
       transcript,
       stockSheet: row.stockSheet,
-      recordedOn: row.recordedOn,
+      // Nothing was filmed after it came into the library: without a date of its own, a recording is at most as young as that.
+      recordedOn: row.recordedOn ?? row.importedAt.slice(0, "2026-05-01".length),
       trustedCaptions: library.trustedCaptions.of(recordingId).map(({ caption }) => caption),
       signal,
       onPass: (pass, done, of) => events.publish("analysis.progress", { recordingId, pass, done, of }),

@@ -133,9 +133,9 @@ export const tireDateAfterRecording: StandardRule = {
             named,
             `before ${claims.recordedOn}`,
             "tire date code",
-            `The date code ${claim.value} at ${moment(claim.start)} is week ${date.week} of ${date.year}, after the recording of ${claims.recordedOn}.`,
+            `The date code ${claim.value} at ${moment(claim.start)} is week ${date.week} of ${date.year}, after ${claims.recordedOn}, by when this was recorded.`,
             "tire-date-after-recording",
-            `${claim.value}: week ${date.week} of ${date.year}; recorded on ${claims.recordedOn}.`,
+            `${claim.value}: week ${date.week} of ${date.year}; recorded by ${claims.recordedOn}.`,
             60,
           ),
         ];
@@ -251,7 +251,7 @@ export const tireAge: StandardRule = {
         return [
           remarkOf({
             topic: "tire age",
-            why: `The tires dated ${claim.value} were ${Math.floor(age)} years old when recorded; makers commonly advise replacement at 6 to 10 years, and local law decides.`,
+            why: `The tires dated ${claim.value} were ${Math.floor(age)} years old by ${claims.recordedOn}; makers commonly advise replacement at 6 to 10 years, and local law decides.`,
             rule: "tire-age",
             claims: all,
           }),
