@@ -1,11 +1,12 @@
 import type { FrameRule } from "./frame-rule.ts";
+import { neighborsRules } from "./neighbors-rules.ts";
 import { otherVehicleRules } from "./other-vehicle-rules.ts";
 import { stanceRules } from "./stance-rules.ts";
 import { supposedRules } from "./supposed-rules.ts";
 import { timeRules } from "./time-rules.ts";
 
 /** All rules; of two subjects for one word the first found stands. */
-export const frameRules: readonly FrameRule[] = [...stanceRules, ...timeRules, ...otherVehicleRules, ...supposedRules];
+export const frameRules: readonly FrameRule[] = [...stanceRules, ...timeRules, ...otherVehicleRules, ...neighborsRules, ...supposedRules];
 
 /** Words that bring the speaker back to the vehicle he is walking round, after another one. */
 export const returnPhrases: readonly string[] = [
@@ -93,9 +94,10 @@ export const asideEnds: readonly string[] = [
   "not that one",
   "and dropped/put/fitted/installed/stuck/bolted/stuffed/shoved in",
   "and in went/came/goes",
-  "not this !one/car/truck/van/is/time/year/week",
+  // "That's not this, that's the gas truck" goes on about the other one.
+  "not this !one/car/truck/van/is/time/year/week/that/it",
   "is n't mine",
-  "not for sale",
+  "not for sale !that/it/and/he/she/they/which",
   "and it 's sold",
   "that 's/is a different car/truck/van/one",
   "that one 's/is quite? different",

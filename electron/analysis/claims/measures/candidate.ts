@@ -44,7 +44,7 @@ export function supposed(reading: Reading): boolean {
 
 /** Words that make a number of their own with the one before ("three point belt", "four door", "two tone"). */
 const beginsAnotherPhrase =
-  /^(?:point|speed|door|way|ways|stage|piece|tone|owner|row|barrel|cylinder|leaf|bolt|lug|spoke|years?|hours?|months?|people|of us|cars?|trucks?)\b/;
+  /^(?:point|speed|door|way|ways|stage|piece|tone|owner|row|barrel|cylinder|leaf|bolt|lug|spoke|link|links|pot|post|pin|piston|bow|berth|seater|digit|years?|hours?|months?|people|of us|cars?|trucks?)\b/;
 
 /** True where a small number belongs to the noun that follows it and not to what was measured before. */
 export function startsAnotherPhrase(value: ClaimValue, around: NumberSurroundings): boolean {

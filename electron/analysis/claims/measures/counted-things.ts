@@ -2,6 +2,7 @@ import type { Speech } from "../../model.ts";
 import { listedForm } from "../lexicon/find-mentions.ts";
 import { type Candidate, fits } from "./candidate.ts";
 import type { CountedThing } from "./counted-things/counted-thing.ts";
+import { fittedThings } from "./counted-things/fitted-things.ts";
 import { insideThings } from "./counted-things/inside-things.ts";
 import { mechanicalThings } from "./counted-things/mechanical-things.ts";
 import { outsideThings } from "./counted-things/outside-things.ts";
@@ -10,7 +11,7 @@ import { notBetween } from "./slots/count-slots.ts";
 import type { NumberSurroundings } from "./surroundings.ts";
 
 /** In order: the first row whose word and zone fit counts. */
-export const countedThings: readonly CountedThing[] = [...outsideThings, ...mechanicalThings, ...insideThings];
+export const countedThings: readonly CountedThing[] = [...outsideThings, ...fittedThings, ...mechanicalThings, ...insideThings];
 
 /** A plural that names one kind: "four barrel", "three ear", "seven pin" are said in the singular. */
 const saidInSingular: ReadonlySet<string> = new Set([
@@ -28,7 +29,11 @@ const saidInSingular: ReadonlySet<string> = new Set([
   "lap",
   "berth",
   "usb",
+  "isofix",
 ]);
+
+/** Plurals without an s. */
+const otherPlurals: ReadonlySet<string> = new Set(["teeth", "feet"]);
 
 const thingsByWord: ReadonlyMap<string, readonly (CountedThing & { readonly words: readonly string[] })[]> = (() => {
   const byWord = new Map<string, (CountedThing & { readonly words: readonly string[] })[]>();
@@ -65,6 +70,7 @@ export function countedThing(speech: Speech, around: NumberSurroundings): Candid
     for (const thing of thingsByWord.get(listedForm(first)) ?? thingsByWord.get(first) ?? []) {
       const { words } = thing;
       if (thing.zones && !thing.zones.includes(around.zone)) continue;
+      if (thing.unless?.test(around.near)) continue;
       if (!words.every((word, offset) => listedForm(tokens[at + offset]?.word ?? "") === word || tokens[at + offset]?.word === word))
         continue;
       const candidate = candidateOf(thing, around, tokens[at + words.length - 1]!.word, { first: at, end: at + words.length });
@@ -86,7 +92,7 @@ function candidateOf(
     part: thing.part,
     attribute: "count",
     unit: null,
-    need: { kinds: ["integer"], units: [null], min: 1, max: thing.most },
+    need: { kinds: ["integer"], units: [null], min: thing.least ?? 1, max: thing.most },
     cues: [],
     carries: true,
     example: thing.example,
@@ -95,7 +101,8 @@ function candidateOf(
   const reading = around.number.readings.find((each) => fits(each, slot.need));
   if (!reading) return null;
   const singular = saidInSingular.has(thing.words.join(" "));
-  if (reading.value === 1 ? !thing.one || /s$/.test(lastWord) : !singular && !/s$/.test(lastWord)) return null;
+  if (reading.value === 1 ? !thing.one || /s$/.test(lastWord) : !singular && !/s$/.test(lastWord) && !otherPlurals.has(lastWord))
+    return null;
   const mention = { ...range, component: thing.component, part: thing.part, position: thing.position ?? null };
   return {
     slot,

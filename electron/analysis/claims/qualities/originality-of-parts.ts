@@ -295,6 +295,8 @@ export const partOriginalityRules: readonly QualityRule[] = [
       "replacement cost/value",
       "not a new",
       "the new paint/owner",
+      // A frame with a pane, a lens or a plate in it is no chassis.
+      "new/replacement/reproduction frame and/for/with screen/glass/pane/window/lens/mirror/the/plate",
     ],
     about: partAfter,
     denial: "turns",

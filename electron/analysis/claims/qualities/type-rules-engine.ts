@@ -284,6 +284,11 @@ const ignitionKinds = kinds("ignition", [
       "looks like points",
       "talking points",
       "pick up points",
+      // Belts have two or three of them, and so have a jack and a tow.
+      "# points in the",
+      "# point ..1 belts/belt/harness/harnesses/seatbelts",
+      "lashing/tie/anchor/lifting/towing/isofix/belt/hard/good/bad points ..1 in/are/were/inside/set",
+      "penalty points",
     ],
     says: "It still runs points in there.",
     quiet: ["The jacking points are solid.", "It looks like points but it's electronic."],

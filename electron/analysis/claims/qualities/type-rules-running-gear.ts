@@ -242,6 +242,8 @@ const transmissionKinds = kinds("transmission", [
       "lockup clutch",
       "no clutch",
       "converter ..2 clutch",
+      // What the camera or the broom is on.
+      "phone/camera/brush/sponge/light/torch/mirror/magnet/cloth/flag/selfie/thing on a stick",
     ],
     says: "Both feet on the clutch and she turns right over.",
     quiet: ["The fan clutch is new.", "It's a dual clutch box.", "Hit it with a stick.", "There's no clutch pedal, it's an automatic."],

@@ -7,6 +7,10 @@ export interface CountedThing {
   readonly component: ComponentName;
   readonly part: string;
   readonly most: number;
+  /** Fewer than this are counted of something else. */
+  readonly least?: number;
+  /** Words near the number by which the noun is another's: the pins of a charging lead, the spokes of a steering wheel. */
+  readonly unless?: RegExp;
   readonly position?: PositionName;
   /** Where the camera must be, for words that mean other things elsewhere. */
   readonly zones?: readonly ZoneName[];

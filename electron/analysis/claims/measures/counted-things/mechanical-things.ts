@@ -80,7 +80,16 @@ export const mechanicalThings = [
     zones: ["underside", "driver-side", "passenger-side"],
     example: { heard: "the four bellows give up a little air", value: 4, zone: "driver-side" },
   },
-  { say: ["pin"], component: "electrical", part: "trailer socket pin", most: 13, example: { heard: "with the seven pin plug", value: 7 } },
+  {
+    say: ["pin"],
+    component: "electrical",
+    part: "trailer socket pin",
+    // Trailer sockets have four to thirteen (SAE J2863, ISO 1724 and 11446); two and three are the house's and the charger's.
+    least: 4,
+    most: 13,
+    unless: /\b(?:charg\w*|rapids?|hook ?up|mains|granny|wall ?box|type (?:one|two|1|2)|ccs|c c s|kilowatts?|at home|for home)\b/,
+    example: { heard: "with the seven pin plug", value: 7 },
+  },
   {
     say: ["battery", "batteries"],
     component: "electrical",

@@ -1,3 +1,4 @@
+import { ofSteeringWheel } from "../slots/steering-wheel-words.ts";
 import { type CountedThing, outside } from "./counted-thing.ts";
 
 /** Counted on the outside and in the load space. */
@@ -16,6 +17,7 @@ export const outsideThings = [
     component: "wheel",
     part: "spoke",
     most: 90,
+    unless: ofSteeringWheel,
     zones: [...outside],
     example: { heard: "seventy two spokes and I cleaned them all", value: 72, zone: "driver-side" },
   },
@@ -67,7 +69,7 @@ export const outsideThings = [
     example: { heard: "quick look up top, three bars", value: 3, zone: "roof" },
   },
   {
-    say: ["bar", "slat", "vane", "fin", "tooth", "grille bar", "grille tooth"],
+    say: ["bar", "slat", "vane", "fin", "tooth", "teeth", "grille bar", "grille tooth"],
     component: "trim",
     part: "grille bar",
     most: 60,

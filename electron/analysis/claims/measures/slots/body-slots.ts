@@ -264,7 +264,7 @@ export const bodySlots = [
     value: (reading) => (reading.unit === null && typeof reading.value === "number" && reading.value > 3.1 ? undefined : reading.value),
     cues: [
       { after: /^(?:inch |inches )?(?:ball|receiver|hitch|coupler|pintle)\b/, score: 1.2 },
-      { about: ["bumper/hitch"], reach: "clause", score: 0.8 },
+      { about: ["bumper/hitch"], reach: "clause", unless: /\bgooseneck|\bfifth wheel|\bpintle/, score: 0.8 },
     ],
     example: { heard: "a two inch receiver on the back", value: 2 },
   },

@@ -252,7 +252,16 @@ export const drivelineSlots = [
     attribute: "count",
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 1, max: 6 },
-    cues: [{ after: /^(?:row|rows|core|cores)\b/, unless: /\brow seat|\brows? of (?:seat|belt)|\brow of/, score: 1.15 }],
+    cues: [
+      { about: ["cooling"], after: /^(?:row|rows|core|cores)\b/, unless: /\brow seat|\brows? of |\btuft|\bstitch|\bpleat/, score: 1.15 },
+      // Without a radiator named, only what is in view under the hood or in front has cores.
+      {
+        after: /^(?:row|rows|core|cores)\b/,
+        unless: /\brow seat|\brows? of |\btuft|\bstitch|\bpleat|\bheadliner|\bseat/,
+        zones: ["engine-bay", "front", "underside", "documents"],
+        score: 1.1,
+      },
+    ],
     example: { heard: "radiator's a four row", value: 4 },
   },
   {

@@ -181,7 +181,11 @@ export const engineSlots = [
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 2, max: 16 },
     cues: [
-      { after: /^(?:cylinders?|cyl|pot|banger)\b/, unless: /\b(?:wheel|master|slave) cyl/, score: 1.25 },
+      {
+        after: /^(?:cylinders?|cyl|pot(?! (?:calip|callip|brake|disc|stopper|front|rear|set-?up))|banger)\b/,
+        unless: /\b(?:wheel|master|slave) cyl/,
+        score: 1.25,
+      },
       { before: /\b(?:straight|inline|flat|in line)$/, unless: /\bflat (?:four|4) (?:inch|by)/, score: 1.15 },
       {
         before: /\b(?:(?<!off )all|on all|on)$/,

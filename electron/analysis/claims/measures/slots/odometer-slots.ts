@@ -278,7 +278,7 @@ export const odometerSlots = [
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 5, max: 6 },
     cues: [
-      { after: /^digits?\b/, score: 1.2 },
+      { after: /^digits?\b/, unless: /\b(?:last|first|final|vin|chassis|serial|engine number|block|plate) (?:\w+ )?#|\bmatch/, score: 1.2 },
       { after: /^(?:wheels?|numbers|figures) (?:odometer|clock|mileometer)\b/, score: 1.3 },
       {
         before: /\b(?:odometer|odo|clock|mileometer|speedo|miles?)\b[^.]*$/,

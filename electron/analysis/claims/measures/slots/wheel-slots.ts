@@ -1,5 +1,6 @@
 import type { Slot } from "../slot.ts";
 import { notRoad, whenPlural } from "./rolling.ts";
+import { ofSteeringWheel } from "./steering-wheel-words.ts";
 
 /** "Ten inch wide wheels" says a width; the rest is as for any wheel. */
 const notOwnWidth = new RegExp(`${notRoad.source}|# [^#]+ # (?:inch )?wide\\b`);
@@ -188,7 +189,7 @@ export const wheelSlots = [
     attribute: "count",
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 3, max: 100 },
-    cues: [{ after: /^spokes?\b/, unless: /\bsteering|\bbanjo/, score: 1.2 }],
+    cues: [{ after: /^spokes?\b/, unless: ofSteeringWheel, score: 1.2 }],
     example: { heard: "wire wheels seventy two spoke", value: 72 },
   },
   {
