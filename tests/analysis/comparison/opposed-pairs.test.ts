@@ -602,7 +602,9 @@ describe("owners counted with and without the last", () => {
     { first: "two former", one: 2, second: "two owners", other: 2, same: true },
     { first: "two former", one: 2, second: "one owner", other: 1, same: false },
   ])("$first and $second", ({ first, one, second, other, same }) => {
-    expect(agree(ownerOptions({ quote: first }, one), ownerOptions({ quote: second }, other))).toBe(same);
+    expect(agree(ownerOptions({ quote: first, circumstance: null }, one), ownerOptions({ quote: second, circumstance: null }, other))).toBe(
+      same,
+    );
   });
 });
 

@@ -6,6 +6,7 @@ import type { PartMention } from "../lexicon/find-mentions.ts";
 import type { CountedSpeech, CountFound, CountingRule } from "./count-found.ts";
 import { countedAloud } from "./counted-aloud.ts";
 import { gearsRunThrough } from "./gears-run-through.ts";
+import { oneOwnerToldOf, ownersNamedInTurn } from "./owners-told.ts";
 import { bothOfThem, frontAndBackAddedUp, laidOutOneByOne, ownersCountedUpTo } from "./things-added-up.ts";
 
 export const countingRules = [
@@ -14,6 +15,8 @@ export const countingRules = [
   laidOutOneByOne,
   bothOfThem,
   ownersCountedUpTo,
+  ownersNamedInTurn,
+  oneOwnerToldOf,
   countedAloud,
 ] as const satisfies readonly CountingRule[];
 

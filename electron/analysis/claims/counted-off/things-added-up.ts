@@ -1,6 +1,7 @@
 import type { ComponentName } from "../../../../shared-types/index.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
-import { type CountedSpeech, type CountFound, type CountingRule, namedBefore, wordsOf } from "./count-found.ts";
+import { type CountFound, type CountingRule, namedBefore, wordsOf } from "./count-found.ts";
+import { phrasesIn } from "./phrases-in.ts";
 
 const small: Readonly<Record<string, number>> = { one: 1, a: 1, two: 2, three: 3, four: 4, pair: 2, couple: 2 };
 
@@ -18,51 +19,6 @@ const rows = new RegExp(`\\b${quantity} (?:\\w+ )?${inFront}(?: and| ,)? (?:then
 
 /** How far back the things that are counted may be named. */
 const namedWithin = 18;
-
-/** Tokens at which words of a phrase begin and end, from their place in a text made by `wordsOf` over all tokens. */
-class Placed {
-  readonly text: string;
-  readonly #starts: readonly number[];
-
-  constructor({ speech }: CountedSpeech) {
-    const starts: number[] = [];
-    let text = "";
-    for (const { word, after } of speech.tokens) {
-      if (text) text += " ";
-      starts.push(text.length);
-      text += /[.?!]/.test(after) ? `${word} .` : word;
-    }
-    this.text = text;
-    this.#starts = starts;
-  }
-
-  /** The token that holds a character. */
-  tokenAt(character: number): number {
-    let low = 0;
-    let high = this.#starts.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (this.#starts[middle]! <= character) low = middle + 1;
-      else high = middle;
-    }
-    return Math.max(0, low - 1);
-  }
-}
-
-interface PhraseFound {
-  readonly first: number;
-  readonly end: number;
-  readonly groups: readonly (string | undefined)[];
-}
-
-function phrasesIn(counted: CountedSpeech, pattern: RegExp): PhraseFound[] {
-  const placed = new Placed(counted);
-  return [...placed.text.matchAll(pattern)].map((match) => ({
-    first: placed.tokenAt(match.index),
-    end: placed.tokenAt(match.index + match[0].length - 1) + 1,
-    groups: match.slice(1),
-  }));
-}
 
 export const frontAndBackAddedUp: CountingRule = {
   name: "front and back added up",

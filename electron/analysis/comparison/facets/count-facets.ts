@@ -93,7 +93,16 @@ const formerWords = /\b(previous|former|before|prior|past)\b/i;
  * Former owners and owners are counted apart: "two former" are two or three in all, by whether the last one is counted. Each pair of counts
  * that may be one is an option, "2|3", so that one former owner never agrees with two. Common practice of the trade.
  */
-export function ownerOptions({ quote }: Pick<Claim, "quote">, count: number): ReadonlySet<string> {
+export function ownerOptions(claim: Pick<Claim, "quote" | "circumstance">, count: number): ReadonlySet<string> {
+  // Those named in turn are so many at least: the one before, or the one who sells it, may have gone unnamed.
+  if (claim.circumstance === atLeast)
+    return new Set(Array.from({ length: mostOwners }, (_, more) => [...ownersCounted(claim.quote, count + more)]).flat());
+  return ownersCounted(claim.quote, count);
+}
+
+const mostOwners = 12;
+
+function ownersCounted(quote: string, count: number): ReadonlySet<string> {
   return formerWords.test(quote)
     ? new Set([`former ${count}`, `${count}|${count}`, `${count}|${count + 1}`])
     : new Set([`owners ${count}`, `${count}|${count}`, `${count - 1}|${count}`]);

@@ -1,6 +1,10 @@
 import type { ComponentName } from "../../../../../shared-types/index.ts";
 import type { Slot } from "../slot.ts";
 
+/** People a vehicle belonged to, named before they are added up. */
+const ownedBy =
+  "owners?|keepers?|nephew|niece|son|daughter|widow|wife|husband|brother|sister|uncle|aunt|father|mother|dad|cousin|lady|fella|fellow|gentleman|dentist|doctor|teacher|rancher|farmer|bought it|had it";
+
 /** Counts whose noun is no part of the vehicle, or needs more than the noun. */
 export const countSlots = [
   {
@@ -30,7 +34,15 @@ export const countSlots = [
       { before: /\b(?:v5|v5c|log ?book|report|history)\b[^.#]{0,15}\b(?:says|shows|has)$/, about: ["vehicle/owner"], score: 1.0 },
       { after: /^(?:\w+ )?(?:owners?|keepers?)\b/, unless: /\bowners? club|\bowners? manual/, score: 1.2 },
       { before: /\b(?:owners|keepers)\b[^.#]{0,14}\b(?:been|had|has had|there's)$/, score: 1.2 },
-      { before: /\bnumber of (?:previous |former |prior )?(?:keepers|owners)(?: is|'s)?$/, score: 1.4 },
+      { before: /\b(?:number of|no of) (?:previous |former |prior |registered |past )?(?:keepers|owners)\b[^.#]{0,22}$/, score: 1.4 },
+      {
+        // "… and then his nephew, so that's two": those named before are added up.
+        before: new RegExp(`\\b(?:${ownedBy})\\b.{0,80}\\b(?:that's|that is|that makes|makes|call it)(?: your| my| the| all| just)?$`),
+        after: /^(?:$|\.|and i'm not|not counting|names?\b|people\b|in all\b|all told\b|of them\b|that i\b|before me\b|with me\b|and me\b)/,
+        zones: ["documents", "opening", "closing"],
+        unless: /\bkeys?\b|\bstamps?\b|\bbills?\b|\breceipts?\b|\btests?\b/,
+        score: 1.1,
+      },
       {
         after:
           /^(?:people|folks|families|chaps|gentlemen|ladies|drivers) (?:have |has |had |'ve )?(?:ever |only |actually )?owned (?:it|her|him|this)\b/,
@@ -196,6 +208,7 @@ export const countedParts: Readonly<Partial<Record<ComponentName, number>>> = {
   "fuel-system": 8,
   electrical: 4,
   audio: 24,
+  belts: 17,
   dash: 12,
   seats: 8,
   glass: 10,
@@ -233,6 +246,8 @@ export const countedByOne: ReadonlySet<string> = new Set([
   "speaker",
   "tailpipe",
   "turbo",
+  "spot lamp",
+  "reversing lamp",
 ]);
 
 /** Between a number and the counted part: any adjectives, but no word that begins another phrase. */
