@@ -40,7 +40,7 @@ export function partsOfCount(
     [first, second].forEach((number, place) => {
       parts.set(number.index, {
         ...whole,
-        slot: partSlot(slot, place),
+        slot: partSlot(slot, place, phraseOf(speech.tokens, number.end, number.end + 4)),
         reading: number.readings[0]!,
         value: smallCount(number)!,
         score: 0.7,
@@ -51,7 +51,12 @@ export function partsOfCount(
   return parts;
 }
 
-function partSlot(slot: Slot, place: number): Slot {
-  const row = toldFromTheFront.has(slot.component) ? ({ position: place === 0 ? "front" : "rear" } as const) : {};
+/** Words right after a part of a count that say which row it is. */
+const inTheRear = /^(?:\w+ )?(?:in|at|on) (?:the )?(?:way )?(?:back|rear)\b|^(?:back|behind)\b/;
+const inTheFront = /^(?:\w+ )?(?:in|at|up) (?:the )?(?:fronts?|here)\b|^up front\b/;
+
+function partSlot(slot: Slot, place: number, after: string): Slot {
+  const told = inTheRear.test(after) ? "rear" : inTheFront.test(after) ? "front" : place === 0 ? "front" : "rear";
+  const row = toldFromTheFront.has(slot.component) ? ({ position: told } as const) : {};
   return { ...slot, ...row, name: "part of a count", circumstance: `part ${place + 1} of the count`, carries: false };
 }

@@ -3,7 +3,7 @@ import type { PartMention } from "../lexicon/find-mentions.ts";
 import { type Candidate, fits } from "./candidate.ts";
 import type { Slot } from "./slot.ts";
 import { countedByOne, countedParts, notBetween, plainAdjective } from "./slots/count-slots.ts";
-import { type NumberSurroundings, phraseOf } from "./surroundings.ts";
+import { type NumberSurroundings, phraseOf, type Topic } from "./surroundings.ts";
 
 const countSlot = (mention: PartMention): Slot => ({
   name: "counted part",
@@ -56,33 +56,65 @@ export function countedPart(speech: Speech, around: NumberSurroundings): Candida
   };
 }
 
-/** "LED lamps, two, and …": the count set off by commas after its part. */
+/** Words that may lie between a part and its count set off by commas ("belts, static ones, two"). */
+const mostWordsBetween = 3;
+
+/** "LED lamps, two, and …", "belts, static ones, two": the count set off by commas after its part. */
 function namedJustBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
   const { number } = around;
   const before = speech.tokens[number.first - 1];
-  if (before?.after !== "," || !/[.,;]/.test(speech.tokens[number.end - 1]!.after) || !/(?<!')s$/.test(before.word)) return null;
-  const topic = around.topics.find(({ mention }) => mention.end === number.first);
+  if (before?.after !== "," || !/[.,;]/.test(speech.tokens[number.end - 1]!.after)) return null;
+  const topic = around.topics.find(({ mention }) => {
+    const lastWord = speech.tokens[mention.end - 1]!;
+    const gap = number.first - mention.end;
+    if (gap < 0 || gap > mostWordsBetween || !/(?<!')s$/.test(lastWord.word)) return false;
+    return gap === 0 || (countedBeside.has(mention.component) && lastWord.after === "," && !/[.?!]/.test(before.after));
+  });
   if (
     !topic ||
     countedParts[topic.mention.component] === undefined ||
     (topic.mention.component === "vehicle" && topic.mention.part === null)
   )
     return null;
+  return countOf(topic, around);
+}
+
+/** The number as a count of the part, or null where it has no reading that can be one. */
+function countOf(topic: Topic, around: NumberSurroundings): Candidate | null {
   const slot = countSlot(topic.mention);
-  const reading = number.readings.find((candidate) => fits(candidate, slot.need));
+  const reading = around.number.readings.find((candidate) => fits(candidate, slot.need));
   return reading && reading.value !== 1 ? { slot, reading, value: reading.value, topic, score: 0.85 } : null;
 }
 
+/** "Headlamps, two big square ones", "the single headlights two rounds": the count and then its kind, right after the part. */
+const kindOfThem =
+  /^(?:(?!of\b|the\b|and\b|or\b|on\b|in\b|with\b|is\b|are\b|bad\b|good\b|new\b)\w+ ){0,3}(?:ones|rounds|squares|rectangulars|ovals)\b/;
+
+/** "Two of them work": some of those there are, and not how many there are. */
+const someOfThem =
+  /^of (?:those|these|them) (?:work|works|worked|don't|doesn't|won't|are|is|was|were|have|has|had|got|gone|do|did|need|needs|leak|leaks|bent|broke|broken|missing|seized|loose|can|could|go|come|came|only|i|we|he|she|you)\b/;
+
 /** Components whose plural a bare number right after counts; others are measured so ("tires six", "doors 120"). */
-const countedBeside: ReadonlySet<string> = new Set(["lights", "belts", "seats", "electrical", "audio"]);
+const countedBeside: ReadonlySet<string> = new Set(["lights", "belts", "seats", "electrical", "audio", "glass"]);
 
 /** A count said after its part: "windows, there's four", "grease nipples … there's eleven of those", "exhaust's two of them". */
 export function countedBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
   const { number } = around;
   if (number.readings[0]!.unit !== null) return null;
+  if (someOfThem.test(around.after)) return null;
   const ofThem = /^of (?:those|these|them)\b/.test(around.after);
   const setOff = namedJustBefore(speech, around);
   if (setOff) return setOff;
+  if (kindOfThem.test(around.after)) {
+    const kinds = around.topics.find(
+      ({ mention }) =>
+        number.first - mention.end >= 0 &&
+        number.first - mention.end <= 1 &&
+        countedBeside.has(mention.component) &&
+        /(?<!')s$/.test(speech.tokens[mention.end - 1]!.word),
+    );
+    return kinds ? countOf(kinds, around) : null;
+  }
   if (
     !/\b(?:there's|there is|there are|there's only|got|that's)$/.test(around.before) &&
     !ofThem &&
@@ -107,7 +139,8 @@ export function countedBefore(speech: Speech, around: NumberSurroundings): Candi
       mention.end <= number.first &&
       number.first - mention.end <= reach &&
       (ofThem || mention.end > number.first - 7) &&
-      /s$|'s$/.test(speech.tokens[mention.end - 1]!.word),
+      // "A lap belt, two of them": named as one and counted at once.
+      (/s$|'s$/.test(speech.tokens[mention.end - 1]!.word) || (ofThem && number.first - mention.end <= 3 && !around.before.endsWith(" ."))),
   );
   if (!topic || countedParts[topic.mention.component] === undefined) return null;
   if (
@@ -117,9 +150,7 @@ export function countedBefore(speech: Speech, around: NumberSurroundings): Candi
     !/^(?:all together|altogether|in all|in total|total)\b/.test(around.after)
   )
     return null;
-  const slot = countSlot(topic.mention);
-  const reading = number.readings.find((candidate) => fits(candidate, slot.need));
-  return reading && reading.value !== 1 ? { slot, reading, value: reading.value, topic, score: 0.85 } : null;
+  return countOf(topic, around);
 }
 
 /** The adjective that sets a count apart ("two American owners"), or null. */

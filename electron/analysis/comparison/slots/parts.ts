@@ -169,6 +169,9 @@ function spelledPart(part: string): string {
   return partSpellings[plain] ?? partSpellings[singular] ?? singular;
 }
 
+/** Slots that measure a mark, a crack or rot. */
+const lengthOfDamage = /^length of a /;
+
 /** The part a claim's slot is about, or null for the component as a whole. */
 export function slotPart(claim: Claim): string | null {
   const { component, attribute } = claim;
@@ -181,8 +184,8 @@ export function slotPart(claim: Claim): string | null {
   if (narrow) return narrow.part;
   // A tire that lies in the trunk is the spare.
   if (component === "tire" && part === null && claim.position === null && claim.zone === "cargo") return "spare";
-  // Nothing else of a body is told in feet.
-  if (component === "body" && attribute === "size" && claim.unit === "ft") return "bed";
+  // Nothing else of a body is told in feet, damage apart.
+  if (component === "body" && attribute === "size" && claim.unit === "ft" && !lengthOfDamage.test(claim.rule)) return "bed";
   if (part === "gear" && attribute === "count" && /\b(transfer (case|box)|t ?-?case|case,?) ?\w*/i.test(claim.quote))
     return "transfer case range";
   // Only the battery that drives it is worth calling the original one.

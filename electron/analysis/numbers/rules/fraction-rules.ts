@@ -68,6 +68,15 @@ export const fractionRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "a-foot",
+      example: { heard: "rusty for about a foot", meant: 1 },
+      pattern:
+        "(?:a|1) foot(?= (?:of it|long|across|wide|or so|down|back from|up from|from the|in from|along)(?: |$))|(?<=\\babout )a foot",
+    },
+    () => [{ kind: "measure", value: 1, unit: "ft", weight: 0.6 }],
+  ),
+  phraseRule(
+    {
       name: "thirty-seconds",
       example: { heard: "eight thirty seconds on the fronts", meant: 8 },
       pattern: "(?<numerator>\\d{1,2}(?:\\.\\d)?)(?: (?:and )?(?:a )?(?<half>half))? (?:/ )?(?:32ths?|32(?= ))(?: of an inch)?",

@@ -1,36 +1,47 @@
 import type { Slot } from "../slot.ts";
 import { allOfThemSlots } from "./all-of-them-slots.ts";
+import { billSlots } from "./bill-slots.ts";
 import { bodySlots } from "./body-slots.ts";
+import { brakeTalkSlots } from "./brake-talk-slots.ts";
 import { chassisSlots } from "./chassis-slots.ts";
 import { countSlots } from "./count-slots.ts";
 import { dateSlots } from "./date-slots.ts";
+import { drivelineFigureSlots } from "./driveline-figure-slots.ts";
 import { drivelineSlots } from "./driveline-slots.ts";
+import { electricDriveSlots } from "./electric-drive-slots.ts";
 import { electricalSlots } from "./electrical-slots.ts";
+import { engineFigureSlots } from "./engine-figure-slots.ts";
 import { engineOutputSlots } from "./engine-output-slots.ts";
 import { engineSlots } from "./engine-slots.ts";
+import { feedCountSlots } from "./feed-count-slots.ts";
 import { fittingSlots } from "./fitting-slots.ts";
 import { fuelSlots } from "./fuel-slots.ts";
 import { gaugeSlots } from "./gauge-slots.ts";
 import { mechanicalSizeSlots } from "./mechanical-size-slots.ts";
 import { odometerSlots } from "./odometer-slots.ts";
+import { outsideSlots } from "./outside-slots.ts";
 import { paperSlots } from "./paper-slots.ts";
 import { partSizeSlots } from "./part-size-slots.ts";
 import { priceSlots } from "./price-slots.ts";
 import { tireSlots } from "./tire-slots.ts";
+import { tireTalkSlots } from "./tire-talk-slots.ts";
 import { wheelSlots } from "./wheel-slots.ts";
 import { workDateSlots } from "./work-date-slots.ts";
 
 /** Every place a spoken number can fill. Of two equally likely ones the earlier wins. */
 export const slots: readonly Slot[] = [
   ...tireSlots,
+  ...tireTalkSlots,
   ...wheelSlots,
   ...chassisSlots,
+  ...brakeTalkSlots,
   ...engineSlots,
   ...engineOutputSlots,
   ...fuelSlots,
   ...drivelineSlots,
   ...electricalSlots,
   ...bodySlots,
+  ...outsideSlots,
   ...odometerSlots,
   ...priceSlots,
   ...paperSlots,
@@ -42,4 +53,9 @@ export const slots: readonly Slot[] = [
   ...partSizeSlots,
   ...mechanicalSizeSlots,
   ...fittingSlots,
+  ...feedCountSlots,
+  ...billSlots,
+  ...electricDriveSlots,
+  ...drivelineFigureSlots,
+  ...engineFigureSlots,
 ];
