@@ -5,6 +5,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { findOrGetBrowser } from "./support/runner/find-browser.ts";
+import { findOrGetTools } from "./support/runner/find-tools.ts";
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "..");
 process.chdir(root);
@@ -17,7 +18,10 @@ function run(step: string, file: string, args: string[], env: NodeJS.ProcessEnv 
 
 const steps: Record<string, () => boolean> = {
   check: () => run("Types, lint and format", "electron/run.mjs", ["check"]),
-  unit: () => run("Unit tests", "node_modules/vitest/vitest.mjs", ["run", "--config", "tests/vitest.config.ts"]),
+  unit: () => {
+    console.log(`\n${findOrGetTools()}`);
+    return run("Unit tests", "node_modules/vitest/vitest.mjs", ["run", "--config", "tests/vitest.config.ts"]);
+  },
   e2e: () => {
     const browser = findOrGetBrowser();
     console.log(`\n${browser.how}`);

@@ -1,8 +1,12 @@
 import { z } from "zod";
-import { ConditionIndex, type ExportFormat, type RecordingDetail } from "../../shared-types/index.ts";
-import { chapterMarks } from "./chapter-marks.ts";
-import { chaptersList } from "./chapters-list.ts";
-import { chaptersWebvtt } from "./chapters-webvtt.ts";
+import { type ChapterGranularity, ConditionIndex, type ExportFormat, type RecordingDetail } from "../../shared-types/index.ts";
+import { type ChapterEntry, chapterEntries } from "./chapters/entries.ts";
+import { chaptersFfmpeg } from "./chapters/ffmpeg-metadata.ts";
+import { chaptersMatroska } from "./chapters/matroska-xml.ts";
+import { chaptersList } from "./chapters/plain-list.ts";
+import { chaptersPodcast, PodcastChapters } from "./chapters/podcast-json.ts";
+import { videoObject } from "./chapters/video-object.ts";
+import { chaptersWebvtt } from "./chapters/webvtt.ts";
 import { conditionIndex } from "./condition-index.ts";
 import { indexHtml } from "./html/index-html.ts";
 import { indexCsv } from "./index-csv.ts";
@@ -12,6 +16,8 @@ export interface BuiltExport {
   readonly fileName: string;
   readonly mediaType: string;
   readonly text: string;
+  /** What the reader of the file should know before it is used; nothing where all is well. */
+  readonly warnings: readonly string[];
 }
 
 export interface ExportInput {
@@ -20,17 +26,37 @@ export interface ExportInput {
   readonly writtenAt: string;
   /** Where the video lies as seen from the written files, as a relative address; left out, it is taken to lie beside them. */
   readonly videoHref?: string | null;
+  /** How much becomes a chapter; zones alone where it is left out. */
+  readonly granularity?: ChapterGranularity;
 }
 
 interface Writer {
   readonly ending: string;
   readonly mediaType: string;
-  readonly write: (input: ExportInput) => string;
+  readonly write: (input: ExportInput) => string | { readonly text: string; readonly warnings: readonly string[] };
 }
 
+const entriesOf = ({ detail, granularity = "zones" }: ExportInput): ChapterEntry[] => chapterEntries(detail, granularity);
+
 const writers = {
-  "chapters-webvtt": { ending: "chapters.vtt", mediaType: "text/vtt", write: ({ detail }) => chaptersWebvtt(chapterMarks(detail)) },
-  "chapters-list": { ending: "chapters.txt", mediaType: "text/plain", write: ({ detail }) => chaptersList(chapterMarks(detail)) },
+  "chapters-webvtt": { ending: "chapters.vtt", mediaType: "text/vtt", write: (input) => chaptersWebvtt(entriesOf(input)) },
+  "chapters-list": { ending: "chapters.txt", mediaType: "text/plain", write: (input) => chaptersList(entriesOf(input)) },
+  "chapters-matroska": { ending: "chapters.xml", mediaType: "application/xml", write: (input) => chaptersMatroska(entriesOf(input)) },
+  "chapters-ffmpeg": {
+    ending: "chapters.ffmetadata",
+    mediaType: "text/plain",
+    write: (input) => chaptersFfmpeg(entriesOf(input), input.detail.summary.title),
+  },
+  "chapters-podcast": {
+    ending: "chapters.json",
+    mediaType: "application/json+chapters",
+    write: (input) => json(PodcastChapters.parse(chaptersPodcast(entriesOf(input), input.detail.summary.title, input.detail.videoFile))),
+  },
+  "chapters-jsonld": {
+    ending: "chapters.jsonld",
+    mediaType: "application/ld+json",
+    write: (input) => json(videoObject(input.detail, entriesOf(input), input.writtenAt, input.videoHref ?? null)),
+  },
   "index-html": {
     ending: "condition-index.html",
     mediaType: "text/html",
@@ -56,7 +82,9 @@ const writers = {
 /** One export of a recording as text. Pure: the same recording and time give the same bytes. */
 export function buildExport(format: ExportFormat, input: ExportInput): BuiltExport {
   const { mediaType, write } = writers[format] as Writer;
-  return { fileName: exportFileName(format, input.detail.summary), mediaType, text: write(input) };
+  const written = write(input);
+  const { text, warnings } = typeof written === "string" ? { text: written, warnings: [] } : written;
+  return { fileName: exportFileName(format, input.detail.summary), mediaType, text, warnings };
 }
 
 /** What an export of this recording is called. */

@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { basename, extname, join, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { exportFormats, type RecordingDetail } from "../../shared-types/index.ts";
+import { chapterGranularities, exportFormats, type RecordingDetail } from "../../shared-types/index.ts";
 import { exportFileName } from "../exports/build-export.ts";
 import { writeExportsInto } from "../services/export-recording.ts";
 import { openApplication } from "../services/open-application.ts";
@@ -16,6 +16,7 @@ const usage = `Usage: npm run index -- [--video FILE] --transcript FILE --out FO
   --stock-sheet FILE     the dealer's own record (CSV); claims are held against it
   --title TEXT           else the transcript's name
   --stock-number TEXT
+  --chapters HOW         zones (the usual), findings or everything: how much becomes a chapter
   --library FILE         keep the recording in this library; else nothing stays but what is written to FOLDER
   --force                overwrite files that are already in FOLDER`;
 
@@ -27,6 +28,7 @@ const options = {
   library: { type: "string" },
   title: { type: "string" },
   "stock-number": { type: "string" },
+  chapters: { type: "string" },
   force: { type: "boolean" },
   help: { type: "boolean", short: "h" },
 } as const;
@@ -39,6 +41,11 @@ async function main(args: string[]): Promise<number> {
   }
   if (!values.transcript || !values.out) {
     console.error(`${values.transcript ? "--out FOLDER" : "--transcript FILE"} is missing.\n${usage}`);
+    return 2;
+  }
+  const granularity = chapterGranularities.find((known) => known === (values.chapters ?? "zones"));
+  if (!granularity) {
+    console.error(`--chapters takes ${chapterGranularities.join(", ")}, not "${values.chapters}".`);
     return 2;
   }
   const named = [values.transcript, values.video, values["stock-sheet"]].filter((file) => file !== undefined);
@@ -90,6 +97,7 @@ async function main(args: string[]): Promise<number> {
     const written = await writeExportsInto(application.parts, folder, {
       recordingId: recording.id,
       formats: [...exportFormats],
+      granularity,
       overwrite,
     });
     progress.end();

@@ -3,7 +3,7 @@ import { existsSync } from "node:fs";
 import { mkdir, open, rename, rm } from "node:fs/promises";
 import { basename, isAbsolute, join, relative, sep } from "node:path";
 import { pathToFileURL } from "node:url";
-import { addresses, type ExportFormat, type Input, type Output } from "../../shared-types/index.ts";
+import { addresses, type ChapterGranularity, type ExportFormat, type Input, type Output } from "../../shared-types/index.ts";
 import { buildExport, fileStem } from "../exports/build-export.ts";
 import type { Parts } from "./parts.ts";
 import { findRecording, recordingDetail, videoPath } from "./recording-detail.ts";
@@ -18,16 +18,14 @@ export function exportFolderOf(parts: Pick<Parts, "library">, recordingId: strin
   return join(parts.library.folder, exportsFolder, `${fileStem(row)}-${recordingId.slice(0, 8)}`);
 }
 
-export function previewExport(parts: Parts, { recordingId, format }: Input<"export.preview">): Output<"export.preview"> {
-  return buildExport(format, { detail: recordingDetail(parts, recordingId), writtenAt: parts.now() });
+export function previewExport(parts: Parts, { recordingId, format, granularity }: Input<"export.preview">): Output<"export.preview"> {
+  const built = buildExport(format, { detail: recordingDetail(parts, recordingId), writtenAt: parts.now(), granularity });
+  return { ...built, warnings: [...built.warnings] };
 }
 
 /** Writes into the recording's folder beside the library. */
-export async function writeExports(
-  parts: Parts,
-  { recordingId, formats, overwrite }: Input<"export.write">,
-): Promise<Output<"export.write">> {
-  return writeExportsInto(parts, exportFolderOf(parts, recordingId), { recordingId, formats, overwrite });
+export async function writeExports(parts: Parts, input: Input<"export.write">): Promise<Output<"export.write">> {
+  return writeExportsInto(parts, exportFolderOf(parts, input.recordingId), input);
 }
 
 /** `rename` of node:fs; handed in so that a disk that gives up half way can be tried. */
@@ -40,15 +38,15 @@ type Move = (from: string, to: string) => Promise<void>;
 export async function writeExportsInto(
   parts: Pick<Parts, "library" | "now">,
   folder: string,
-  { recordingId, formats, overwrite }: Input<"export.write">,
+  { recordingId, formats, granularity, overwrite }: Input<"export.write">,
   move: Move = rename,
 ): Promise<Output<"export.write">> {
   const detail = recordingDetail(parts, recordingId);
   const writtenAt = parts.now();
   const videoHref = videoHrefFrom(parts, folder, recordingId);
   const files = [...new Set(formats)].map((format) => {
-    const { fileName, text } = buildExport(format, { detail, writtenAt, videoHref });
-    return { format, path: join(folder, fileName), content: Buffer.from(text, "utf8") };
+    const { fileName, text, warnings } = buildExport(format, { detail, writtenAt, videoHref, granularity });
+    return { format, path: join(folder, fileName), content: Buffer.from(text, "utf8"), warnings: [...warnings] };
   });
   const inTheWay = files.filter(({ path }) => existsSync(path)).map(({ path }) => path);
   if (inTheWay.length > 0 && !overwrite) {
@@ -67,11 +65,12 @@ export async function writeExportsInto(
   await placeWhole(folder, files, move);
   return {
     folder,
-    files: files.map(({ format, path, content }) => ({
+    files: files.map(({ format, path, content, warnings }) => ({
       format,
       path,
       bytes: content.length,
-      downloadUrl: `${addresses.exports}${recordingId}/${format}`,
+      downloadUrl: `${addresses.exports}${recordingId}/${format}/${granularity}`,
+      warnings,
     })),
   };
 }
@@ -131,8 +130,8 @@ async function writeToDisk(path: string, content: Uint8Array): Promise<void> {
 }
 
 /** An export as a download: made anew, so that it shows the library's present state. Undefined for an unknown recording. */
-export function downloadExport(parts: Parts, recordingId: string, format: ExportFormat) {
-  return parts.library.recordings.get(recordingId) && previewExport(parts, { recordingId, format });
+export function downloadExport(parts: Parts, recordingId: string, format: ExportFormat, granularity: ChapterGranularity) {
+  return parts.library.recordings.get(recordingId) && previewExport(parts, { recordingId, format, granularity });
 }
 
 /** @throws Refusal when the host has no window to show a folder in, or nothing was exported yet. */

@@ -1,5 +1,6 @@
 import { mkdirSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
+import type { ChapterGranularity, ExportFormat } from "../../shared-types/index.ts";
 import { type AnalysisRunner, createAnalysisRunner } from "../jobs/run-analysis.ts";
 import { defaultLibraryFile } from "../library/default-place.ts";
 import { lockLibrary } from "../library/library-lock.ts";
@@ -56,7 +57,8 @@ export function openApplication(options: ApplicationOptions) {
       const video = library.recordings.get(recordingId)?.video;
       return video ? { path: videoPath(library, video), mediaType: video.mediaType } : undefined;
     },
-    download: (recordingId: string, format: Parameters<typeof downloadExport>[2]) => downloadExport(parts, recordingId, format),
+    download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity) =>
+      downloadExport(parts, recordingId, format, granularity),
     /** The demo for a library that never had one, then whatever another version analysed. Resolves when the demo is in. */
     start: async (demoFolder: string): Promise<void> => {
       await importDemoOnce(parts, analyst, demoFolder);
@@ -66,6 +68,7 @@ export function openApplication(options: ApplicationOptions) {
       analyst.close();
       await parts.analysis.close();
       await background;
+      await analyst.idle();
       parts.files.close();
       library.close();
       lock.release();

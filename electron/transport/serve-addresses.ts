@@ -1,4 +1,5 @@
-import { addresses, ExportFormat, RecordingId } from "../../shared-types/index.ts";
+import { z } from "zod";
+import { addresses, ChapterGranularity, ExportFormat, RecordingId } from "../../shared-types/index.ts";
 import { type MediaFile, serveMedia } from "./serve-media.ts";
 
 export interface ExportText {
@@ -11,8 +12,10 @@ export interface ExportText {
 export interface ServedThings {
   readonly page: (request: Request) => Promise<Response>;
   readonly mediaFile: (recordingId: string) => MediaFile | undefined;
-  readonly download: (recordingId: string, format: ExportFormat) => ExportText | undefined;
+  readonly download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity) => ExportText | undefined;
 }
+
+const ExportAddress = z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity });
 
 /** The page, the videos and the exports: the addresses that both hosts have. */
 export function createAddressServer({ page, mediaFile, download }: ServedThings): (request: Request) => Promise<Response> {
@@ -23,10 +26,11 @@ export function createAddressServer({ page, mediaFile, download }: ServedThings)
       return serveMedia(request, id.success ? mediaFile(id.data) : undefined);
     }
     if (pathname.startsWith(addresses.exports)) {
-      const [recordingId, format, ...rest] = pathname.slice(addresses.exports.length).split("/");
-      const id = RecordingId.safeParse(recordingId);
-      const known = ExportFormat.safeParse(format);
-      return serveExport(request, id.success && known.success && rest.length === 0 ? download(id.data, known.data) : undefined);
+      const [recordingId, format, granularity = "zones", ...rest] = pathname.slice(addresses.exports.length).split("/");
+      const asked = ExportAddress.safeParse({ recordingId, format, granularity });
+      const file =
+        asked.success && rest.length === 0 ? download(asked.data.recordingId, asked.data.format, asked.data.granularity) : undefined;
+      return serveExport(request, file);
     }
     return page(request);
   };

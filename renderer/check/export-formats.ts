@@ -1,14 +1,25 @@
-import type { ExportFormat } from "../../shared-types/index.ts";
+import type { ChapterGranularity, ExportFormat } from "../../shared-types/index.ts";
 
 /** What each export is, and what for. */
 export const exportWords = {
   "chapters-webvtt": { name: "Chapters, WebVTT", purpose: "for a player that reads a chapter track" },
   "chapters-list": { name: "Chapters, list", purpose: "lines of time and title for a video's description" },
+  "chapters-matroska": { name: "Chapters, Matroska XML", purpose: "for tools that put chapters into mkv files" },
+  "chapters-ffmpeg": { name: "Chapters, FFmpeg metadata", purpose: "for FFmpeg, which puts them into mp4 and other files" },
+  "chapters-podcast": { name: "Chapters, podcast JSON", purpose: "for podcast and video feeds" },
+  "chapters-jsonld": { name: "Chapters, schema.org JSON-LD", purpose: "for the web page that shows the video" },
   "index-html": { name: "Condition index, page", purpose: "to read beside the video; its times jump there" },
   "index-csv": { name: "Condition index, CSV", purpose: "for a spreadsheet" },
   "index-json": { name: "Condition index, JSON", purpose: "for another program" },
   "index-schema": { name: "JSON Schema", purpose: "describes the JSON for whoever reads it" },
 } as const satisfies Record<ExportFormat, { name: string; purpose: string }>;
+
+/** How much becomes a chapter, in a person's words. */
+export const granularityWords = {
+  zones: "zones",
+  findings: "zones and findings",
+  everything: "zones, findings and claims",
+} as const satisfies Record<ChapterGranularity, string>;
 
 export function bytesLabel(bytes: number): string {
   if (bytes < 1000) return `${bytes} bytes`;

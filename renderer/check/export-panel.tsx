@@ -1,7 +1,9 @@
 import { Checkbox } from "@base-ui/react/checkbox";
 import { useEffect, useState } from "react";
 import {
+  type ChapterGranularity,
   cautions,
+  chapterGranularities,
   type ExportFormat,
   exportFormats,
   type Output,
@@ -12,10 +14,11 @@ import {
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
+import { Choice } from "../shared/choice.tsx";
 import { counted } from "../shared/count.ts";
 import { Ask, Modal } from "../shared/dialog.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
-import { bytesLabel, exportWords } from "./export-formats.ts";
+import { bytesLabel, exportWords, granularityWords } from "./export-formats.ts";
 import { joinedChapters, shortestChapterSeconds } from "./joined-chapters.ts";
 import "./export-panel.css";
 
@@ -37,6 +40,7 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
   const client = useClient();
   const recordingId = detail.summary.id;
   const [formats, setFormats] = useState<readonly ExportFormat[]>(exportFormats);
+  const [granularity, setGranularity] = useState<ChapterGranularity>("zones");
   const [written, setWritten] = useState<Output<"export.write"> | null>(null);
   const [preview, setPreview] = useState<(Output<"export.preview"> & { format: ExportFormat }) | null>(null);
   const [inTheWay, setInTheWay] = useState<Problem | null>(null);
@@ -58,7 +62,7 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
     // In the contract's order, whatever was ticked last.
     const asked = exportFormats.filter((format) => formats.includes(format));
     client
-      .call("export.write", { recordingId, formats: asked, overwrite })
+      .call("export.write", { recordingId, formats: asked, granularity, overwrite })
       .then(setWritten, (thrown: unknown) => {
         const met = problemOf(thrown);
         if (met.code === "file-exists") setInTheWay(met);
@@ -67,7 +71,7 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
       .finally(() => setWriting(false));
   };
   const look = (format: ExportFormat) => {
-    client.call("export.preview", { recordingId, format }).then(
+    client.call("export.preview", { recordingId, format, granularity }).then(
       (shown) => setPreview({ ...shown, format }),
       (thrown: unknown) => setProblem(problemOf(thrown)),
     );
@@ -76,6 +80,15 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
   return (
     <>
       <ExportNotes detail={detail} />
+      <Choice
+        label="What becomes a chapter"
+        value={granularity}
+        options={chapterGranularities.map((value) => ({ value, label: granularityWords[value] }))}
+        onChange={(chosen) => {
+          setGranularity(chosen);
+          setPreview(null);
+        }}
+      />
       <ul className="export-formats" aria-label="What to export">
         {exportFormats.map((format) => (
           <li key={format} className="export-format">
@@ -115,6 +128,7 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
               Close the preview
             </Button>
           </div>
+          <Warnings of={preview.warnings} />
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
           <pre className="export-preview" tabIndex={0}>
             {preview.text}
@@ -191,6 +205,17 @@ function ExportNotes({ detail: { summary, lap, findingProposals, analysis } }: {
   );
 }
 
+function Warnings({ of }: { readonly of: readonly string[] }) {
+  if (of.length === 0) return null;
+  return (
+    <ul className="export-warnings small">
+      {of.map((warning) => (
+        <li key={warning}>{warning}</li>
+      ))}
+    </ul>
+  );
+}
+
 interface WrittenProps {
   readonly written: Output<"export.write">;
   readonly reveal: (() => Promise<unknown>) | null;
@@ -217,6 +242,7 @@ function Written({ written, reveal }: WrittenProps) {
             </a>
             <span className="small soft">{bytesLabel(file.bytes)}</span>
             <code className="small export-path">{file.path}</code>
+            <Warnings of={file.warnings} />
           </li>
         ))}
       </ul>

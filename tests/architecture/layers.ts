@@ -27,7 +27,7 @@ export const layers: readonly Layer[] = [
     own: ["shared-types"],
     packages: ["zod", "media-captions", "chardet", "iconv-lite", "entities", "jsonc-parser"],
   },
-  { from: "electron/exports", own: ["shared-types"], packages: ["node:crypto", "zod", "csv-stringify"] },
+  { from: "electron/exports", own: ["shared-types"], packages: ["node:crypto", "zod", "csv-stringify", "entities"] },
   { from: "electron/library", own: ["shared-types"], packages: ["node:", "better-sqlite3", "env-paths"] },
   { from: "electron/jobs", own: ["shared-types", "electron/analysis"], packages: ["node:worker_threads"] },
   {

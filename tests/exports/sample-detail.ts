@@ -67,6 +67,7 @@ export function sampleDetail(): RecordingDetail {
     transcriptFormat: "webvtt",
     videoFile: "kestrel walk.webm",
     stockSheet: null,
+    sheetMeanings: null,
     captions,
     analysis: {
       analysisVersion: 1,
@@ -85,6 +86,8 @@ export function sampleDetail(): RecordingDetail {
           why: "The stock sheet says cracked; good was said.",
         },
       ],
+      supports: [],
+      silences: [],
       promises: [],
       questions: [],
       doubtful: [],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { chapterMarks, shortestChapterSeconds as shortestWritten } from "../../electron/exports/chapter-marks.ts";
+import { chapterMarks, shortestChapterSeconds as shortestWritten } from "../../electron/exports/chapters/chapter-marks.ts";
 import { joinedChapters, shortestChapterSeconds } from "../../renderer/check/joined-chapters.ts";
 import {
   checkItems,

@@ -207,11 +207,11 @@ describe("exporting", () => {
     const application = sampleApplication();
     const { id: recordingId } = await importSample(application, application);
     const { handlers, folder } = application;
-    const written = await handlers["export.write"]({ recordingId, formats: [...exportFormats], overwrite: false });
+    const written = await handlers["export.write"]({ recordingId, formats: [...exportFormats], granularity: "zones", overwrite: false });
     expect(written.folder).toBe(join(folder, "exports", `fk-1971-kestrel-walk-round-${recordingId.slice(0, 8)}`));
     expect(written.files.map(({ format }) => format)).toEqual([...exportFormats]);
     for (const { format, path, bytes } of written.files) {
-      const preview = await handlers["export.preview"]({ recordingId, format });
+      const preview = await handlers["export.preview"]({ recordingId, format, granularity: "zones" });
       expect(basename(path)).toBe(preview.fileName);
       expect(readFileSync(path).length).toBe(bytes);
       // The time of writing differs by the clock's steps.
@@ -233,7 +233,7 @@ describe("exporting", () => {
       again: true,
     });
     const sourceOf = async (recordingId: string) => {
-      const { files } = await handlers["export.write"]({ recordingId, formats: ["index-html"], overwrite: false });
+      const { files } = await handlers["export.write"]({ recordingId, formats: ["index-html"], granularity: "zones", overwrite: false });
       const path = files[0]?.path as string;
       const source = /<video[^>]* src="(?<source>[^"]*)"/.exec(readFileSync(path, "utf8"))?.groups?.source as string;
       return new URL(source.replaceAll("&amp;", "&"), pathToFileURL(path));
@@ -246,14 +246,21 @@ describe("exporting", () => {
     const application = sampleApplication();
     const { id: recordingId } = await importSample(application, application);
     const { handlers } = application;
-    const { files, folder } = await handlers["export.write"]({ recordingId, formats: ["index-csv"], overwrite: false });
+    const { files, folder } = await handlers["export.write"]({
+      recordingId,
+      formats: ["index-csv"],
+      granularity: "zones",
+      overwrite: false,
+    });
     const path = files[0]?.path as string;
     writeFileSync(path, "mine");
-    await expect(handlers["export.write"]({ recordingId, formats: ["index-json", "index-csv"], overwrite: false })).rejects.toMatchObject({
+    await expect(
+      handlers["export.write"]({ recordingId, formats: ["index-json", "index-csv"], granularity: "zones", overwrite: false }),
+    ).rejects.toMatchObject({
       problem: { code: "file-exists", file: path, message: expect.stringContaining("Nothing was written") },
     });
     expect([readdirSync(folder), readFileSync(path, "utf8")]).toEqual([[basename(path)], "mine"]);
-    await handlers["export.write"]({ recordingId, formats: ["index-json", "index-csv"], overwrite: true });
+    await handlers["export.write"]({ recordingId, formats: ["index-json", "index-csv"], granularity: "zones", overwrite: true });
     expect(readFileSync(path, "utf8")).not.toBe("mine");
     expect(readdirSync(folder)).toHaveLength(2);
   });
@@ -264,7 +271,7 @@ describe("exporting", () => {
     const { parts } = application;
     const folder = join(application.folder, "out");
     const formats = ["chapters-list", "index-json"] as const;
-    const { files } = await writeExportsInto(parts, folder, { recordingId, formats: [...formats], overwrite: false });
+    const { files } = await writeExportsInto(parts, folder, { recordingId, formats: [...formats], granularity: "zones", overwrite: false });
     const [list, json] = files.map(({ path }) => path) as [string, string];
     writeFileSync(list, "former list");
     writeFileSync(json, "former index");
@@ -275,7 +282,9 @@ describe("exporting", () => {
       if (moves === 4) throw new Error("the disk gave up");
       renameSync(from, to);
     };
-    await expect(writeExportsInto(parts, folder, { recordingId, formats: [...formats], overwrite: true }, move)).rejects.toMatchObject({
+    await expect(
+      writeExportsInto(parts, folder, { recordingId, formats: [...formats], granularity: "zones", overwrite: true }, move),
+    ).rejects.toMatchObject({
       problem: { code: "export-failed", message: expect.stringContaining("the disk gave up") },
     });
     expect(moves).toBeGreaterThan(4);
@@ -289,7 +298,12 @@ describe("exporting", () => {
     const blocked = join(application.folder, "blocked");
     writeFileSync(blocked, "a file where a folder should be");
     await expect(
-      writeExportsInto(application.parts, join(blocked, "out"), { recordingId, formats: ["index-json"], overwrite: true }),
+      writeExportsInto(application.parts, join(blocked, "out"), {
+        recordingId,
+        formats: ["index-json"],
+        granularity: "zones",
+        overwrite: true,
+      }),
     ).rejects.toMatchObject({ problem: { code: "export-failed", message: expect.stringContaining("check the folder") } });
     expect(readFileSync(blocked, "utf8")).toBe("a file where a folder should be");
   });

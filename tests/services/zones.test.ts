@@ -224,7 +224,7 @@ describe("borders on the lap strip", () => {
     const zonesOf = async () => {
       const { analysis } = await handlers["recording.get"]({ id: recordingId });
       const hits = await handlers["search.find"]({ query: "rear tire size", limit: 5 });
-      const index = await handlers["export.preview"]({ recordingId, format: "index-json" });
+      const index = await handlers["export.preview"]({ recordingId, format: "index-json", granularity: "zones" });
       const at30 = <Thing extends { start: number }>(things: readonly Thing[]) => things.find(({ start }) => start === 30);
       return [at30(analysis.claims)?.zone, at30(hits)?.zone, at30<{ start: number; zone: string }>(JSON.parse(index.text).claims)?.zone];
     };

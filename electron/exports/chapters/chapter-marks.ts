@@ -1,4 +1,4 @@
-import { type LapSpan, type RecordingDetail, type ZoneName, zoneLabels } from "../../shared-types/index.ts";
+import { type LapSpan, type RecordingDetail, type ZoneName, zoneLabels } from "../../../shared-types/index.ts";
 
 /** A chapter as every export writes it. Chapters cover the recording, in order. */
 export interface ChapterMark {

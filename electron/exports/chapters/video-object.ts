@@ -1,0 +1,44 @@
+import type { RecordingDetail } from "../../../shared-types/index.ts";
+import { type ChapterEntry, flatChapters, milliseconds } from "./entries.ts";
+
+/** Whole seconds as an ISO 8601 duration: PT7M40S. */
+export function isoDuration(seconds: number): string {
+  const whole = Math.round(seconds);
+  const hours = Math.floor(whole / 3600);
+  const minutes = Math.floor(whole / 60) % 60;
+  return `PT${hours ? `${hours}H` : ""}${minutes ? `${minutes}M` : ""}${whole % 60 || whole === 0 ? `${whole % 60}S` : ""}`;
+}
+
+/**
+ * The video and its chapters for a web page, as schema.org `VideoObject` with a `Clip` for each chapter (schema.org/Clip: name,
+ * startOffset, endOffset in seconds, url). A clip's address points into the video as W3C Media Fragments writes it (`#t=12,40`).
+ * @param videoHref Where the video lies as seen from the page; the page's author puts in the public address.
+ */
+export function videoObject(
+  detail: RecordingDetail,
+  entries: readonly ChapterEntry[],
+  writtenAt: string,
+  videoHref: string | null,
+): object {
+  const { summary } = detail;
+  const address = videoHref ?? (detail.videoFile === null ? "" : encodeURIComponent(detail.videoFile));
+  const vehicle = [summary.vehicle.year, summary.vehicle.name].filter(Boolean).join(" ");
+  return {
+    "@context": "https://schema.org",
+    "@type": "VideoObject",
+    name: summary.title,
+    description: `Walk round of a ${vehicle || "vehicle"}, stock number ${summary.stockNumber || "not given"}, in chapters.`,
+    duration: isoDuration(summary.duration),
+    uploadDate: writtenAt,
+    contentUrl: address,
+    hasPart: flatChapters(entries)
+      .filter((chapter) => milliseconds(chapter.end) > milliseconds(chapter.start))
+      .map(({ start, end, title }) => ({
+        "@type": "Clip",
+        name: title,
+        startOffset: milliseconds(start) / 1000,
+        endOffset: milliseconds(end) / 1000,
+        url: `${address}#t=${milliseconds(start) / 1000},${milliseconds(end) / 1000}`,
+      })),
+  };
+}
