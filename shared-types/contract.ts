@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { CaptionIndex, Seconds } from "./analysis.ts";
 import { Finding, Initials, RecordingDetail, RecordingId, RecordingSummary, Vehicle, ZoneSpan } from "./recording.ts";
+import { SheetColumns, SheetField } from "./stock-sheet.ts";
 import { RulingDecision, ZoneName } from "./vocabulary.ts";
 
 /** A method of the application: what goes in and what comes out, both parsed at run time on both hosts. */
@@ -18,9 +19,25 @@ const none = z.strictObject({});
 export const OfferedFile = z.strictObject({ id: z.uuid(), name: z.string(), bytes: z.int().nonnegative() });
 export type OfferedFile = z.infer<typeof OfferedFile>;
 
-export const exportFormats = ["chapters-webvtt", "chapters-list", "index-html", "index-csv", "index-json", "index-schema"] as const;
+export const exportFormats = [
+  "chapters-webvtt",
+  "chapters-list",
+  "chapters-matroska",
+  "chapters-ffmpeg",
+  "chapters-podcast",
+  "chapters-jsonld",
+  "index-html",
+  "index-csv",
+  "index-json",
+  "index-schema",
+] as const;
 export const ExportFormat = z.enum(exportFormats);
 export type ExportFormat = z.infer<typeof ExportFormat>;
+
+/** How much becomes a chapter: zones; zones with what people found in them; all that and what was claimed. */
+export const chapterGranularities = ["zones", "findings", "everything"] as const;
+export const ChapterGranularity = z.enum(chapterGranularities);
+export type ChapterGranularity = z.infer<typeof ChapterGranularity>;
 
 /** Why a claim may not be told to a caller as a fact; the first that holds. */
 export const withholdings = ["disputed", "overruled", "sheet-denies", "unsure-repair", "former", "hedged", "reported"] as const;
@@ -51,7 +68,14 @@ export const SearchHit = z.strictObject({
 });
 export type SearchHit = z.infer<typeof SearchHit>;
 
-export const WrittenFile = z.strictObject({ format: ExportFormat, path: z.string(), bytes: z.int(), downloadUrl: z.string() });
+export const WrittenFile = z.strictObject({
+  format: ExportFormat,
+  path: z.string(),
+  bytes: z.int(),
+  downloadUrl: z.string(),
+  /** What the reader of the file should know before it is used. */
+  warnings: z.array(z.string()),
+});
 
 /** A part of a finding that a person may set; ids, origin and initials are the host's. */
 const FindingInput = Finding.pick({
@@ -102,6 +126,23 @@ export const contract = {
   "recording.analyse": method(z.strictObject({ id: RecordingId }), RecordingDetail),
   /** The page measures the length when the video's metadata is in; a recording without a transcript end takes it. */
   "recording.measured": method(z.strictObject({ id: RecordingId, duration: Seconds }), none),
+
+  /** The columns of an offered stock sheet and what is asked of them; writes nothing. */
+  "stockSheet.look": method(z.strictObject({ stockSheet: z.uuid() }), SheetColumns),
+  /** The columns of the sheet that a recording came with, as they are read now. */
+  "stockSheet.columns": method(z.strictObject({ id: RecordingId }), SheetColumns),
+  /**
+   * Remembers what the columns of a form mean, for the next sheet like it and for recordings that came with one; the number of those
+   * that are now analysed again.
+   */
+  "stockSheet.map": method(
+    z.strictObject({
+      form: z.string().min(1).max(40_000),
+      /** Null leaves the column out. */
+      columns: z.array(z.strictObject({ name: z.string().min(1), field: SheetField.nullable() })).min(1),
+    }),
+    z.strictObject({ recordings: z.int().nonnegative() }),
+  ),
 
   // Each of these is one edit: undone and redone as a whole, on disk before the reply.
   "zone.paint": method(
@@ -160,12 +201,17 @@ export const contract = {
   "search.find": method(z.strictObject({ query: z.string().trim().max(200), limit: z.int().min(1).max(200) }), z.array(SearchHit)),
 
   "export.preview": method(
-    z.strictObject({ recordingId: RecordingId, format: ExportFormat }),
-    z.strictObject({ fileName: z.string(), mediaType: z.string(), text: z.string() }),
+    z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity }),
+    z.strictObject({ fileName: z.string(), mediaType: z.string(), text: z.string(), warnings: z.array(z.string()) }),
   ),
   /** Writes into the recording's folder under the library's exports; refuses to overwrite unless asked. */
   "export.write": method(
-    z.strictObject({ recordingId: RecordingId, formats: z.array(ExportFormat).min(1), overwrite: z.boolean() }),
+    z.strictObject({
+      recordingId: RecordingId,
+      formats: z.array(ExportFormat).min(1),
+      granularity: ChapterGranularity,
+      overwrite: z.boolean(),
+    }),
     z.strictObject({ folder: z.string(), files: z.array(WrittenFile) }),
   ),
   "export.reveal": method(z.strictObject({ recordingId: RecordingId }), none),

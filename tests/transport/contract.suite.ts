@@ -217,17 +217,17 @@ const cases = {
     refused: null,
   },
   "export.preview": {
-    good: ({ id }) => ({ recordingId: id, format: "chapters-webvtt" }),
+    good: ({ id }) => ({ recordingId: id, format: "chapters-webvtt", granularity: "zones" }),
     expectation: (value: Output<"export.preview">) => expect(value.text).toMatch(/^WEBVTT/),
-    refused: [() => ({ recordingId: unknownId, format: "chapters-list" }), "recording-unknown"],
+    refused: [() => ({ recordingId: unknownId, format: "chapters-list", granularity: "zones" }), "recording-unknown"],
   },
   "export.write": {
-    good: ({ id }) => ({ recordingId: id, formats: ["index-json", "chapters-list"], overwrite: false }),
+    good: ({ id }) => ({ recordingId: id, formats: ["index-json", "chapters-list"], granularity: "findings", overwrite: false }),
     expectation: (value: Output<"export.write">, { id }) => {
       expect(value.files.map(({ path }) => existsSync(path))).toEqual([true, true]);
-      expect(value.files[0]?.downloadUrl).toBe(`/exports/${id}/index-json`);
+      expect(value.files[0]?.downloadUrl).toBe(`/exports/${id}/index-json/findings`);
     },
-    refused: [() => ({ recordingId: unknownId, formats: ["index-json"], overwrite: false }), "recording-unknown"],
+    refused: [() => ({ recordingId: unknownId, formats: ["index-json"], granularity: "zones", overwrite: false }), "recording-unknown"],
   },
   "export.reveal": {
     // The only method that this host cannot do: its refusal is its good answer.
