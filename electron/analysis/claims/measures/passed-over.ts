@@ -44,6 +44,9 @@ const asides: ReadonlySet<NumberKind> = new Set([
 export function isAside(number: SpokenNumber, words: string): boolean {
   // Hours on a meter are no span of time.
   if (number.readings[0]!.kind === "duration" && /\b(?:hour meter|engine hours|pto|p t o|idle hours|generator)\b/.test(words)) return false;
+  // Months of test or of warranty are what is sold with the vehicle.
+  if (number.readings[0]!.kind === "duration" && /\bmonths?\b/.test(words) && /\b(?:mot|ticket|warranty|guarantee)\b/.test(words))
+    return false;
   return asides.has(number.readings[0]!.kind);
 }
 

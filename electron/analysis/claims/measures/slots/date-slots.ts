@@ -44,10 +44,39 @@ export const dateSlots = [
       },
       {
         before: /\b(?:motor|engine|block|heads?)(?:'s| is| was| down)?(?: as| from| cast in| dated| a| an| out of)+(?: an?)?$/,
+        // What is from then is the bill.
+        unless:
+          /\b(?:receipts?|bills?|invoices?|paperwork|photos?|pictures?|work|ticket) (?:for|on|of|from) (?:the|that|this) (?:motor|engine|block|heads?) from/,
         score: 1.25,
       },
     ],
     example: { heard: "it's got a 1969 350 in it", value: 1969 },
+  },
+  {
+    name: "year of the engine, by its numbers",
+    component: "engine",
+    part: null,
+    attribute: "year",
+    unit: null,
+    need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
+    unless:
+      /\btitle\b|\bregist|\bplate\b|\bmiles\b|\bdollars|\bpounds\b|\bdone\b|\brebuilt\b|\breplaced\b|\bsince\b|\bowned\b|\bbought\b|# (?:and|or) ~|\btires?\b|\bpaint\b/,
+    cues: [
+      {
+        // "The motor, now. There's a number on the block and it's a forty eight."
+        about: ["engine", "vin/engine number"],
+        before:
+          /\b(?:motor|engine|block|casting|cast|stamp|stamping|tag)\b.{0,110}\b(?:it's|it is|that's|so it's|might be|could be|may be|or else|say|make it|call it|be|as|down as|year|question mark|mark|or)(?: it's| either| maybe)?(?: an?| the)?$/,
+        after: /^(?!(?:\w+ )?(?:car|truck|van|model|pickup|wagon)\b)/,
+        zones: ["engine-bay", "documents", "underside", "closing"],
+        score: 1.4,
+      },
+      {
+        before: /\b(?:motor|engine) (?:year|date)(?: is| question mark|,)*$/,
+        score: 1.4,
+      },
+    ],
+    example: { heard: "The engine, now. There's a number on the block, and it's a forty eight", value: 1948, zone: "documents" },
   },
   {
     name: "year of a part",
@@ -80,7 +109,9 @@ export const dateSlots = [
     attribute: "year",
     unit: null,
     need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
-    unless: /# '?\d\d # i\b(?! (?:think|guess|believe|reckon|mean))|\br #/,
+    // "The motor, it's a 48 or else a 52": a year told of its engine, its axle, or a part off another.
+    unless:
+      /# '?\d\d # i\b(?! (?:think|guess|believe|reckon|mean))|\br #|\b(?:motor|engine|block|axle|gearbox) (?:year|number|code|casting)\b|\bnumber on the (?:block|motor|engine|axle|case)\b|\boff an? (?:later|earlier|newer|older)\b|\bor else\b/,
     cues: [
       { before: /\b(?:estate|saloon|hatchback|sedan|coupe|roadster|pickup|truck|van|wagon|car)(?: is)? from$/, score: 1.3 },
       { after: /^(?:by |is the |for a )?model(?: year)?\b/, score: 1.3 },
@@ -158,7 +189,7 @@ export const dateSlots = [
     unit: null,
     need: { kinds: ["year", "date"], units: [null] },
     value: withYear,
-    cues: [{ before: /\b(?:registered|first registered|registration|licensed)\b[^.]{0,50}$/, score: 1.3 }],
+    cues: [{ before: /\b(?:registered|first registered|registration|licensed)\b[^.]{0,75}$/, score: 1.3 }],
     circumstance: "registered",
     example: { heard: "it's first registered in 1965", value: 1965 },
   },
@@ -187,13 +218,32 @@ export const dateSlots = [
         score: 1.1,
       },
       {
-        before: /\b(?:built|made|assembled|came off the line|build date|date of manufacture|finished up|completed)\b[^.]{0,40}$/,
-        unless: /\btires?\b|\bmotor\b|\bengine\b|\bfor\b|\br #/,
+        before:
+          /\b(?:built|made|manufactured|assembled|came off the line|build date|date of manufacture|finished up|completed)\b[^.]{0,40}$/,
+        unless: /\btires?\b|\bmotor\b|\bengine\b|\bfor\b|\br #|# odd\b/,
         score: 1.2,
       },
     ],
     circumstance: "built",
     example: { heard: "plate says it was built november of 1984", value: "1984-11" },
+  },
+  {
+    name: "years of the build",
+    component: "vehicle",
+    part: "build",
+    attribute: "date",
+    unit: null,
+    need: { kinds: ["year", "date"], units: [null] },
+    value: withYear,
+    cues: [
+      {
+        before:
+          /\b(?:he|she|they|we|i|builder)(?:'d| had)? (?:started (?:it|on it|in on it|the build|building)|began it|drove it out|rolled it out|finished (?:it|up|the build)|got it (?:done|finished|on the road)|put it (?:back )?together|built it)(?: \w+)? in$/,
+        score: 1.35,
+      },
+    ],
+    circumstance: "work",
+    example: { heard: "he started it in 2009 and it took him a while", value: 2009 },
   },
   {
     name: "date of a sale",
@@ -223,6 +273,11 @@ export const dateSlots = [
     cues: [
       {
         before: /\b(?:had it|owned it|owned|had the car|with him|with us|in the family|same owner)\b[^.]{0,30}\bsince\b[^.]{0,25}$/,
+        score: 1.35,
+      },
+      {
+        before:
+          /\b(?:(?:had|owned|kept|has) (?:it|her|him)|nephew|niece|son|daughter|widow|wife|brother|sister|cousin|in law|neighbou?r|lady|fella|gentleman) (?:from|since|from about|since about)$/,
         score: 1.35,
       },
     ],

@@ -1,6 +1,6 @@
 /** What the years and dates of a vehicle, of its papers and of work on it share. */
 
-export const notYear = /\bdollars?\b|\bbucks\b|\bmiles\b|\bpsi\b|\brpm\b|\bcubic\b/;
+export const notYear = /\bdollars?\b|\bbucks\b|\bmiles\b|\bpsi\b|\brpm\b|\bcubic\b|# odd\b/;
 export const names =
   "january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|fall|autumn|winter";
 /** What was done to a part, as the trade says it. */

@@ -1,6 +1,5 @@
 import type { Slot } from "../slot.ts";
 import { allOfThemSlots } from "./all-of-them-slots.ts";
-import { billSlots } from "./bill-slots.ts";
 import { bodySlots } from "./body-slots.ts";
 import { brakeTalkSlots } from "./brake-talk-slots.ts";
 import { chassisSlots } from "./chassis-slots.ts";
@@ -18,13 +17,17 @@ import { fittingSlots } from "./fitting-slots.ts";
 import { fuelSlots } from "./fuel-slots.ts";
 import { gaugeSlots } from "./gauge-slots.ts";
 import { mechanicalSizeSlots } from "./mechanical-size-slots.ts";
+import { mileageReadSlots } from "./mileage-read-slots.ts";
 import { odometerSlots } from "./odometer-slots.ts";
 import { outsideSlots } from "./outside-slots.ts";
 import { paperSlots } from "./paper-slots.ts";
+import { papersCountSlots } from "./papers-count-slots.ts";
 import { partSizeSlots } from "./part-size-slots.ts";
+import { priceShorthandSlots } from "./price-shorthand-slots.ts";
 import { priceSlots } from "./price-slots.ts";
 import { tireSlots } from "./tire-slots.ts";
 import { tireTalkSlots } from "./tire-talk-slots.ts";
+import { vehicleSizeSlots } from "./vehicle-size-slots.ts";
 import { wheelSlots } from "./wheel-slots.ts";
 import { workDateSlots } from "./work-date-slots.ts";
 
@@ -42,9 +45,13 @@ export const slots: readonly Slot[] = [
   ...electricalSlots,
   ...bodySlots,
   ...outsideSlots,
+  ...mileageReadSlots,
   ...odometerSlots,
+  ...priceShorthandSlots,
   ...priceSlots,
   ...paperSlots,
+  ...papersCountSlots,
+  ...vehicleSizeSlots,
   ...dateSlots,
   ...workDateSlots,
   ...countSlots,
@@ -54,7 +61,6 @@ export const slots: readonly Slot[] = [
   ...mechanicalSizeSlots,
   ...fittingSlots,
   ...feedCountSlots,
-  ...billSlots,
   ...electricDriveSlots,
   ...drivelineFigureSlots,
   ...engineFigureSlots,

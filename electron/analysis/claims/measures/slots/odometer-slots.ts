@@ -120,7 +120,7 @@ export const odometerSlots = [
         about: ["title"],
         zones: ["documents"],
         unless:
-          /\bapplication|\btitle|\bdollars|\bpounds|\bquid|\basking|\bprice|\bbook (?:value|on)\b|\bodometer|\bdone at|\brebuilt|\breplaced/,
+          /\bapplication|\btitle|\bdollars|\bpounds|\bquid|\basking|\bprice|\bbook (?:value|on)\b|\b(?:adds?|added|totals?|totall?ed|comes?|came) (?:up )?(?:to )?#|\bspent|\breceipts? (?:for|total)|\bodometer|\bdone at|\brebuilt|\breplaced/,
         score: 1.2,
       },
       {
@@ -233,7 +233,13 @@ export const odometerSlots = [
       },
     ],
     value: (reading, said) =>
-      typeof reading.value === "number" && reading.value >= 1000 && !/[a-z]s$|\ds$/.test(said) ? reading.value : undefined,
+      typeof reading.value === "number" &&
+      reading.value >= 1000 &&
+      !/[a-z]s$|\ds$/.test(said) &&
+      // "It says seventy nine" is a year or seventy nine of something, never 1979 miles.
+      !(reading.kind === "year" && !/\d{4}|hundred|thousand/.test(said))
+        ? reading.value
+        : undefined,
     example: { heard: "the odometer says 58,412", value: 58412 },
   },
   {

@@ -80,7 +80,22 @@ export const workDateSlots = [
     need: { kinds: ["year", "date"], units: [null] },
     value: withYear,
     cues: [
-      { zones: ["documents"], unless: new RegExp(`${notYear.source}|warranty|until|till|runs to|expires|good through`), score: 0.7 },
+      {
+        zones: ["documents"],
+        // Two figures alone may be anything: a speed, a bore, a share.
+        said: /\d{4}|nineteen|two thousand|twenty |[a-z]{3,} (?:of )?'?\d|'\d\d|\b(?:january|february|march|april|may|june|july|august|september|october|november|december)\b/,
+        unless: new RegExp(`${notYear.source}|warranty|until|till|runs to|expires|good through`),
+        score: 0.7,
+      },
+      {
+        zones: ["documents"],
+        before:
+          /\b(?:in|since|from|of|to|dated|around|about|back in|year|summer|winter|spring|fall|autumn|for|till then|during|says|and|the)$/,
+        unless: new RegExp(
+          `${notYear.source}|warranty|until|till|runs to|expires|good through|\\btemperature|\\bdegrees|\\bspeed|\\bmph\\b|percent|# in\\b|\\bin an? #|# (?:odd|across|thousand|out)\\b|\\bgear\\b|\\bmile an hour`,
+        ),
+        score: 0.7,
+      },
       {
         before: /\b(?:back to|report|mots?|stamp|stamps|receipt|bill|invoice|history|paper|dated)\b[^.]{0,50}$/,
         unless: notYear,
