@@ -131,6 +131,7 @@ export const unitNames = [
   "PS",
   "kW",
   "kWh",
+  "A",
   "Ah",
   "lb-ft",
   "N·m",

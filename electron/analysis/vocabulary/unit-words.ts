@@ -59,6 +59,7 @@ export const spokenUnits: readonly SpokenUnit[] = [
   { unit: "L", said: "(?:- )?(?:lit(?:er|re)s?|l)", least: 0.4, most: 3000, typical: [0.6, 10], share: 1 },
   { unit: "kWh", said: "kilowatt (?:- )?hours?|kwhs?|k w h", least: 0.5, most: 400, typical: [5, 220], share: 1 },
   { unit: "Ah", said: "amp(?:ere)? (?:- )?hours?|ahs?|a h|amp hour", least: 1, most: 2000, typical: [20, 800], share: 1 },
+  { unit: "A", said: "(?:cold )?(?:cranking )?amps?|cold crank|cca|c c a", least: 1, most: 2000, typical: [5, 1000], share: 1 },
   { unit: "kW", said: "kilowatts?|kws?|k w", least: 1, most: 1500, typical: [20, 800], share: 1 },
   { unit: "PS", said: "ps|p s|metric horse ?power|pferdestarken?", least: 5, most: 2500, typical: [30, 1100], share: 1 },
   {

@@ -12,6 +12,7 @@ export type Dimension =
   | "voltage"
   | "energy"
   | "charge"
+  | "current"
   | "flow"
   | "gauge"
   | "USD"
@@ -50,6 +51,7 @@ export const unitTable = {
   kg: { dimension: "mass", factor: 1 },
   V: { dimension: "voltage", factor: 1 },
   kWh: { dimension: "energy", factor: 1 },
+  A: { dimension: "current", factor: 1 },
   Ah: { dimension: "charge", factor: 1 },
   cfm: { dimension: "flow", factor: 1 },
   ga: { dimension: "gauge", factor: 1 },

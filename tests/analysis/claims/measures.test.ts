@@ -440,7 +440,7 @@ const quiet: readonly Row[] = [
   { why: "the other three points", heard: "the tires are good and the other three match it", told: [] },
   { why: "coins and dogs", heard: "there's a mark the size of a fifty pence piece and two dogs in the yard", told: [] },
   { why: "a row of the seats is no radiator", heard: "the third row folds flat", told: [] },
-  { why: "current, not displacement", heard: "we put an alternator on the engine it's a hundred and sixty amp", told: [] },
+  { why: "current, not displacement", heard: "we run a hundred and sixty amp fuse on the engine", told: [] },
   { why: "production figures", heard: "they made about twelve hundred of these in 1971", told: [] },
   { why: "a neighbor's car", heard: "my neighbor's got a 1968 with a 427 in it", told: [] },
   { why: "a guide price", heard: "book on it is thirty thousand", zone: "closing", told: [] },

@@ -134,6 +134,9 @@ export function buildClaims(context: BuildContext, candidate: Candidate, made: n
     reading.kind === "tire-size" && / on (?:a|the) /.test(around.said) && /^(?:inch )?(?:rims?|wheels?)\b/.test(around.after)
       ? /(\d\d)$/.exec(String(candidate.value))?.[1]
       : undefined;
+  const second = slot.also?.value(around.said);
+  if (slot.also && second !== undefined)
+    return [claim, { ...claimOf(context, candidate, made + 1, second, slot.also.unit, slot.also.attribute), circumstance: null }];
   if (!rim) return [claim];
   const asWheel: Candidate = { ...candidate, slot: { ...slot, component: "wheel", attribute: "diameter" } };
   return [claim, claimOf(context, asWheel, made + 1, Number(rim), "in", "diameter")];

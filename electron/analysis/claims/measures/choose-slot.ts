@@ -7,7 +7,7 @@ import { countedThing } from "./counted-things.ts";
 import { measureOfNearestPart } from "./nearest-part.ts";
 import type { Slot, SlotCue } from "./slot.ts";
 import { slots } from "./slots/index.ts";
-import type { NumberSurroundings, Topic } from "./surroundings.ts";
+import { type NumberSurroundings, phraseOf, type Topic } from "./surroundings.ts";
 
 const reachOrder = { clause: 0, sentence: 1, recent: 2 } as const;
 /** Components that say nothing about which part a date or price belongs to. */
@@ -50,7 +50,7 @@ function isUnlikelyYear(reading: Reading, likeliest: Reading): boolean {
   return likeliest.likelihood - reading.likelihood > (likeliest.value <= 30 ? 0.15 : 0.45);
 }
 
-function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
+function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings): Candidate | null {
   let bestReading: { reading: Reading; value: ClaimValue } | null = null;
   for (const reading of around.number.readings) {
     // "It's 12 now" may be a year, but hardly.
@@ -78,7 +78,7 @@ function candidateOf(slot: Slot, around: NumberSurroundings): Candidate | null {
   }
   if (!best) return null;
   const { reading, value } = bestReading;
-  const topic = best.topic ?? topicFor(slot, around, best.looksAhead);
+  const topic = best.topic ?? topicFor(speech, slot, around, best.looksAhead);
   if (slot.component === "topic" && !topic) return null;
   return { slot, reading, value, topic, score: best.score + doubtCost * (reading.likelihood - around.number.readings[0]!.likelihood) };
 }
@@ -89,7 +89,7 @@ const leastRepair = 0.13;
 const doubtCost = 0.4;
 
 /** What a claim is about where the cue alone did not say. */
-function topicFor(slot: Slot, around: NumberSurroundings, looksAhead: boolean): Topic | null {
+function topicFor(speech: Speech, slot: Slot, around: NumberSurroundings, looksAhead: boolean): Topic | null {
   const { topics } = around;
   const ahead =
     looksAhead && slot.component === "topic" && slot.attribute === "date"
@@ -101,7 +101,7 @@ function topicFor(slot: Slot, around: NumberSurroundings, looksAhead: boolean): 
     const told = looksAhead
       ? undefined
       : topics.find(({ mention, cost }) => mention.end <= around.number.first && cost < 0.35 && !isVague(mention));
-    return told ?? topics.find(({ mention }) => !isVague(mention)) ?? null;
+    return joinedTo(speech, told, topics) ?? told ?? topics.find(({ mention }) => !isVague(mention)) ?? null;
   }
   // "Look at this front tire. It's got nine on it": a pronoun reaches over the sentence's end.
   const reachesBack = pronounBefore.test(around.before);
@@ -112,6 +112,22 @@ function topicFor(slot: Slot, around: NumberSurroundings, looksAhead: boolean): 
   );
 }
 
+/** Words between the parts of one job: "the timing belt and the water pump were done at 89,000" is the belt's, told first. */
+const alongWith = 4;
+
+/** The part named first where the one told of was only joined to it by "and". */
+function joinedTo(speech: Speech, told: Topic | undefined, topics: readonly Topic[]): Topic | null {
+  if (!told) return null;
+  const first = topics.find(
+    ({ mention }) =>
+      mention.end < told.mention.first &&
+      told.mention.first - mention.end <= alongWith &&
+      !isVague(mention) &&
+      /^(?:,? ?and|with|plus)(?: the| a| an| its| new)*$/.test(phraseOf(speech.tokens, mention.end, told.mention.first)),
+  );
+  return first ?? null;
+}
+
 const pronounBefore =
   /(?:^|[ .])(?:it's|it|they're|they|that one's|this one's|one's|that one|this one|these|those|she's|there's)\b[^.#]{0,30}$/;
 
@@ -119,7 +135,7 @@ const pronounBefore =
 export function candidatesFor(speech: Speech, around: NumberSurroundings): Candidate[] {
   const found: Candidate[] = [];
   for (const slot of slots) {
-    const candidate = candidateOf(slot, around);
+    const candidate = candidateOf(speech, slot, around);
     if (candidate) found.push(candidate);
   }
   const counted = countedPart(speech, around);

@@ -54,6 +54,12 @@ export interface Slot {
   readonly unless?: RegExp;
   /** The claim's value, where it is not the reading's own. */
   readonly value?: (reading: Reading, said: string) => ClaimValue | undefined;
+  /** A second thing the same words say ("the two twenties": two tanks, twenty gallons each). */
+  readonly also?: {
+    readonly attribute: AttributeName;
+    readonly unit: UnitName | null;
+    readonly value: (said: string) => ClaimValue | undefined;
+  };
   /** What must also agree before two values may be compared, beside what the surroundings say. */
   readonly circumstance?: string;
   /** Another number in the same breath may fill the slot without naming it again ("28 in the front and 26 in the back"). */

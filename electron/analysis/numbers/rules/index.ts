@@ -1,5 +1,6 @@
 import type { NumberRule } from "../rule.ts";
 import { amountRules } from "./amount-rules.ts";
+import { countedKindRules } from "./counted-kind-rules.ts";
 import { dateRules } from "./date-rules.ts";
 import { designationRules } from "./designation-rules.ts";
 import { fractionRules } from "./fraction-rules.ts";
@@ -19,6 +20,7 @@ export const numberRules: readonly NumberRule[] = [
   ...designationRules,
   ...yearRules,
   ...amountRules,
+  ...countedKindRules,
   ...partRules,
   ...ratioRules,
   ...shorthandRules,

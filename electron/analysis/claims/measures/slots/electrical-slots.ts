@@ -117,6 +117,18 @@ export const electricalSlots = [
     unit: "kW",
     need: { kinds: ["integer", "decimal"], units: [null], min: 1, max: 400 },
     cues: [
+      {
+        after:
+          /^(?:on|from|off|through|at) (?:the |a |an |your |any )?(?:ac|a c|dc|d c|wall|wall ?box|home|granny|three pin|domestic|rapid|ccs|fast|type two|destination)\b/,
+        unless: /\bpercent|\bmiles?\b|\bhours?\b|\bpounds?\b|\bpence|\bmiles per|\bvolts?\b|\bfrom ten\b/,
+        score: 1.2,
+      },
+      {
+        before:
+          /\b(?:wall ?box|on ac|type two|rapid|home charger|on board charger|onboard charger)(?:'s| is)?(?: it's| it is| it does| it'll do| it takes| it pulls| that's)(?: about)?$/,
+        unless: /\bpercent|\bmiles?\b|\bhours?\b|\bpounds?\b|\bpence/,
+        score: 1.15,
+      },
       { before: /\b(?:type (?:two|2)|on ac|wall box|slow charge)(?:'s| is| does)?(?: about| around)?$/, score: 1.1 },
       {
         after: /^(?:on|from|off) (?:a |the |your )?(?:wall box|wallbox|home charger|granny|three pin|rapid|fast charger|dc)\b/,
@@ -133,6 +145,17 @@ export const electricalSlots = [
     unit: "kW",
     need: { units: ["kW"], min: 1, max: 400 },
     cues: [
+      {
+        after:
+          /^(?:on|from|off|through|at) (?:the |a |an |your |any )?(?:ac|a c|dc|d c|wall|wall ?box|home|granny|domestic|rapid|ccs|fast|type two|public|charger)\b/,
+        score: 1.4,
+      },
+      {
+        before: /\b(?:it'll|will|can) (?:take|accept|pull|draw|suck up)(?: up to| about)?(?: a)?$/,
+        unless: /\btow|\bengine/,
+        about: ["electrical"],
+        score: 1.3,
+      },
       { before: /\b(?:rapid|socket|type (?:two|2)|wall box|ac)\b[^.#]{0,40}$/, score: 1.35 },
       { before: /\bcharg(?:e|er|es|ing|ed)\b[^.#]{0,60}$|\bwall box\b[^.#]{0,40}$/, score: 1.35 },
       { after: /^[^.#]{0,40}\bcharg(?:e|er|es|ing)\b/, score: 1.35 },
