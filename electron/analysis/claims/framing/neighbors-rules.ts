@@ -33,6 +33,21 @@ export const neighborsRules: readonly FrameRule[] = [
     ],
   },
   {
+    name: "one across the shop",
+    meaning: otherVehicle,
+    reach: "until-return",
+    phrases: [
+      "the/that <color> car/truck/van/wagon/coupe/sedan/saloon/convertible/roadster/pickup/estate/hatch ..1 over/out there/yonder/here",
+      "the/that <color>? car/truck/van/wagon/coupe/sedan/saloon/convertible/roadster/pickup/estate that 's not for sale",
+    ],
+    example: {
+      says: "The blue coupe over there with the flames has the five speed. This one has the four speed.",
+      framed: "has the five speed",
+      free: "four speed",
+    },
+    quiet: ["The blue one over there is the washer hose.", "We put the car over there to film it."],
+  },
+  {
     name: "what is traded in",
     meaning: otherVehicle,
     reach: "clause",

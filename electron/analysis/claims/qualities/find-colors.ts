@@ -36,6 +36,7 @@ const hideColors = new Set("tan saddle biscuit cognac camel caramel parchment ox
 
 /** "Black on black", "white over tan": outside, and inside. */
 function insideColor(scene: SpokenScene, run: ColorRun, component: ComponentName): string | null {
+  if (component === "paint" && namesInside(scene, run)) return run.value;
   const [, inner] = run.value.split(" and ");
   if (
     component !== "paint" ||
@@ -45,6 +46,19 @@ function insideColor(scene: SpokenScene, run: ColorRun, component: ComponentName
     return null;
   const joint = scene.units.slice(run.firstUnit, run.endUnit).find(({ word }) => /^(?:on|over)$/.test(word))?.word;
   return joint === "on" || (joint === "over" && hideColors.has(inner)) ? inner : null;
+}
+
+/** "White on the outside, blue on the inside", "tan inside.": the color is the interior's. */
+function namesInside({ units }: SpokenScene, { endUnit }: ColorRun): boolean {
+  const after = units
+    .slice(endUnit, endUnit + 3)
+    .map(({ word }) => word)
+    .join(" ");
+  const spoken = /^(?:(?:on|in) the (?:inside|cabin)|inside|within)\b/.exec(after)?.[0];
+  if (spoken === undefined || units[endUnit - 1]!.endsSentence) return false;
+  const last = units[endUnit + spoken.split(" ").length - 1]!;
+  // "Blue inside the arches" is another place.
+  return last.endsPhrase || last.endsSentence || spoken.startsWith("on") || spoken.startsWith("in the");
 }
 
 /** Every color said of this vehicle's parts. `materials` are what the rules found, in order: a color goes on about what was just said to be made of something. */
@@ -74,6 +88,7 @@ export function findColors(scene: SpokenScene, materials: readonly Quality[]): Q
         rule: "color",
         named: null,
       });
+    if (inside === run.value) continue;
     found.push({
       first,
       end,

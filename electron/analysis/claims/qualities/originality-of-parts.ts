@@ -12,7 +12,7 @@ export const partOriginalityRules: readonly QualityRule[] = [
     value: "original",
     phrases: [
       "the? one/ones it came with",
-      "what it came with",
+      "~than/like/unlike/from what it came with",
       "one/ones/what/glass/skin/steel it came with",
       "one/ones/what/steel/glass it was born with",
       "one/ones/what it was made with",
@@ -84,6 +84,8 @@ export const partOriginalityRules: readonly QualityRule[] = [
     unless: [
       "not the? one/ones it",
       "not ..3 original",
+      // "Stronger than what it came with" is about another one.
+      "than/unlike what it came with",
       "n't ..2 original",
       "original one/ones was/were/is/are/went/had",
       "it was born with a/an",

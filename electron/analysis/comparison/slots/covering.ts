@@ -7,8 +7,34 @@ const covered = [
   "body.originality",
   "paint.originality",
   "glass.originality",
+  "glass.condition",
   "trim.originality",
 ] as const satisfies readonly `${ComponentName}.${AttributeName}`[];
+
+/** Hung on the body and not pressed with it: "a steel body" says nothing of them. Common practice. */
+const notOfThePanels: ReadonlySet<string> = new Set([
+  "running board",
+  "step",
+  "side step",
+  "mirror",
+  "mud flap",
+  "side curtain",
+  "spoiler",
+  "sun visor",
+  "visor",
+  "badge",
+  "bumper",
+  "grille",
+  "handle",
+  "door handle",
+  "door card",
+  "door panel",
+  "roof rack",
+  "hitch",
+  "tow bar",
+  "awning",
+  "ladder",
+]);
 
 /**
  * Claims about all of a component, given once more for every part of it that was also spoken of. Parts are those of the lexicon, a handful
@@ -26,7 +52,7 @@ export function coveringFacets(facets: readonly Facet[]): Facet[] {
       const here = wholes.get(key);
       if (here) here.push(facet);
       else wholes.set(key, [facet]);
-    } else {
+    } else if (!notOfThePanels.has(part) || component !== "body") {
       const here = partSlots.get(key);
       if (here) here.add(facet.slot);
       else partSlots.set(key, new Set([facet.slot]));

@@ -129,6 +129,28 @@ export const thousandsRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "thousands-spelled-out-on-both-sides-of-a-comma",
+      example: { heard: "mileage says six one, three eight four", meant: 61384 },
+      pattern: `(?<lead>1 (?:\\d|oh) (?:\\d|oh)|${one} (?:\\d|oh)|${two}) , (?<rest>(?:\\d|oh) (?:\\d|oh) (?:\\d|oh)|${one} ${two})(?! (?:\\d|oh))`,
+      takesUnit: true,
+    },
+    ({ lead = "", rest = "" }, line, first) =>
+      // A run of digits is read from its start.
+      /^(?:\d+|oh|,)$/.test(line.pieces[first - 1]?.text ?? "") || digitsOf(rest).length !== 3
+        ? []
+        : [
+            {
+              kind: "integer",
+              value: Number(digitsOf(lead)) * 1000 + Number(digitsOf(rest)),
+              weight: 0.55,
+              repaired: true,
+              topic: "mileage",
+              needsTopic: true,
+            },
+          ],
+  ),
+  phraseRule(
+    {
       name: "thousands-with-a-spaced-comma",
       example: { heard: "the odometer reads 41, 206 miles", meant: 41206 },
       pattern: "(?<lead>[1-9]\\d{0,2}) , (?<rest>\\d{3})",

@@ -9,7 +9,13 @@ export const engineOutputSlots = [
     attribute: "power",
     unit: "said",
     need: { units: ["hp", "PS", "kW"], min: 8, max: 1200 },
-    cues: [{ unless: /\bcharg(?:e|er|es|ing)\b|\bwall box\b|\brapid\b|\bsocket\b|\btype (?:two|2)\b/, score: 1.2 }],
+    cues: [
+      {
+        unless:
+          /\bcharg(?:e|er|es|ing)\b|\bwall box\b|\brapid\b|\bsocket\b|\btype (?:two|2)\b|\bneedle\b|\bregen\w*|\bif you (?:floor|boot)\b|\bon the (?:gauge|meter|screen)\b/,
+        score: 1.2,
+      },
+    ],
     carries: true,
     example: { heard: "rated at 320 hp", value: 320 },
   },

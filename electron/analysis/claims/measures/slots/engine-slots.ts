@@ -23,7 +23,8 @@ export const engineSlots = [
     attribute: "displacement",
     unit: "cu in",
     need: { kinds: ["integer", "measure"], units: [null], min: 90, max: 700 },
-    unless: /# (?:\S+ ){1,5}# ~|# (?:\S+ ){1,5}# (?:crank|heads?|cam|casting|intake|stroke|outlet|horse)\b/,
+    unless:
+      /\b(?:first|low|top|reverse|second|third|fourth|fifth|final|gear)(?:'s| is| was)(?: an?)? #|# (?:\S+ ){1,5}# ~|# (?:\S+ ){1,5}# (?:crank|heads?|cam|casting|intake|stroke|outlet|horse)\b/,
     cues: [
       {
         guess: "cu in",

@@ -62,7 +62,8 @@ export const fuelSlots = [
     attribute: "size",
     unit: "said",
     need: { units: ["gal", "L"], min: 4, max: 160 },
-    unless: /# (?:a|per) minute\b|\bgallons? (?:a|per) minute\b|\b(?:fresh|waste|gray|toilet|def|ad ?blue|fridge|boiler|cassette)\b/,
+    unless:
+      /# (?:a|per) minute\b|\bgallons? (?:a|per) minute\b|\bblue (?:tank|stuff|cap|one|fluid)\b|\b(?:fresh|waste|gray|toilet|def|ad ?blue|fridge|boiler|cassette)\b/,
     cues: [
       { about: ["fuel-tank"], score: 1.3 },
       {

@@ -155,7 +155,7 @@ export const priceSlots = [
     unit: "said",
     need: { units: ["USD", "GBP", "EUR"], min: 500, max: 3000000 },
     unless:
-      /\btach\b|\brpm\b|\boffer(?:ed|s|ing)?\b[^#~]* #|\bstock(?: number| no)?(?: is)? #|\bquoted\b[^#~]* #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella)(?:'s)?(?: been)? asking\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #/,
+      /\btach\b|\brpm\b|\blast (?:four|three|five|six|eight)(?: digits)? (?:of|on|are|is)\b|\b(?:serial|chassis|frame|body|engine|vin|plate|tag|model|paint|code)(?: number| code)(?:'s| is)? #|\boffer(?:ed|s|ing)?\b[^#~]* #|\bstock(?: number| no)?(?: is)? #|\bquoted\b[^#~]* #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella)(?:'s)?(?: been)? asking\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #/,
     cues: [
       {
         before:

@@ -14,7 +14,8 @@ export const tireSlots = [
     attribute: "size",
     unit: null,
     need: { kinds: ["tire-size"], units: [null] },
-    cues: [{ score: 1.3 }],
+    // "Four by four a hundred eighteen thousand" is a drive and a mileage.
+    cues: [{ said: /^(?!.*\bthousand\b)/, score: 1.3 }],
     example: { heard: "the rears are 235/60R15", value: "235/60R15", position: "rear" },
   },
   {
@@ -24,9 +25,12 @@ export const tireSlots = [
     attribute: "date",
     unit: null,
     need: { kinds: ["date-code"], units: [null] },
+    unless: /# (?:section|profile|series|wide|psi|pounds|millimeters)\b/,
     cues: [
       { before: /\b(?:date codes?|dot|dates?|code|codes|stamped|week|built|made)\b[^.#]{0,50}$/, about: rolling, score: 1.4 },
       { before: /\b(?:date codes?|dot)\b[^.#]{0,50}$/, score: 1.3 },
+      // "I'll read you the code, because people ask. 2219."
+      { before: /\b(?:codes?|dot|dates?)\b[^.#]{0,40} \.$/, after: /^(?:\.|$)/, about: rolling, score: 1.1 },
       { before: /\b(?:week|dated)\b[^.#]{0,30}$/, about: rolling, score: 1.2 },
       { after: /^[^.#]{0,30}\bweek\b/, score: 1.2 },
       {
@@ -57,11 +61,12 @@ export const tireSlots = [
     part: "tread",
     attribute: "depth",
     unit: "said",
-    need: { kinds: ["integer"], units: [null], min: 2, max: 14 },
+    need: { kinds: ["integer", "fraction", "decimal"], units: [null], min: 2, max: 14 },
     unless: notThisTread,
     cues: [
       {
-        before: /\b(?:fronts?|rears?|backs?)(?:'s|'re| is| are| were)?(?: at| about| on| around)*$/,
+        before:
+          /\b(?:fronts?|rears?|backs?|duals)(?: ones?| tires?)?(?:'s|'re|'ve| is| are| were| has| have)?(?: at| about| on| around| got| like| down to)*$/,
         about: ["tire"],
         unless: /\b(?:lug|bolt|psi|pressure|inch|gauge|pads?)\b/,
         score: 0.95,
