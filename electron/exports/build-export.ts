@@ -8,6 +8,9 @@ import { chaptersPodcast, PodcastChapters } from "./chapters/podcast-json.ts";
 import { videoObject } from "./chapters/video-object.ts";
 import { chaptersWebvtt } from "./chapters/webvtt.ts";
 import { conditionIndex } from "./condition-index.ts";
+import { changesList, correctedSrt, correctedWebvtt } from "./corrections/caption-files.ts";
+import { correctCaptions } from "./corrections/correct-captions.ts";
+import { correctionText, overlayWebvtt } from "./corrections/settled-claims.ts";
 import { indexHtml } from "./html/index-html.ts";
 import { indexCsv } from "./index-csv.ts";
 
@@ -57,6 +60,19 @@ const writers = {
     mediaType: "application/ld+json",
     write: (input) => json(videoObject(input.detail, entriesOf(input), input.writtenAt, input.videoHref ?? null)),
   },
+  "captions-webvtt": { ending: "captions.vtt", mediaType: "text/vtt", write: ({ detail }) => correctedWebvtt(correctCaptions(detail)) },
+  "captions-srt": {
+    ending: "captions.srt",
+    mediaType: "application/x-subrip",
+    write: ({ detail }) => correctedSrt(correctCaptions(detail)),
+  },
+  "captions-changes": {
+    ending: "captions-changes.txt",
+    mediaType: "text/plain",
+    write: ({ detail }) => changesList(correctCaptions(detail)),
+  },
+  "correction-overlay": { ending: "corrections.vtt", mediaType: "text/vtt", write: ({ detail }) => overlayWebvtt(detail) },
+  "correction-text": { ending: "corrections.txt", mediaType: "text/plain", write: ({ detail }) => correctionText(detail) },
   "index-html": {
     ending: "condition-index.html",
     mediaType: "text/html",

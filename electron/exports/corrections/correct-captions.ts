@@ -1,0 +1,75 @@
+import { type Caption, misheardClaims, type RecordingDetail, type TextSpan } from "../../../shared-types/index.ts";
+
+/** One stretch of a caption that is written otherwise than the recogniser wrote it. */
+export interface CaptionChange {
+  readonly caption: number;
+  /** Seconds. */
+  readonly start: number;
+  readonly from: string;
+  readonly to: string;
+  readonly why: string;
+}
+
+export interface CorrectedCaptions {
+  readonly captions: readonly Pick<Caption, "start" | "end" | "text">[];
+  /** In the order of captions and of their words. */
+  readonly changes: readonly CaptionChange[];
+}
+
+interface Edit {
+  readonly spans: readonly TextSpan[];
+  readonly to: string;
+  readonly why: string;
+}
+
+/**
+ * The captions with what is known to be wrong in them put right: words that a reviewer ruled to be the recogniser's error, and numbers
+ * whose repair is sure. A repair that asks to be checked is left as it was heard. The transcript in the library is not touched.
+ */
+export function correctCaptions(detail: RecordingDetail): CorrectedCaptions {
+  const { captions, analysis, rulings } = detail;
+  const misheard = misheardClaims(analysis.conflicts, rulings);
+  const initialsOf = new Map(
+    analysis.conflicts.flatMap((conflict) => {
+      const ruling = rulings.find((one) => one.conflictKey === conflict.key && one.supersededBy === null);
+      return ruling ? conflict.sides.flatMap((side) => side.claims.map((id) => [id, ruling] as const)) : [];
+    }),
+  );
+  const ruled = analysis.claims.flatMap((claim): Edit[] => {
+    const words = misheard.get(claim.id);
+    const ruling = initialsOf.get(claim.id);
+    return words
+      ? [{ spans: claim.spans, to: words, why: `ruled a recogniser's error by ${ruling?.initials}: ${ruling?.reason.replace(/\.$/, "")}` }]
+      : [];
+  });
+  const repaired = analysis.repairs
+    .filter((repair) => repair.sure)
+    .map((repair): Edit => ({ spans: repair.spans, to: repair.meant, why: `number repaired (${repair.rule})` }));
+  const pieces = withoutOverlap([...ruled, ...repaired]);
+  const changes: CaptionChange[] = [];
+  const corrected = captions.map(({ index, start, end, text }) => {
+    let written = "";
+    let from = 0;
+    for (const { span, to, why } of pieces.filter((piece) => piece.span.caption === index)) {
+      const heard = text.slice(span.start, span.end);
+      written += text.slice(from, span.start) + to;
+      from = span.end;
+      if (heard !== to) changes.push({ caption: index, start, from: heard, to, why });
+    }
+    return { start, end, text: (written + text.slice(from)).replaceAll(/ {2,}/g, " ").trim() };
+  });
+  return { captions: corrected, changes };
+}
+
+/** Each edit's words stand in its first span and its further spans are emptied; of two that overlap the earlier in the list stands. */
+function withoutOverlap(edits: readonly Edit[]): { span: TextSpan; to: string; why: string }[] {
+  const taken: TextSpan[] = [];
+  const overlaps = (span: TextSpan) =>
+    taken.some((other) => other.caption === span.caption && other.start < span.end && span.start < other.end);
+  const kept = edits.flatMap(({ spans, to, why }) => {
+    if (spans.some(overlaps)) return [];
+    taken.push(...spans);
+    return spans.map((span, position) => ({ span, to: position === 0 ? to : "", why }));
+  });
+  return kept.toSorted((a, b) => a.span.caption - b.span.caption || a.span.start - b.span.start);
+}

@@ -1,0 +1,88 @@
+import {
+  type Claim,
+  type Conflict,
+  claimSubject,
+  isOverruled,
+  type RecordingDetail,
+  type Ruling,
+  timeLabel,
+  valueLabel,
+} from "../../../shared-types/index.ts";
+import { chapterTitleText, stamp } from "../chapters/webvtt.ts";
+
+/** A claim that was spoken wrongly, and what a reviewer let stand against it. */
+export interface SettledClaim {
+  readonly claim: Claim;
+  readonly conflict: Conflict;
+  readonly ruling: Ruling;
+  /** As spoken, and as it should be. */
+  readonly said: string;
+  readonly right: string;
+}
+
+/**
+ * Claims that a standing ruling overruled in favour of another side, in spoken order. A recogniser's error is none of them: the speaker
+ * was right, and only the captions were wrong.
+ */
+export function settledClaims({ analysis, rulings }: RecordingDetail): SettledClaim[] {
+  const claims = new Map(analysis.claims.map((claim) => [claim.id, claim]));
+  const settled = analysis.conflicts.flatMap((conflict) => {
+    const ruling = rulings.find((one) => one.conflictKey === conflict.key && one.supersededBy === null);
+    const standing = ruling?.decision === "side-stands" && ruling.side !== null ? conflict.sides[ruling.side] : undefined;
+    if (!ruling || !standing) return [];
+    const attribute = claims.get(standing.claims[0] ?? "")?.attribute ?? null;
+    const right = valueLabel(standing.value, standing.unit, attribute);
+    return conflict.sides
+      .filter((_, side) => isOverruled(ruling, side))
+      .flatMap((side) => side.claims)
+      .flatMap((id) => {
+        const claim = claims.get(id);
+        const said = claim && valueLabel(claim.value, claim.unit, claim.attribute);
+        return claim && said && said !== right ? [{ claim, conflict, ruling, said, right }] : [];
+      });
+  });
+  // A claim may lose in two conflicts; it is put right once.
+  const once = new Map(settled.map((one) => [`${one.claim.id} ${one.right}`, one]));
+  return [...once.values()].toSorted((a, b) => a.claim.start - b.claim.start);
+}
+
+/** Long enough to read a short line; common practice of captioning. */
+const shortestOverlaySeconds = 4;
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** Overlay captions that put a settled claim right at the moment it was wrongly spoken, each with a comment that says by whom and why. */
+export function overlayWebvtt(detail: RecordingDetail): string {
+  const cues = settledClaims(detail).map(({ claim, ruling, said, right }, position) => {
+    const end = Math.min(Math.max(claim.end, claim.start + shortestOverlaySeconds), Math.max(detail.summary.duration, claim.start + 1));
+    const why = `${said} was said; ${right} stands by ${ruling.initials} on ${ruling.at.slice(0, 10)}: ${ruling.reason}`;
+    return (
+      `NOTE\n${why.replaceAll("-->", "→").replaceAll(/\s*\n\s*/g, " ")}\n\n` +
+      `correction-${position + 1}\n${stamp(claim.start)} --> ${stamp(end)} line:8% align:center\n` +
+      `${chapterTitleText(`Correction: ${claimSubject(claim)} is ${right}, not ${said}.`)}\n`
+    );
+  });
+  return `WEBVTT\n\n${cues.length === 0 ? "NOTE\nNo claim was settled against what was said; nothing is put right.\n" : cues.join("\n")}`;
+}
+
+/** Lines for the video's description: what was said wrongly and what is right; then what is still open, which is stated as nothing at all. */
+export function correctionText(detail: RecordingDetail): string {
+  const settled = settledClaims(detail);
+  const open = detail.analysis.conflicts.filter(({ key }) => detail.openConflictKeys.includes(key));
+  const claims = new Map(detail.analysis.claims.map((claim) => [claim.id, claim]));
+  const lines = [
+    settled.length === 0 ? "No correction to what is said in this video." : "Corrections to what is said in this video:",
+    ...settled.map(
+      ({ claim, said, right, ruling }) =>
+        `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${said} was said; ${right} is right (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")}).`,
+    ),
+  ];
+  if (open.length > 0) {
+    lines.push("", "Not yet checked; ask before you rely on it:");
+    for (const { topic, sides } of open) {
+      const moments = sides.flatMap((side) => side.claims.flatMap((id) => claims.get(id)?.start ?? [])).toSorted((a, b) => a - b);
+      lines.push(`${capital(topic)} (${moments.map(timeLabel).join(", ")})`);
+    }
+  }
+  return `${lines.join("\n")}\n`;
+}

@@ -1,0 +1,149 @@
+import { parseText } from "media-captions";
+import { describe, expect, test } from "vitest";
+import { WebVTTParser } from "webvtt-parser";
+import { changesList, correctedSrt, correctedWebvtt } from "../../../electron/exports/corrections/caption-files.ts";
+import { correctCaptions } from "../../../electron/exports/corrections/correct-captions.ts";
+import { correctionText, overlayWebvtt } from "../../../electron/exports/corrections/settled-claims.ts";
+import type { RecordingDetail } from "../../../shared-types/index.ts";
+import { sampleDetail } from "../sample-detail.ts";
+
+/** The sample with two repairs, one of them doubtful, and its first conflict ruled the recogniser's error about its second side. */
+function repairedDetail(): RecordingDetail {
+  const detail = sampleDetail();
+  const second = detail.analysis.claims[1]!;
+  const heard = "to 35 60 15s";
+  const at = detail.captions[0]!.text.indexOf(heard);
+  const ratio = "four eleven";
+  const ratioAt = detail.captions[1]!.text.indexOf(ratio);
+  return {
+    ...detail,
+    analysis: {
+      ...detail.analysis,
+      claims: detail.analysis.claims.map((claim) =>
+        claim.id === second.id ? { ...claim, spans: [{ caption: 1, start: 0, end: "two fifty five sixty fifteens".length }] } : claim,
+      ),
+      repairs: [
+        {
+          id: "r1",
+          caption: 0,
+          spans: [{ caption: 0, start: at, end: at + heard.length }],
+          heard,
+          meant: "235/60R15",
+          rule: "tire-size-homophone",
+          sure: true,
+        },
+        {
+          id: "r2",
+          caption: 1,
+          spans: [{ caption: 1, start: ratioAt, end: ratioAt + ratio.length }],
+          heard: ratio,
+          meant: "4.11",
+          rule: "ratio",
+          sure: false,
+        },
+      ],
+    },
+    rulings: [
+      ...detail.rulings,
+      {
+        ...detail.rulings[0]!,
+        id: "0b6a5c1e-8f57-4a55-9d2c-2f6f0f9c3e09",
+        conflictKey: "measure:rear tire size",
+        decision: "recogniser-error",
+        side: 1,
+        rightWords: "two thirty five --> sixty fifteens",
+        reason: "Heard twice.",
+        topic: "rear tire size",
+        sideValues: ["235/60R15", "255/60R15"],
+      },
+    ],
+    openConflictKeys: [],
+  };
+}
+
+describe("corrected captions", () => {
+  const corrected = correctCaptions(repairedDetail());
+
+  test("sure repairs and ruled words are put in, doubtful repairs are not, and every change says why", () => {
+    expect(corrected.captions.map(({ text }) => text)).toEqual([
+      "the rears are 235/60R15",
+      "two thirty five --> sixty fifteens in the back & <b>four eleven</b> gears",
+      "this has the three seventy three",
+    ]);
+    expect(changesList(corrected)).toBe(
+      'Caption 1 (0:00): "to 35 60 15s" is now "235/60R15"; number repaired (tire-size-homophone).\n' +
+        'Caption 2 (0:30): "two fifty five sixty fifteens" is now "two thirty five --> sixty fifteens"; ruled a recogniser\'s error by RT: Heard twice.\n',
+    );
+  });
+
+  test("a recording without repairs or rulings keeps its captions, and says that nothing changed", () => {
+    const detail = sampleDetail();
+    const plain = correctCaptions(detail);
+    expect(plain.captions.map(({ text }) => text)).toEqual(detail.captions.map(({ text }) => text));
+    expect(changesList(plain)).toBe("No caption was changed.\n");
+  });
+
+  test("the reference parser reads the WebVTT, comments and all, without an error", () => {
+    const { cues, errors } = new WebVTTParser().parse(correctedWebvtt(corrected));
+    expect(errors).toEqual([]);
+    expect(cues.map(({ startTime, endTime }) => [startTime, endTime])).toEqual([
+      [0, 30],
+      [30, 75],
+      [75, 120],
+    ]);
+  });
+
+  test("another library reads both files alike, with the words as they were meant", async () => {
+    // media-captions 1.0.4, SRT and WebVTT parsers.
+    const unescaped = (text: string) => text.replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&amp;", "&");
+    const vtt = await parseText(correctedWebvtt(corrected), { type: "vtt" });
+    const srt = await parseText(correctedSrt(corrected), { type: "srt" });
+    expect(vtt.errors).toEqual([]);
+    expect(srt.errors).toEqual([]);
+    expect(srt.cues.map(({ startTime, endTime }) => [startTime, endTime])).toEqual(
+      vtt.cues.map(({ startTime, endTime }) => [startTime, endTime]),
+    );
+    expect(vtt.cues.map(({ text }) => unescaped(text))).toEqual(corrected.captions.map(({ text }) => text));
+    // SRT has no escapes: the arrow that would end a timing line is written as one character.
+    expect(srt.cues.map(({ text }) => text)).toEqual(corrected.captions.map(({ text }) => text.replace("-->", "→")));
+  });
+
+  test("SRT has its counter, comma and hours", () => {
+    // FACTS 7.3: "HH:MM:SS,mmm --> HH:MM:SS,mmm" (srt-validator's doc/srt-spec.md).
+    expect(correctedSrt(corrected).split("\n").slice(0, 4)).toEqual(["1", "00:00:00,000 --> 00:00:30,000", "the rears are 235/60R15", ""]);
+  });
+});
+
+describe("what was settled", () => {
+  test("overlay captions put the overruled claim right at its moment, and the reference parser reads them", () => {
+    const { cues, errors } = new WebVTTParser().parse(overlayWebvtt(sampleDetail()));
+    expect(errors).toEqual([]);
+    expect(cues).toHaveLength(1);
+    expect(cues[0]).toMatchObject({ id: "correction-1", startTime: 80, text: "Correction: final drive ratio is 4.11:1, not 3.73:1." });
+    expect(cues[0]!.endTime - cues[0]!.startTime).toBeGreaterThanOrEqual(4);
+    expect(overlayWebvtt(sampleDetail())).toContain(
+      "NOTE\n3.73:1 was said; 4.11:1 stands by RT on 2026-01-06: Tag on the cover reads 37 over 9.",
+    );
+  });
+
+  test("a recogniser's error puts nothing right over the video: the speaker said it well", () => {
+    expect(overlayWebvtt(repairedDetail())).not.toContain("235/60R15");
+  });
+
+  test("the text names what is right with its reason, and what is still open without a value", () => {
+    expect(correctionText(sampleDetail())).toBe(
+      "Corrections to what is said in this video:\n" +
+        "1:20 Final drive ratio: 3.73:1 was said; 4.11:1 is right (Tag on the cover reads 37 over 9).\n" +
+        "\n" +
+        "Not yet checked; ask before you rely on it:\n" +
+        "Rear tire size (0:12, 0:31)\n",
+    );
+  });
+
+  test("without a ruling nothing is put right, and the files say so", () => {
+    const detail = { ...sampleDetail(), rulings: [], openConflictKeys: [] };
+    expect(correctionText(detail)).toBe("No correction to what is said in this video.\n");
+    const { cues, errors } = new WebVTTParser().parse(overlayWebvtt(detail));
+    expect([cues, errors]).toEqual([[], []]);
+  });
+});
