@@ -4,6 +4,7 @@ import { findCountsOff } from "./counted-off/index.ts";
 import { frameSpeech, markSetAgainst } from "./framing/index.ts";
 import { findMentions } from "./lexicon/find-mentions.ts";
 import { recutAtParts } from "./lexicon/recut-sentences.ts";
+import { findBuiltMonths } from "./measures/built-months.ts";
 import { findMeasures } from "./measures/find-measures.ts";
 import { mapSpeech } from "./measures/surroundings.ts";
 import { findQualityClaims } from "./qualities/index.ts";
@@ -23,9 +24,14 @@ export function findClaims({ speech: heard, numbers, zones }: ClaimsInput): { cl
   const mentions = findMentions(heard);
   const speech = recutAtParts(heard, mentions, numbers);
   const frames = frameSpeech(speech);
-  const measures = findMeasures(mapSpeech(speech, mentions, zones, numbers), numbers, frames);
+  const map = mapSpeech(speech, mentions, zones, numbers);
+  const measures = findMeasures(map, numbers, frames);
+  const builtMonths = findBuiltMonths(map, frames, measures.claims);
   const qualities = findQualityClaims({ speech, frames, mentions, zones });
   const counts = findCountsOff({ speech, frames, mentions, zones });
   const ratings = findRatings({ speech, frames, numbers, mentions, zones });
-  return { claims: markSetAgainst([...measures.claims, ...qualities, ...counts, ...ratings], speech), repairs: [...measures.repairs] };
+  return {
+    claims: markSetAgainst([...measures.claims, ...builtMonths, ...qualities, ...counts, ...ratings], speech),
+    repairs: [...measures.repairs],
+  };
 }

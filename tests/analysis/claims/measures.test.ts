@@ -285,7 +285,12 @@ const sumsAndPapers: readonly Row[] = [
   { why: "an early one of its year", heard: "So it's an early 1969.", zone: "documents", told: ["vehicle - year 1969 -"] },
   { why: "money offered", heard: "I had a fella offer me 31,000 at a fairground.", zone: "opening", told: [] },
   { why: "a stock number", heard: "Stock number is 4,417.", zone: "closing", told: [] },
-  { why: "mileage on an MOT", heard: "MOT here, sixty two thousand on that one.", zone: "documents", told: ["title - mileage 62000 mi"] },
+  {
+    why: "mileage on an MOT",
+    heard: "MOT here, sixty two thousand on that one.",
+    zone: "documents",
+    told: ["odometer - mileage 62000 mi"],
+  },
   {
     why: "the spare's own tire",
     heard: "Spare's here, the skinny one, 155 80 13 on a steel wheel.",
@@ -408,7 +413,7 @@ const sumsAndPapers: readonly Row[] = [
     why: "an MOT's own mileage",
     heard: "An MOT from 1989 at thirty one thousand.",
     zone: "documents",
-    told: ["title - date 1989 -", "title - mileage 31000 mi"],
+    told: ["title - date 1989 -", "odometer - mileage 31000 mi"],
   },
   { why: "a plural and its count", heard: "LED lamps, two, and the plate lights are LED.", zone: "rear", told: ["lights - count 2 -"] },
   {

@@ -167,7 +167,7 @@ export const dateRules: readonly NumberRule[] = [
       const inFigures = line.pieces[first]!.written === "digits" && line.pieces[first + 1]?.written === "digits";
       if (/^[1-9]$/.test(month) && !joint && !inFigures) return [];
       if (
-        !/(?:built|manufactured|build date|date of manufacture|tag says|sticker says|label says|plate says)(?: (?:in|on|is|says|of))? $/.test(
+        !/(?:built|manufactured|build date|date of manufacture|(?:tag|sticker|label|plate|jamb)(?: \S+){0,4}? says)(?: (?:in|on|is|says|of))? $/.test(
           line.text.slice(Math.max(0, line.starts[first]! - 40), line.starts[first]),
         )
       )

@@ -152,6 +152,14 @@ export const dateSlots = [
         score: 0.7,
       },
       {
+        // "So, Hatherby Linnet, 1973, green": four figures said in the summing up, and nothing they could belong to.
+        zones: ["closing"],
+        said: /^(?:19|20)\d\d$/,
+        before: /(?<!\b(?:in|since|from|of|until|till|by|to|at|for|model|number|code|a|an|the|about|asking|it's))$/,
+        unless: new RegExp(`${notYear.source}|\\bcall\\b|\\bphone\\b|\\btext\\b|\\b(?:${work})\\b|\\bbought\\b|\\bthing\\b`),
+        score: 0.6,
+      },
+      {
         zones: ["closing"],
         before: opensYear,
         unless: new RegExp(`${notYear.source}|\\bsince\\b|\\b(?:${work})\\b|\\bbought\\b|\\bcall\\b|\\bphone\\b`),
@@ -182,6 +190,29 @@ export const dateSlots = [
     example: { heard: "it's titled a 1985", value: 1985 },
   },
   {
+    name: "year on the title, told after it",
+    component: "title",
+    part: "title",
+    attribute: "year",
+    unit: null,
+    need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
+    unless: /\bmiles\b|\bowner|\bbuild\b|\bbuilt\b|\bsticker\b/,
+    cues: [
+      {
+        before: /\btitle(?:'s| is)?\b[^#]{0,46}\b(?:it says|says|it reads|reads|it shows|shows|says it's)(?: an?)?$/,
+        zones: ["documents"],
+        score: 1.35,
+      },
+      {
+        before: /\btitle(?:'s| is)?\b[^#]{0,30}\b(?:it's|it is|she's|as)(?: an?)?$/,
+        after: /^on (?:there|it|here|the paper|that)\b/,
+        zones: ["documents"],
+        score: 1.35,
+      },
+    ],
+    example: { heard: "title's clean it says seventy nine", value: 1979, zone: "documents" },
+  },
+  {
     name: "date of registration",
     component: "title",
     part: "registered",
@@ -209,6 +240,14 @@ export const dateSlots = [
         said: /^(?!'?\d\d$|(?:twent|thirt|fort|fift|sixt|sevent|eight|ninet)y(?: \w+)?$)/,
         unless: /\btires?\b|\bpsi\b|\bpounds\b|\bpaint\b|\bcode\b|\b(?:so|makes it|it's|that's) an? #/,
         score: 1.25,
+      },
+      {
+        // "Plate says 10 47": a month and a year, as on a plate.
+        before: /\b(?:plate|tag|sticker|label|jamb)\b[^.#]{0,24}\b(?:says|reads|shows)$/,
+        said: /^(?:\d{1,2}|\w+) (?:of )?\S+$/,
+        unless: /\btires?\b|\bpsi\b|\bpounds\b|\bpaint\b|\bcode\b|\btitle\b|\bplate #/,
+        zones: ["documents", "driver-side", "opening"],
+        score: 1.1,
       },
       {
         after: /^(?:build|built|car|truck)\b/,

@@ -274,6 +274,7 @@ export const odometerSlots = [
         score: 0.9,
       },
     ],
+    value: (reading, said) => (reading.kind === "year" && !/hundred|thousand/.test(said) ? undefined : reading.value),
     example: { heard: "on the title application it says 92,157", value: 92157 },
   },
   {
