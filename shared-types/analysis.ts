@@ -155,6 +155,30 @@ export const StockSheetDenial = z.strictObject({
 });
 export type StockSheetDenial = z.infer<typeof StockSheetDenial>;
 
+/** A claim that the dealer's own record bears out. */
+export const StockSheetSupport = z.strictObject({
+  id: z.string(),
+  key: z.string(),
+  field: z.string(),
+  /** What the field tells ("mileage"): a field may tell several things. */
+  topic: z.string(),
+  sheetValue: z.string(),
+  claims: z.array(z.string()).min(1),
+  why: z.string(),
+});
+export type StockSheetSupport = z.infer<typeof StockSheetSupport>;
+
+/** Something that the dealer's own record tells and no claim speaks of. */
+export const StockSheetSilence = z.strictObject({
+  id: z.string(),
+  key: z.string(),
+  field: z.string(),
+  topic: z.string(),
+  sheetValue: z.string(),
+  why: z.string(),
+});
+export type StockSheetSilence = z.infer<typeof StockSheetSilence>;
+
 export const DoubtfulCaption = z.strictObject({ caption: CaptionIndex, why: z.string() });
 export type DoubtfulCaption = z.infer<typeof DoubtfulCaption>;
 
@@ -205,6 +229,8 @@ export const Analysis = z.strictObject({
   conflicts: z.array(Conflict),
   remarks: z.array(Remark),
   denials: z.array(StockSheetDenial),
+  supports: z.array(StockSheetSupport),
+  silences: z.array(StockSheetSilence),
   promises: z.array(SpokenPromise),
   questions: z.array(CoverageQuestion),
   doubtful: z.array(DoubtfulCaption),
@@ -244,5 +270,9 @@ export const AnalysisDocument = z.strictObject({
   repairs: z.array(z.strictObject({ caption: CaptionIndex, heard: z.string(), meant: z.string() })),
   unreliable: z.array(z.strictObject({ caption: CaptionIndex, why: z.string() })),
   remarks: z.array(Remark),
+  /** Only where a stock sheet was given. */
+  stockSheet: z
+    .strictObject({ denies: z.array(StockSheetDenial), supports: z.array(StockSheetSupport), unspoken: z.array(StockSheetSilence) })
+    .optional(),
 });
 export type AnalysisDocument = z.infer<typeof AnalysisDocument>;

@@ -14,7 +14,7 @@ import {
 } from "./vocabulary.ts";
 
 /** Version of the exported JSON's form. */
-export const conditionIndexVersion = 1;
+export const conditionIndexVersion = 2;
 
 const IndexMoment = z.strictObject({ start: Seconds, quote: z.string() });
 
@@ -90,6 +90,12 @@ export const ConditionIndex = z.strictObject({
   ),
   /** Claims that the dealer's own record does not bear out. */
   denials: z.array(z.strictObject({ field: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(IndexMoment) })),
+  /** Claims that it bears out. */
+  supports: z.array(
+    z.strictObject({ field: z.string(), topic: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(IndexMoment) }),
+  ),
+  /** What it tells and no claim speaks of. */
+  unspoken: z.array(z.strictObject({ field: z.string(), topic: z.string(), sheetValue: z.string(), why: z.string() })),
   cautions: z.array(z.string()),
 });
 export type ConditionIndex = z.infer<typeof ConditionIndex>;

@@ -35,6 +35,9 @@ export const exportFormats = [
   "index-csv",
   "index-json",
   "index-schema",
+  "record-html",
+  "record-json",
+  "record-schema",
 ] as const;
 export const ExportFormat = z.enum(exportFormats);
 export type ExportFormat = z.infer<typeof ExportFormat>;

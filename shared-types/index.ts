@@ -8,4 +8,6 @@ export * from "./marked-zones.ts";
 export * from "./misheard.ts";
 export * from "./problem.ts";
 export * from "./recording.ts";
+export * from "./review-record.ts";
+export * from "./stock-sheet.ts";
 export * from "./vocabulary.ts";

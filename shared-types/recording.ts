@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { Analysis, Caption, CaptionIndex, Seconds, StockSheetFields, TranscriptFormat } from "./analysis.ts";
+import { SheetMeanings } from "./stock-sheet.ts";
 import { BodyStyle, ComponentName, Grade, PositionName, RulingDecision, ZoneName } from "./vocabulary.ts";
 
 export const RecordingId = z.uuid();
@@ -137,6 +138,8 @@ export const RecordingDetail = z.strictObject({
   transcriptFormat: TranscriptFormat,
   videoFile: z.string().nullable(),
   stockSheet: StockSheetFields.nullable(),
+  /** What the sheet's columns mean; null where the sheet came in before that was kept, and their names tell. */
+  sheetMeanings: SheetMeanings.nullable(),
   captions: z.array(Caption),
   analysis: Analysis,
   lap: z.array(LapSpan),

@@ -1,4 +1,4 @@
-import type { Analysis, Claim, Repair, StockSheetFields, Transcript } from "../../shared-types/index.ts";
+import type { Analysis, Claim, Repair, SheetMeanings, StockSheetFields, Transcript } from "../../shared-types/index.ts";
 import { proposeChapters } from "./chapters/propose-chapters.ts";
 import { findClaims } from "./claims/find-claims.ts";
 import { frameSpeech } from "./claims/framing/index.ts";
@@ -10,11 +10,13 @@ import { hearSpeech } from "./transcript/hear-speech.ts";
 import { findZones } from "./zones/find-zones.ts";
 
 /** Raised whenever the rules change what they find; a stored analysis of an older version is made anew. */
-export const analysisVersion = 2;
+export const analysisVersion = 3;
 
 export interface AnalysisOptions {
   /** The dealer's own record, if there is one: claims are held against it. */
   readonly stockSheet: StockSheetFields | null;
+  /** What its columns mean, where that was settled; else their names tell. */
+  readonly sheetMeanings?: SheetMeanings | null;
   /** ISO 8601 date of the recording, where it is known: a tire made after it cannot be on the vehicle. */
   readonly recordedOn: string | null;
   /** Doubtful captions that a person holds for speech: they are read like any other. */
@@ -39,7 +41,7 @@ export function analyse(transcript: Transcript, options: AnalysisOptions, onPass
   onPass("zones", 3, passCount);
   const { claims, repairs } = numbered(findClaims({ speech, numbers, zones }));
   onPass("claims", 4, passCount);
-  const { conflicts, remarks, denials } = compareClaims({ claims, zones, duration: speech.duration, ...options });
+  const { conflicts, remarks, denials, supports, silences } = compareClaims({ claims, zones, duration: speech.duration, ...options });
   onPass("comparison", 5, passCount);
   const promises = findPromises(speech, frameSpeech(speech), claims);
   const questions = askCoverage(zones, claims);
@@ -54,6 +56,8 @@ export function analyse(transcript: Transcript, options: AnalysisOptions, onPass
     conflicts,
     remarks,
     denials,
+    supports,
+    silences,
     promises,
     questions,
     doubtful: [...speech.doubtful],

@@ -8,7 +8,7 @@ import {
   type RecordingDetail,
   type Ruling,
 } from "../../shared-types/index.ts";
-import { chapterMarks } from "./chapter-marks.ts";
+import { chapterMarks } from "./chapters/chapter-marks.ts";
 
 /**
  * The condition index of a recording as it stands.
@@ -97,6 +97,14 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
       };
     }),
     denials: analysis.denials.map(({ field, sheetValue, why, claims }) => ({ field, sheetValue, why, moments: momentsOf(claims) })),
+    supports: analysis.supports.map(({ field, topic, sheetValue, why, claims }) => ({
+      field,
+      topic,
+      sheetValue,
+      why,
+      moments: momentsOf(claims),
+    })),
+    unspoken: analysis.silences.map(({ field, topic, sheetValue, why }) => ({ field, topic, sheetValue, why })),
     cautions: Object.values(cautions),
   };
 }

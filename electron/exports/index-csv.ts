@@ -86,6 +86,19 @@ export function indexCsv(index: ConditionIndex): string {
         note: denial.why,
       }),
     ),
+    ...index.supports.map(
+      (support): Row => ({
+        kind: "stock sheet",
+        ...moment({ start: Math.min(...support.moments.map((at) => at.start)) }),
+        status: "borne out",
+        value: support.sheetValue,
+        text: support.field,
+        note: support.why,
+      }),
+    ),
+    ...index.unspoken.map(
+      (fact): Row => ({ kind: "stock sheet", status: "not spoken", value: fact.sheetValue, text: fact.field, note: fact.why }),
+    ),
   ];
   return stringify(rows, { header: true, columns: [...columns], bom: true, record_delimiter: "windows", escape_formulas: true });
 }

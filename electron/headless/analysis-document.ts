@@ -1,7 +1,10 @@
 import type { Analysis, AnalysisDocument, Transcript } from "../../shared-types/index.ts";
 
-/** The analysis as `npm run analyze` prints it: the contract's keys, seconds rounded to milliseconds. */
-export function analysisDocument(file: string, transcript: Transcript, analysis: Analysis): AnalysisDocument {
+/**
+ * The analysis as `npm run analyze` prints it: the contract's keys, seconds rounded to milliseconds.
+ * @param withSheet whether a stock sheet was given: what it denies, supports and tells alone then stands under a key of its own.
+ */
+export function analysisDocument(file: string, transcript: Transcript, analysis: Analysis, withSheet = false): AnalysisDocument {
   return {
     version: 1,
     source: { file, format: transcript.format, captions: transcript.captions.length, duration: toMilliseconds(transcript.duration) },
@@ -29,6 +32,7 @@ export function analysisDocument(file: string, transcript: Transcript, analysis:
     repairs: analysis.repairs.map(({ caption, heard, meant }) => ({ caption, heard, meant })),
     unreliable: analysis.doubtful,
     remarks: analysis.remarks,
+    ...(withSheet ? { stockSheet: { denies: analysis.denials, supports: analysis.supports, unspoken: analysis.silences } } : {}),
   };
 }
 

@@ -1,8 +1,8 @@
 import { type Conflict, type RecordingDetail, timeLabel, valueLabel, zoneLabels } from "../../shared-types/index.ts";
 
 /** What a person wants to know after a run without a window: zones, claims, repairs, and each conflict with its quotes and times. */
-export function summaryLines({ summary, analysis, lap }: RecordingDetail): string[] {
-  const { claims, repairs, conflicts, denials, doubtful, remarks } = analysis;
+export function summaryLines({ summary, analysis, lap, sheetMeanings }: RecordingDetail): string[] {
+  const { claims, repairs, conflicts, denials, supports, silences, doubtful, remarks } = analysis;
   const unsure = repairs.filter((repair) => !repair.sure).length;
   return [
     `${summary.title}: ${timeLabel(summary.duration)}, ${summary.counts.captions} captions`,
@@ -13,8 +13,17 @@ export function summaryLines({ summary, analysis, lap }: RecordingDetail): strin
     `Conflicts: ${conflicts.length}`,
     ...conflicts.flatMap((conflict) => conflictLines(conflict, claims)),
     ...(denials.length ? [`The stock sheet denies: ${denials.length}`, ...denials.map((denial) => `  ${denial.why}`)] : []),
+    ...(supports.length ? [`The stock sheet bears out: ${supports.length}`, ...supports.map((support) => `  ${support.why}`)] : []),
+    ...(silences.length ? [`On the stock sheet, not spoken: ${silences.length}`, ...silences.map((silence) => `  ${silence.why}`)] : []),
+    ...leftOut(sheetMeanings),
     ...(remarks.length ? [`Remarks: ${remarks.length}`, ...remarks.map((remark) => `  ${remark.topic}: ${remark.why}`)] : []),
   ];
+}
+
+/** Columns of the sheet that no claim was held against: nobody was asked what they mean, or a person left them out. */
+function leftOut(meanings: RecordingDetail["sheetMeanings"]): string[] {
+  const fields = Object.entries(meanings ?? {}).flatMap(([field, meaning]) => (meaning === null ? [field] : []));
+  return fields.length ? [`Columns of the stock sheet left out: ${fields.join(", ")}`] : [];
 }
 
 function conflictLines(conflict: Conflict, claims: RecordingDetail["analysis"]["claims"]): string[] {

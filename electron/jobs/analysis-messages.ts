@@ -1,10 +1,11 @@
-import type { Analysis, StockSheetFields, Transcript } from "../../shared-types/index.ts";
+import type { Analysis, SheetMeanings, StockSheetFields, Transcript } from "../../shared-types/index.ts";
 
 /** What the worker is asked. */
 export interface AnalysisRequest {
   readonly job: number;
   readonly transcript: Transcript;
   readonly stockSheet: StockSheetFields | null;
+  readonly sheetMeanings: SheetMeanings | null;
   readonly recordedOn: string | null;
   readonly trustedCaptions: readonly number[];
   /** One Int32 that becomes 1 when the job is cancelled; the worker looks at it between passes. */

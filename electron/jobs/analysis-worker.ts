@@ -8,14 +8,14 @@ const port = parentPort;
 if (!port) throw new Error("analysis-worker.ts runs as a worker thread only.");
 const tell = (message: AnalysisMessage): void => port.postMessage(message);
 
-port.on("message", ({ job, transcript, stockSheet, recordedOn, trustedCaptions, cancelled }: AnalysisRequest) => {
+port.on("message", ({ job, transcript, stockSheet, sheetMeanings, recordedOn, trustedCaptions, cancelled }: AnalysisRequest) => {
   const flag = new Int32Array(cancelled);
   const stopIfCancelled = () => {
     if (Atomics.load(flag, 0) === 1) throw new Cancelled();
   };
   try {
     stopIfCancelled();
-    const analysis = analyse(transcript, { stockSheet, recordedOn, trustedCaptions }, (pass, done, of) => {
+    const analysis = analyse(transcript, { stockSheet, sheetMeanings, recordedOn, trustedCaptions }, (pass, done, of) => {
       stopIfCancelled();
       tell({ kind: "pass", job, pass, done, of });
     });

@@ -1,5 +1,5 @@
 import { Worker } from "node:worker_threads";
-import type { Analysis, StockSheetFields, Transcript } from "../../shared-types/index.ts";
+import type { Analysis, SheetMeanings, StockSheetFields, Transcript } from "../../shared-types/index.ts";
 import type { AnalysisMessage, AnalysisRequest } from "./analysis-messages.ts";
 
 /** Thrown to whoever waits for an analysis that was stopped. */
@@ -13,6 +13,8 @@ export class AnalysisCancelled extends Error {
 export interface AnalysisWork {
   readonly transcript: Transcript;
   readonly stockSheet: StockSheetFields | null;
+  /** What the sheet's columns mean, where that was settled; else their names tell. */
+  readonly sheetMeanings?: SheetMeanings | null;
   readonly recordedOn: string | null;
   /** Doubtful captions that a person holds for speech. */
   readonly trustedCaptions?: readonly number[];
@@ -89,7 +91,7 @@ export function createAnalysisRunner(workerFile: URL = defaultWorkerFile()): Ana
   };
 
   return {
-    run: ({ transcript, stockSheet, recordedOn, trustedCaptions = [], onPass, signal }) =>
+    run: ({ transcript, stockSheet, sheetMeanings = null, recordedOn, trustedCaptions = [], onPass, signal }) =>
       new Promise<Analysis>((resolve, reject) => {
         if (signal?.aborted) {
           reject(new AnalysisCancelled());
@@ -115,7 +117,7 @@ export function createAnalysisRunner(workerFile: URL = defaultWorkerFile()): Ana
         });
         worker ??= start();
         worker.ref();
-        worker.postMessage({ job, transcript, stockSheet, recordedOn, trustedCaptions, cancelled } satisfies AnalysisRequest);
+        worker.postMessage({ job, transcript, stockSheet, sheetMeanings, recordedOn, trustedCaptions, cancelled } satisfies AnalysisRequest);
       }),
     version: () =>
       new Promise<number>((resolve, reject) => {

@@ -11,6 +11,7 @@ import { Refusal } from "./refusal.ts";
 import { rulingsTable } from "./rulings.ts";
 import { searchTable } from "./search-entries.ts";
 import { settingsTable } from "./settings.ts";
+import { sheetChoicesTable } from "./sheet-choices.ts";
 import { trustedCaptionsTable } from "./trusted-captions.ts";
 import { zoneSpansTable } from "./zone-spans.ts";
 
@@ -47,6 +48,7 @@ export function openLibrary(file: string) {
     zoneSpans: zoneSpansTable(database),
     findings: findingsTable(database),
     rulings: rulingsTable(database),
+    sheetChoices: sheetChoicesTable(database),
     trustedCaptions: trustedCaptionsTable(database),
     edits: editsTable(database),
     search: searchTable(database),

@@ -54,6 +54,11 @@ const lists = {
     "stock_sheet_denials",
     { id: "id", key: "key", field: "field", sheetValue: "sheet_value", claims: ["claims", "json"], why: "why" },
   ],
+  supports: [
+    "stock_sheet_supports",
+    { id: "id", key: "key", field: "field", topic: "topic", sheetValue: "sheet_value", claims: ["claims", "json"], why: "why" },
+  ],
+  silences: ["stock_sheet_silences", { id: "id", key: "key", field: "field", topic: "topic", sheetValue: "sheet_value", why: "why" }],
   promises: [
     "spoken_promises",
     {
@@ -84,6 +89,8 @@ export function proposalTables(database: Database.Database) {
     conflicts: table("conflicts"),
     remarks: table("remarks"),
     denials: table("denials"),
+    supports: table("supports"),
+    silences: table("silences"),
     promises: table("promises"),
     questions: table("questions"),
     doubtful: table("doubtful"),
@@ -95,6 +102,7 @@ export function proposalTables(database: Database.Database) {
   const insertSide = database.prepare(
     "INSERT OR IGNORE INTO conflict_claims (recording_id, claim_id, conflict_key, side) VALUES (?, ?, ?, ?)",
   );
+  const markOutdated = database.prepare("UPDATE analyses SET analysis_version = 0 WHERE recording_id = ?");
   const countClaims = database.prepare("SELECT count(*) FROM claims WHERE recording_id = ?").pluck();
   const outdated = database
     .prepare<[number], string>(
@@ -114,6 +122,8 @@ export function proposalTables(database: Database.Database) {
       tables.conflicts.addAll(recordingId, analysis.conflicts);
       tables.remarks.addAll(recordingId, analysis.remarks);
       tables.denials.addAll(recordingId, analysis.denials);
+      tables.supports.addAll(recordingId, analysis.supports);
+      tables.silences.addAll(recordingId, analysis.silences);
       tables.promises.addAll(recordingId, analysis.promises);
       tables.questions.addAll(recordingId, analysis.questions);
       tables.doubtful.addAll(recordingId, analysis.doubtful);
@@ -136,6 +146,8 @@ export function proposalTables(database: Database.Database) {
         conflicts: tables.conflicts.of(recordingId),
         remarks: tables.remarks.of(recordingId),
         denials: tables.denials.of(recordingId),
+        supports: tables.supports.of(recordingId),
+        silences: tables.silences.of(recordingId),
         promises: tables.promises.of(recordingId),
         questions: tables.questions.of(recordingId),
         doubtful: tables.doubtful.of(recordingId),
@@ -150,6 +162,10 @@ export function proposalTables(database: Database.Database) {
     claims: (recordingId: string): Claim[] => tables.claims.of(recordingId),
     conflicts: (recordingId: string) => tables.conflicts.of(recordingId),
     countClaims: (recordingId: string): number => countClaims.get(recordingId) as number,
+    /** Keeps the analysis for reading and has it made anew by whoever catches up. */
+    markOutdated: (recordingId: string): void => {
+      markOutdated.run(recordingId);
+    },
     /** Recordings that were never analysed or by another version of the analysis. */
     outdated: (analysisVersion: number): string[] => outdated.all(analysisVersion),
   };

@@ -1,5 +1,5 @@
 import type Database from "better-sqlite3";
-import type { StockSheetFields, TranscriptFormat, Vehicle } from "../../shared-types/index.ts";
+import type { SheetField, SheetMeanings, StockSheetFields, TranscriptFormat, Vehicle } from "../../shared-types/index.ts";
 
 export interface RecordingVideo {
   /** Absolute, or relative to the library's folder where the library keeps the video itself. */
@@ -26,6 +26,10 @@ export interface RecordingRow {
   readonly transcriptEnd: number;
   readonly video: RecordingVideo | null;
   readonly stockSheet: StockSheetFields | null;
+  /** The header's form that the sheet came in; null without a sheet, and for one that came in before forms were kept. */
+  readonly sheetForm: string | null;
+  /** What each of the sheet's columns means; null where `sheetForm` is. */
+  readonly sheetMeanings: SheetMeanings | null;
 }
 
 interface Columns {
@@ -45,16 +49,19 @@ interface Columns {
   video_path: string | null;
   video_name: string | null;
   video_media_type: string | null;
+  stock_sheet_form: string | null;
 }
 
 export function recordingsTable(database: Database.Database) {
   const insert = database.prepare(
     `INSERT INTO recordings (id, title, stock_number, vehicle_name, vehicle_year, body_style, drive, duration, recorded_on, imported_at,
-      transcript_file, transcript_format, transcript_end, video_path, video_name, video_media_type)
+      transcript_file, transcript_format, transcript_end, video_path, video_name, video_media_type, stock_sheet_form)
      VALUES (@id, @title, @stock_number, @vehicle_name, @vehicle_year, @body_style, @drive, @duration, @recorded_on, @imported_at,
-      @transcript_file, @transcript_format, @transcript_end, @video_path, @video_name, @video_media_type)`,
+      @transcript_file, @transcript_format, @transcript_end, @video_path, @video_name, @video_media_type, @stock_sheet_form)`,
   );
-  const insertField = database.prepare("INSERT INTO stock_sheet_fields (recording_id, position, field, value) VALUES (?, ?, ?, ?)");
+  const insertField = database.prepare(
+    "INSERT INTO stock_sheet_fields (recording_id, position, field, value, meaning) VALUES (?, ?, ?, ?, ?)",
+  );
   const insertOriginal = database.prepare("INSERT INTO transcript_originals (recording_id, bytes) VALUES (?, ?)");
   const selectOriginal = database.prepare<[string], Buffer>("SELECT bytes FROM transcript_originals WHERE recording_id = ?").pluck();
   const selectByOriginal = database
@@ -62,9 +69,11 @@ export function recordingsTable(database: Database.Database) {
       `SELECT id FROM transcript_originals JOIN recordings ON id = recording_id WHERE bytes = ? ORDER BY imported_at DESC LIMIT 1`,
     )
     .pluck();
-  const selectFields = database.prepare<[string], { field: string; value: string }>(
-    "SELECT field, value FROM stock_sheet_fields WHERE recording_id = ? ORDER BY position",
+  const selectFields = database.prepare<[string], { field: string; value: string; meaning: SheetField | null }>(
+    "SELECT field, value, meaning FROM stock_sheet_fields WHERE recording_id = ? ORDER BY position",
   );
+  const setForm = database.prepare("UPDATE recordings SET stock_sheet_form = ? WHERE id = ?");
+  const setMeaning = database.prepare("UPDATE stock_sheet_fields SET meaning = ? WHERE recording_id = ? AND field = ?");
   const selectOne = database.prepare<[string], Columns>("SELECT * FROM recordings WHERE id = ?");
   const selectAll = database.prepare<[], Columns>("SELECT * FROM recordings ORDER BY imported_at DESC, rowid DESC");
   const describe = database.prepare(
@@ -98,6 +107,8 @@ export function recordingsTable(database: Database.Database) {
           ? null
           : { path: columns.video_path, name: columns.video_name ?? "", mediaType: columns.video_media_type ?? "" },
       stockSheet: fields.length === 0 ? null : Object.fromEntries(fields.map(({ field, value }) => [field, value])),
+      sheetForm: columns.stock_sheet_form,
+      sheetMeanings: columns.stock_sheet_form === null ? null : Object.fromEntries(fields.map(({ field, meaning }) => [field, meaning])),
     };
   };
 
@@ -115,10 +126,11 @@ export function recordingsTable(database: Database.Database) {
         video_path: row.video?.path ?? null,
         video_name: row.video?.name ?? null,
         video_media_type: row.video?.mediaType ?? null,
+        stock_sheet_form: row.sheetForm,
       });
       insertOriginal.run(row.id, Buffer.from(transcriptBytes));
       for (const [position, [field, value]] of Object.entries(row.stockSheet ?? {}).entries())
-        insertField.run(row.id, position, field, value);
+        insertField.run(row.id, position, field, value, row.sheetMeanings?.[field] ?? null);
     },
     get(id: string): RecordingRow | undefined {
       const columns = selectOne.get(id);
@@ -139,6 +151,11 @@ export function recordingsTable(database: Database.Database) {
     },
     setDuration: (id: string, seconds: number): void => {
       setDuration.run(seconds, id);
+    },
+    /** Settles what the columns of a kept sheet mean; the sheet itself stays as it came. */
+    setSheetMeanings: (id: string, form: string, meanings: SheetMeanings): void => {
+      setForm.run(form, id);
+      for (const [field, meaning] of Object.entries(meanings)) setMeaning.run(meaning, id, field);
     },
     /** Takes everything of the recording with it, people's work included. */
     remove: (id: string): void => {

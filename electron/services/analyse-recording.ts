@@ -12,12 +12,16 @@ export interface Analyst {
   readonly stop: (recordingId: string) => void;
   /** Analyses, one by one, what was never analysed or by another version; failures go to the log. */
   readonly catchUp: () => Promise<void>;
+  /** The same behind the back of whoever asks; `idle` resolves when it is done. */
+  readonly catchUpSoon: () => void;
+  readonly idle: () => Promise<void>;
   readonly close: () => void;
 }
 
 export function createAnalyst(parts: Parts): Analyst {
   const running = new Map<string, { readonly result: Promise<void>; readonly abort: AbortController }>();
   let closed = false;
+  let background: Promise<void> = Promise.resolve();
 
   const tellUnlessClosed = (what: string, failure: unknown) => {
     if (!closed) parts.log(`${what}: ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`);
@@ -31,24 +35,31 @@ export function createAnalyst(parts: Parts): Analyst {
     return result;
   };
 
+  const catchUp = async (): Promise<void> => {
+    if (closed || parts.library.recordings.count() === 0) return;
+    try {
+      const version = await parts.analysis.version();
+      for (const recordingId of parts.library.proposals.outdated(version)) {
+        if (closed) return;
+        await run(recordingId).catch((failure) => tellUnlessClosed(`Recording ${recordingId} could not be analysed`, failure));
+      }
+    } catch (failure) {
+      tellUnlessClosed("The analysis cannot run", failure);
+    }
+  };
+
   return {
     async analyse(recordingId) {
       await run(recordingId);
       return recordingDetail(parts, recordingId);
     },
     stop: (recordingId) => running.get(recordingId)?.abort.abort(),
-    async catchUp() {
-      if (parts.library.recordings.count() === 0) return;
-      try {
-        const version = await parts.analysis.version();
-        for (const recordingId of parts.library.proposals.outdated(version)) {
-          if (closed) return;
-          await run(recordingId).catch((failure) => tellUnlessClosed(`Recording ${recordingId} could not be analysed`, failure));
-        }
-      } catch (failure) {
-        tellUnlessClosed("The analysis cannot run", failure);
-      }
+    catchUp,
+    catchUpSoon() {
+      // Twice: a run that had begun before still knew the old state, and left its recording outdated.
+      background = background.then(catchUp).then(catchUp);
     },
+    idle: () => background,
     close() {
       closed = true;
       for (const { abort } of running.values()) abort.abort();
@@ -64,6 +75,7 @@ async function analyseAndStore(parts: Parts, recordingId: string, signal: AbortS
     const analysis = await parts.analysis.run({
       transcript,
       stockSheet: row.stockSheet,
+      sheetMeanings: row.sheetMeanings,
       // Nothing was filmed after it came into the library: without a date of its own, a recording is at most as young as that.
       recordedOn: row.recordedOn ?? row.importedAt.slice(0, "2026-05-01".length),
       trustedCaptions: library.trustedCaptions.of(recordingId).map(({ caption }) => caption),
@@ -72,8 +84,10 @@ async function analyseAndStore(parts: Parts, recordingId: string, signal: AbortS
     });
     library.transaction(() => {
       // Removed while it ran: there is nothing left to keep it with.
-      findRecording(parts, recordingId);
+      const now = findRecording(parts, recordingId);
       library.proposals.replace(recordingId, analysis, parts.now());
+      // Its sheet's columns were given another meaning meanwhile.
+      if (JSON.stringify(now.sheetMeanings) !== JSON.stringify(row.sheetMeanings)) library.proposals.markOutdated(recordingId);
       indexRecording(parts, recordingId);
     });
   } catch (failure) {

@@ -5,6 +5,7 @@ import { acceptZones, joinZones, moveBorder, paintZone, removeZone, retitleZone,
 import { previewExport, revealExports, writeExports } from "./export-recording.ts";
 import { importRecording } from "./import-recording.ts";
 import { describeRecording, removeRecording, takeMeasuredLength } from "./manage-recordings.ts";
+import { columnsOfRecording, lookAtSheet, mapSheet } from "./map-stock-sheet.ts";
 import type { Parts } from "./parts.ts";
 import { redo, undo } from "./record-edit.ts";
 import { findRecording, listRecordings, recordingDetail } from "./recording-detail.ts";
@@ -37,6 +38,9 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): 
     "recording.remove": (input) => removeRecording(parts, analyst, input),
     "recording.analyse": ({ id }) => analyst.analyse(id),
     "recording.measured": (input) => takeMeasuredLength(parts, input),
+    "stockSheet.look": (input) => lookAtSheet(parts, input),
+    "stockSheet.columns": (input) => columnsOfRecording(parts, input),
+    "stockSheet.map": (input) => mapSheet(parts, analyst, input),
     "zone.paint": (input) => paintZone(parts, input),
     "zone.accept": (input) => acceptZones(parts, input),
     "zone.moveBorder": (input) => moveBorder(parts, input),

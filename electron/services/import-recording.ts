@@ -1,8 +1,8 @@
 import { randomUUID } from "node:crypto";
-import { mkdirSync, readFileSync } from "node:fs";
+import { mkdirSync } from "node:fs";
 import { rm } from "node:fs/promises";
 import { extname, join } from "node:path";
-import type { Input, RecordingSummary, StockSheetFields, Transcript } from "../../shared-types/index.ts";
+import type { Input, RecordingSummary, Transcript } from "../../shared-types/index.ts";
 import type { RecordingVideo } from "../library/recordings.ts";
 import { readTranscript } from "../transcripts/read-transcript.ts";
 import { TranscriptError } from "../transcripts/transcript-error.ts";
@@ -10,13 +10,11 @@ import type { Analyst } from "./analyse-recording.ts";
 import { indexRecording } from "./index-for-search.ts";
 import type { KnownFile } from "./offered-files.ts";
 import type { Parts } from "./parts.ts";
-import { readStockSheet, recordedOn, withSheetDescription } from "./read-stock-sheet.ts";
+import { readOffered } from "./read-offered.ts";
+import { type ReadSheet, readSheetRow, recordedOn, withSheetDescription } from "./read-stock-sheet.ts";
 import { findRecording, recordingSummary } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
 import { videoMediaType } from "./video-kinds.ts";
-
-/** Most bytes of a transcript or a stock sheet: a spoken day is about a megabyte. */
-const longestText = 64 * 2 ** 20;
 
 /** The folder beside the library that takes received videos. */
 export const mediaFolder = "media";
@@ -31,17 +29,17 @@ export async function importRecording(parts: Parts, analyst: Analyst, input: Inp
   const videoFile = input.video === null ? null : files.find(input.video);
   const sheetFile = input.stockSheet === null ? null : files.find(input.stockSheet);
 
-  const transcriptBytes = readBounded(transcriptFile);
+  const transcriptBytes = readOffered(transcriptFile);
   if (!input.again) refuseKnown(parts, transcriptFile.name, transcriptBytes);
   const transcript = readWords(transcriptBytes, transcriptFile.name);
-  const stockSheet = sheetFile && readStockSheet(readBounded(sheetFile), sheetFile.name);
+  const sheet = sheetFile && readSheetRow(readOffered(sheetFile), sheetFile.name, input.stockNumber, library.sheetChoices);
   const mediaType = videoFile && videoMediaType(videoFile.path, videoFile.name);
 
-  const described = { ...input, ...withSheetDescription(input, stockSheet) };
+  const described = { ...input, ...withSheetDescription(input, sheet?.fields ?? null, sheet?.meanings ?? null) };
   const id = randomUUID();
   const video = videoFile && mediaType ? await placeVideo(parts, videoFile, id, mediaType) : null;
   try {
-    library.transaction(() => addRows(parts, { id, input: described, transcriptFile, transcriptBytes, transcript, video, stockSheet }));
+    library.transaction(() => addRows(parts, { id, input: described, transcriptFile, transcriptBytes, transcript, video, sheet }));
   } catch (failure) {
     if (videoFile?.received && video) await rm(join(library.folder, video.path), { force: true });
     throw failure;
@@ -77,10 +75,10 @@ interface NewRecording {
   readonly transcriptBytes: Uint8Array;
   readonly transcript: Transcript;
   readonly video: RecordingVideo | null;
-  readonly stockSheet: StockSheetFields | null;
+  readonly sheet: ReadSheet | null;
 }
 
-function addRows(parts: Parts, { id, input, transcriptFile, transcriptBytes, transcript, video, stockSheet }: NewRecording): void {
+function addRows(parts: Parts, { id, input, transcriptFile, transcriptBytes, transcript, video, sheet }: NewRecording): void {
   const { title, stockNumber, vehicle } = input;
   parts.library.recordings.add(
     {
@@ -89,13 +87,15 @@ function addRows(parts: Parts, { id, input, transcriptFile, transcriptBytes, tra
       stockNumber,
       vehicle,
       duration: transcript.duration,
-      recordedOn: recordedOn(stockSheet),
+      recordedOn: recordedOn(sheet?.fields ?? null, sheet?.meanings ?? null),
       importedAt: parts.now(),
       transcriptFile: transcriptFile.name,
       transcriptFormat: transcript.format,
       transcriptEnd: transcript.duration,
       video,
-      stockSheet,
+      stockSheet: sheet?.fields ?? null,
+      sheetForm: sheet?.form ?? null,
+      sheetMeanings: sheet?.meanings ?? null,
     },
     transcriptBytes,
   );
@@ -110,24 +110,6 @@ async function placeVideo({ library, files }: Parts, file: KnownFile, recordingI
   const path = join(mediaFolder, `${recordingId}${extname(file.name).toLowerCase()}`);
   await files.keep(file.id, join(library.folder, path));
   return { path, name: file.name, mediaType };
-}
-
-function readBounded(file: KnownFile): Uint8Array {
-  if (file.bytes > longestText) {
-    throw new Refusal(
-      "text-too-long",
-      `${file.name} has ${file.bytes} bytes, which no transcript or stock sheet has. Was the video chosen in its place?`,
-      {
-        file: file.name,
-      },
-    );
-  }
-  try {
-    return readFileSync(file.path);
-  } catch (failure) {
-    const reason = failure instanceof Error ? failure.message : String(failure);
-    throw new Refusal("file-unreadable", `${file.name} cannot be read (${reason}). Choose it again.`, { file: file.name });
-  }
 }
 
 function readWords(bytes: Uint8Array, name: string): Transcript {

@@ -24,6 +24,8 @@ const notAnalysed: Analysis = {
   conflicts: [],
   remarks: [],
   denials: [],
+  supports: [],
+  silences: [],
   promises: [],
   questions: [],
   doubtful: [],
@@ -91,6 +93,7 @@ export function recordingDetail(parts: Pick<Parts, "library">, id: string): Reco
     transcriptFormat: row.transcriptFormat,
     videoFile: row.video?.name ?? null,
     stockSheet: row.stockSheet,
+    sheetMeanings: row.sheetMeanings,
     captions: library.captions.of(id),
     // What the library keeps of the analysis stays as it was; a desk and an export file a claim where a person says the camera was.
     analysis: { ...analysis, claims: inMarkedZones(analysis.claims, spans) },

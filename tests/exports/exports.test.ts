@@ -6,7 +6,7 @@ import { buildExport, fileStem } from "../../electron/exports/build-export.ts";
 import { chapterMarks } from "../../electron/exports/chapters/chapter-marks.ts";
 import { chapterTitleText, stamp } from "../../electron/exports/chapters/webvtt.ts";
 import { conditionIndex } from "../../electron/exports/condition-index.ts";
-import { claimSubject, exportFormats, timeLabel } from "../../shared-types/index.ts";
+import { claimSubject, conditionIndexVersion, exportFormats, timeLabel } from "../../shared-types/index.ts";
 import { sampleDetail } from "./sample-detail.ts";
 
 const writtenAt = "2026-01-07T12:00:00.000Z";
@@ -79,7 +79,7 @@ describe("condition index", () => {
   test("the JSON validates against the schema that is exported beside it", () => {
     const validate = new Ajv({ strict: false }).compile(JSON.parse(build("index-schema").text));
     expect(validate(JSON.parse(build("index-json").text)), JSON.stringify(validate.errors)).toBe(true);
-    expect(validate({ ...JSON.parse(build("index-json").text), version: 2 })).toBe(false);
+    expect(validate({ ...JSON.parse(build("index-json").text), version: conditionIndexVersion + 1 })).toBe(false);
   });
 
   test("a reference CSV parser reads every row back, and no cell is a formula", () => {

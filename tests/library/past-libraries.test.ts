@@ -25,7 +25,12 @@ describe("libraries of every form that was ever given out", () => {
     const written = JSON.parse(readFileSync(join(place, `form-${form}.json`), "utf8"));
     // What is counted or listed only since is empty in an older library, until its recordings are analysed again.
     written.summary.counts.proposedZones ??= 0;
-    const kept = RecordingDetail.parse({ trustedCaptions: [], ...written, analysis: { promises: [], questions: [], ...written.analysis } });
+    const kept = RecordingDetail.parse({
+      trustedCaptions: [],
+      sheetMeanings: null,
+      ...written,
+      analysis: { promises: [], questions: [], supports: [], silences: [], ...written.analysis },
+    });
     const { handlers, parts } = sampleApplication({ folder });
     const recordingId = kept.summary.id;
     expect(stored(await handlers["recording.get"]({ id: recordingId }))).toEqual(stored(kept));

@@ -17,6 +17,8 @@ const proposalTables = [
   "conflict_claims",
   "remarks",
   "stock_sheet_denials",
+  "stock_sheet_supports",
+  "stock_sheet_silences",
   "doubtful_captions",
   "chapter_proposals",
 ];
@@ -53,6 +55,8 @@ function libraryWithRecording() {
         transcriptEnd: 120,
         video: null,
         stockSheet: { "stock number": "FK-1971", mileage: "68,000" },
+        sheetForm: "mileage|stock number",
+        sheetMeanings: { "stock number": "stock-number", mileage: "mileage" },
       },
       Buffer.from("WEBVTT"),
     );

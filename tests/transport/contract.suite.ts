@@ -101,6 +101,43 @@ const cases = {
     expectation: (value) => expect(value).toEqual({}),
     refused: [() => ({ id: unknownId, duration: 1 }), "recording-unknown"],
   },
+  "stockSheet.look": {
+    good: async ({ host }) => ({ stockSheet: (await host.offer("lot.csv", lotSheet)).id }),
+    expectation: (value: Output<"stockSheet.look">) => {
+      expect(value).toMatchObject({ form: lotForm, rows: 2 });
+      expect(value.columns.map(({ name, standing, field, samples }) => [name, standing, field, samples[0]])).toEqual([
+        ["Stock #", "known", "stock-number", "FK-1"],
+        ["Tacho", "unknown", null, "68000"],
+      ]);
+    },
+    refused: [() => ({ stockSheet: unknownId }), "file-not-offered"],
+  },
+  "stockSheet.columns": {
+    good: async ({ host }) => ({ id: await importedWithSheet(host) }),
+    expectation: (value: Output<"stockSheet.columns">) =>
+      expect(value.columns.map(({ name, field }) => [name, field])).toEqual([
+        ["stock #", "stock-number"],
+        ["tacho", null],
+      ]),
+    refused: [({ id }) => ({ id }), "stock-sheet-missing"],
+  },
+  "stockSheet.map": {
+    good: async ({ host }) => {
+      await importedWithSheet(host);
+      return { form: lotForm, columns: [{ name: "Tacho", field: "mileage" }] };
+    },
+    expectation: (value) => expect(value).toEqual({ recordings: 1 }),
+    refused: [
+      () => ({
+        form: lotForm,
+        columns: [
+          { name: "Tacho", field: "mileage" },
+          { name: "Stock #", field: "mileage" },
+        ],
+      }),
+      "sheet-field-twice",
+    ],
+  },
   "zone.paint": {
     good: ({ id }) => ({ recordingId: id, start: 20, end: 40, zone: "roof", title: null, initials }),
     expectation: (value: RecordingDetail) => {
@@ -236,6 +273,23 @@ const cases = {
     refused: [({ id }) => ({ recordingId: id }), "reveal-impossible"],
   },
 } satisfies Record<MethodName, MethodCase>;
+
+/** A sheet of two vehicles, with a column that nobody knows. */
+const lotSheet = "Stock #,Tacho\nFK-1,68000\nFK-2,71000\n";
+const lotForm = "stock|tacho";
+
+async function importedWithSheet(host: ContractHost): Promise<string> {
+  const { id } = await answerOf(host, "recording.import", {
+    transcript: (await host.offer("again.txt", sampleTranscriptText)).id,
+    video: null,
+    stockSheet: (await host.offer("lot.csv", lotSheet)).id,
+    title: "Out of a lot",
+    stockNumber: "fk2",
+    vehicle: sampleVehicle,
+    again: true,
+  });
+  return id;
+}
 
 const finding = {
   start: 33,

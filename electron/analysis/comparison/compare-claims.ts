@@ -1,4 +1,14 @@
-import type { Claim, Conflict, Remark, StockSheetDenial, StockSheetFields, ZoneProposal } from "../../../shared-types/index.ts";
+import type {
+  Claim,
+  Conflict,
+  Remark,
+  SheetMeanings,
+  StockSheetDenial,
+  StockSheetFields,
+  StockSheetSilence,
+  StockSheetSupport,
+  ZoneProposal,
+} from "../../../shared-types/index.ts";
 import type { ConflictDraft, RemarkDraft } from "./conflict-of.ts";
 import { disagreementsIn } from "./disagreements.ts";
 import { notesOn } from "./facets/claim-notes.ts";
@@ -10,7 +20,7 @@ import { coveringFacets } from "./slots/covering.ts";
 import { classedSlots } from "./slots/disputes.ts";
 import { standardRules } from "./standards/index.ts";
 import { claimIndex } from "./standards/rule.ts";
-import { deniedBySheet } from "./stock-sheet/deny-claims.ts";
+import { outcomeOfSheet, type SheetOutcome } from "./stock-sheet/sheet-outcome.ts";
 
 export interface ComparisonInput {
   readonly claims: readonly Claim[];
@@ -19,6 +29,8 @@ export interface ComparisonInput {
   readonly duration: number;
   /** The dealer's own record, if there is one. */
   readonly stockSheet: StockSheetFields | null;
+  /** What its columns mean, where that was settled; else their names tell. */
+  readonly sheetMeanings?: SheetMeanings | null;
   /** ISO 8601 date of the recording, where it is known. */
   readonly recordedOn: string | null;
 }
@@ -28,6 +40,10 @@ export interface Comparison {
   readonly conflicts: Conflict[];
   readonly remarks: Remark[];
   readonly denials: StockSheetDenial[];
+  /** Claims that the record bears out. */
+  readonly supports: StockSheetSupport[];
+  /** What the record tells and no claim speaks of. */
+  readonly silences: StockSheetSilence[];
 }
 
 /**
@@ -52,11 +68,15 @@ export function compareClaims(input: ComparisonInput): Comparison {
     ...standards.flatMap((found) => found.conflicts),
   ]);
   const remarks: RemarkDraft[] = [...faults.remarks, ...standards.flatMap((found) => found.remarks)];
-  const denials = input.stockSheet ? deniedBySheet(claims, input.stockSheet, notes) : [];
+  const sheet: SheetOutcome = input.stockSheet
+    ? outcomeOfSheet(claims, input.stockSheet, input.sheetMeanings ?? null, notes)
+    : { denials: [], supports: [], silences: [] };
   return {
     conflicts: conflicts.map((conflict, position) => ({ id: `k${position + 1}`, ...conflict })),
     remarks: keyed(remarks).map((remark, position) => ({ id: `m${position + 1}`, ...remark })),
-    denials: keyed(denials).map((denial, position) => ({ id: `d${position + 1}`, ...denial })),
+    denials: keyed(sheet.denials).map((denial, position) => ({ id: `d${position + 1}`, ...denial })),
+    supports: keyed(sheet.supports).map((support, position) => ({ id: `s${position + 1}`, ...support })),
+    silences: keyed(sheet.silences).map((silence, position) => ({ id: `u${position + 1}`, ...silence })),
   };
 }
 

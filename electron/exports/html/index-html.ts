@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import {
   type ConditionIndex,
   claimSubject,
@@ -13,6 +12,7 @@ import {
 } from "../../../shared-types/index.ts";
 import { indexScript, indexStyle } from "./index-style.ts";
 import { html, type Markup, raw } from "./markup.ts";
+import { policyFor } from "./page-policy.ts";
 
 type IndexClaim = ConditionIndex["claims"][number];
 type IndexConflict = ConditionIndex["conflicts"][number];
@@ -25,7 +25,7 @@ type IndexConflict = ConditionIndex["conflicts"][number];
 export function indexHtml(index: ConditionIndex, videoHref: string | null = encodeName(index.recording.videoFile)): string {
   const { recording } = index;
   const title = `Condition index: ${recording.title}`;
-  const policy = `default-src 'none'; style-src '${hashOf(indexStyle)}'; script-src '${hashOf(indexScript)}'; media-src 'self' file: blob:; img-src data:`;
+  const policy = policyFor({ style: indexStyle, script: indexScript, video: true, pictures: true });
   const open = index.conflicts.filter((conflict) => conflict.state === "open");
   const settled = index.conflicts.filter((conflict) => conflict.state === "settled");
   const page = html`<!DOCTYPE html>
@@ -55,6 +55,8 @@ ${open.length > 0 && html`<p class="mark">${open.length === 1 ? "One conflict is
 </div>
 <section aria-labelledby="h-open"><h2 id="h-open">Open conflicts</h2>${open.length ? open.map((conflict) => conflictBlock(conflict)) : html`<p>None.</p>`}</section>
 ${index.denials.length > 0 && html`<section aria-labelledby="h-sheet"><h2 id="h-sheet">The stock sheet says otherwise</h2>${index.denials.map((denial) => denialBlock(denial))}</section>`}
+${index.supports.length > 0 && html`<section aria-labelledby="h-borne"><h2 id="h-borne">The stock sheet bears out</h2>${supportTable(index)}</section>`}
+${index.unspoken.length > 0 && html`<section aria-labelledby="h-unspoken"><h2 id="h-unspoken">On the stock sheet, not spoken</h2><ul>${index.unspoken.map((fact) => html`<li>${fact.why}</li>`)}</ul></section>`}
 <section aria-labelledby="h-findings"><h2 id="h-findings">Findings</h2>${findingTable(index)}</section>
 <section aria-labelledby="h-claims"><h2 id="h-claims">What was said, by zone</h2>${claimTables(index.claims)}</section>
 <section aria-labelledby="h-settled"><h2 id="h-settled">Settled conflicts</h2>${settled.length ? settled.map((conflict) => conflictBlock(conflict)) : html`<p>None.</p>`}</section>
@@ -69,10 +71,6 @@ ${index.denials.length > 0 && html`<section aria-labelledby="h-sheet"><h2 id="h-
 
 function encodeName(fileName: string | null): string | null {
   return fileName === null ? null : encodeURIComponent(fileName);
-}
-
-function hashOf(text: string): string {
-  return `sha256-${createHash("sha256").update(text).digest("base64")}`;
 }
 
 function jump(seconds: number): Markup {
@@ -114,6 +112,13 @@ function standing(claim: IndexClaim): Markup {
   if (claim.status === "denied") return html`<span class="mark">the stock sheet says otherwise</span> ${stance}`;
   if (claim.status === "overruled") return html`<span class="mark">overruled in review</span> ${stance}`;
   return html`${[claim.status === "upheld" ? "stands after review" : "", stance].filter(Boolean).join(", ")}`;
+}
+
+function supportTable({ supports }: ConditionIndex): Markup {
+  return html`<div class="scroll"><table><thead><tr><th scope="col">At</th><th scope="col">What</th><th scope="col">Sheet</th><th scope="col">Why</th></tr></thead><tbody>${supports.map(
+    (support) => html`
+<tr><td>${support.moments.map((at) => html`${jump(at.start)} `)}</td><td>${support.topic}</td><td>${support.sheetValue}</td><td>${support.why}</td></tr>`,
+  )}</tbody></table></div>`;
 }
 
 function denialBlock(denial: ConditionIndex["denials"][number]): Markup {

@@ -11,6 +11,8 @@ import {
   positionNames,
   Remark as RemarkSchema,
   StockSheetDenial,
+  StockSheetSilence,
+  StockSheetSupport,
   stances,
   type UnitName,
   unitNames,
@@ -94,6 +96,16 @@ describe("properties", () => {
         for (const denial of outcome.denials) {
           expect(StockSheetDenial.safeParse(denial).error).toBeUndefined();
           for (const id of denial.claims) expect(known.has(id)).toBe(true);
+        }
+        for (const support of outcome.supports) {
+          expect(StockSheetSupport.safeParse(support).error).toBeUndefined();
+          for (const id of support.claims) expect(known.has(id)).toBe(true);
+        }
+        for (const silence of outcome.silences) {
+          expect(StockSheetSilence.safeParse(silence).error).toBeUndefined();
+          // What is not spoken of is neither denied nor borne out.
+          const spoken = [...outcome.denials, ...outcome.supports].filter(({ field }) => field === silence.field);
+          expect(spoken.some(({ why }) => why.toLowerCase().includes(`the ${silence.topic} is`))).toBe(false);
         }
         expect(new Set(outcome.conflicts.map((conflict) => conflict.id)).size).toBe(outcome.conflicts.length);
       }),

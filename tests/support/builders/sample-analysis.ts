@@ -116,6 +116,8 @@ export function sampleAnalysis(rest: Partial<Analysis> = {}): Analysis {
     ],
     remarks: [{ id: "m1", key: "promise/perfect", topic: "promise", why: "Nothing is perfect.", claims: ["c4"], rule: "sample" }],
     denials: [],
+    supports: [],
+    silences: [],
     promises: [],
     questions: [],
     doubtful: [{ caption: 6, why: "words over music" }],

@@ -1,6 +1,6 @@
 import { type Comparison, compareClaims } from "../../../../electron/analysis/comparison/compare-claims.ts";
 import type { ClaimSketch } from "../../../../electron/analysis/comparison/standards/rule.ts";
-import type { Claim, Conflict, StockSheetFields } from "../../../../shared-types/index.ts";
+import type { Claim, Conflict, SheetMeanings, StockSheetFields } from "../../../../shared-types/index.ts";
 
 /** Seconds between two sketched claims: far enough apart to be two thoughts. */
 export const secondsApart = 60;
@@ -32,9 +32,13 @@ export function claimsFrom(sketches: readonly ClaimSketch[]): Claim[] {
 
 export function compared(
   claims: readonly Claim[],
-  { recordedOn = null, stockSheet = null }: { recordedOn?: string | null; stockSheet?: StockSheetFields | null } = {},
+  {
+    recordedOn = null,
+    stockSheet = null,
+    sheetMeanings = null,
+  }: { recordedOn?: string | null; stockSheet?: StockSheetFields | null; sheetMeanings?: SheetMeanings | null } = {},
 ): Comparison {
-  return compareClaims({ claims, zones: [], duration: 3600, stockSheet, recordedOn });
+  return compareClaims({ claims, zones: [], duration: 3600, stockSheet, sheetMeanings, recordedOn });
 }
 
 export function comparedSketches(sketches: readonly ClaimSketch[], recordedOn: string | null = null): Comparison {
