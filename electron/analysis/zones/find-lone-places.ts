@@ -1,3 +1,4 @@
+import type { ZoneName } from "../../../shared-types/index.ts";
 import type { Speech } from "../model.ts";
 import { type DriveSide, zoneOfSide } from "./drive-side.ts";
 import type { Move } from "./find-moves.ts";
@@ -8,7 +9,7 @@ import { plainWord, spelledAlike } from "./spoken-line.ts";
 const longestFragment = 8;
 /** Words that may stand before or after the name of a place without making more of it. */
 const before: ReadonlySet<string> = new Set(
-  "okay ok alright all right now so and then next well here finally lastly first anyway anyhow yeah oh uh um er erm but just lets see guys folks".split(
+  "okay ok alright all right now so and then next well here finally lastly last first thing things stop anyway anyhow yeah oh uh um er erm but just lets see guys folks".split(
     " ",
   ),
 );
@@ -31,9 +32,9 @@ export function findLonePlaces(speech: Speech, drive: DriveSide): Move[] {
       if (token.after === "") continue;
       if (token.after.includes("?")) break;
       const ends = /[.!…]/u.test(token.after);
-      const move = ends || isFirstPart ? lonePlace(words, ends, drive) : null;
-      if (move) moves.push({ ...move, first: sentence.first, end: position + 1 });
-      if (move || ends) break;
+      const found = ends || isFirstPart ? placesNamed(words, ends, drive) : [];
+      for (const move of found) moves.push({ ...move, first: sentence.first, end: position + 1 });
+      if (found.length > 0 || ends) break;
       // "Position two, left side.": what follows the comma may be the place.
       isFirstPart = words.every((word) => before.has(word));
       words = [];
@@ -42,8 +43,12 @@ export function findLonePlaces(speech: Speech, drive: DriveSide): Move[] {
   return moves;
 }
 
-function lonePlace(words: readonly string[], ends: boolean, drive: DriveSide): Omit<Move, "first" | "end"> | null {
+const anywhere: readonly ZoneName[] = [];
+
+/** The place that the words name and, where what they mean hangs on where the walk is, the others. */
+function placesNamed(words: readonly string[], ends: boolean, drive: DriveSide): Omit<Move, "first" | "end">[] {
   for (const fragment of bareFragments(words)) {
+    const found: Omit<Move, "first" | "end">[] = [];
     for (const { place, pattern } of patterns) {
       if (place.british && !drive.british) continue;
       if (!ends && !place.beforeComma) continue;
@@ -51,10 +56,13 @@ function lonePlace(words: readonly string[], ends: boolean, drive: DriveSide): O
       const zone = match && zoneOf(place, match, drive);
       if (!zone) continue;
       const strength = ends ? place.strength : place.strength - commaLoss;
-      return { rule: "a place by itself", zone, leaves: null, strength, setsOff: false, announces: false };
+      const bounds = { onlyFrom: place.onlyFrom ?? null, neverFrom: place.neverFrom ?? anywhere };
+      found.push({ rule: "a place by itself", zone, leaves: null, strength, setsOff: false, announces: false, ...bounds });
+      if (!place.onlyFrom && !place.neverFrom) break;
     }
+    if (found.length > 0) return found;
   }
-  return null;
+  return [];
 }
 
 /** The fragment as it stands, and without what may stand around a name ("right" leads in, and is a side too). */

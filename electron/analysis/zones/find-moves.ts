@@ -14,6 +14,9 @@ export interface Move {
   /** Whether the walk to the next place begins with these words, over a sentence's end too. */
   readonly setsOff: boolean;
   readonly announces: boolean;
+  /** Zones from which alone, or never, the words move the camera here. */
+  readonly onlyFrom: readonly ZoneName[] | null;
+  readonly neverFrom: readonly ZoneName[];
   /** Token range of the words, end exclusive. */
   readonly first: number;
   readonly end: number;
@@ -38,6 +41,8 @@ export function findMoves(line: SpokenLine, drive: DriveSide, punctuated: boolea
         strength,
         setsOff: rule.setsOff ?? false,
         announces: rule.announces ?? false,
+        onlyFrom: rule.onlyFrom ?? null,
+        neverFrom: rule.neverFrom ?? (rule.zone === "side" && withinSomething.test(match[0]) ? insides : anywhere),
         first: line.tokenAt(start),
         end: line.tokenAt(Math.max(start, end - 1)) + 1,
       });
@@ -55,6 +60,11 @@ function zoneOf(rule: MoveRule, match: RegExpExecArray, drive: DriveSide): Move[
   return zoneOfSide(match.groups?.side ?? "", drive);
 }
 
+/** "On the passenger side there's the battery": said in these, a side is one of the engine's, the floor's or the dash's. */
+const withinSomething = /^(?:(?:and|but|so|now|then) )*(?:over )?(?:on|at) (?:the|your|this|that|my) /;
+const insides: readonly ZoneName[] = ["engine-bay", "underside"];
+const anywhere: readonly ZoneName[] = [];
+
 /** Characters that hold the words of the longest reach. */
 const reachCharacters = 60;
 
@@ -69,11 +79,15 @@ function isElsewhere(text: string, start: number, end: number, reach: number): b
 const firstWords = (text: string, count: number) => text.trim().split(" ").slice(0, count).join(" ");
 const lastWords = (text: string, count: number) => (text.split(newTurn).at(-1) ?? "").trim().split(" ").slice(-count).join(" ");
 
+const alikeBound = (one: Move, other: Move) => one.onlyFrom === other.onlyFrom && one.neverFrom === other.neverFrom;
+
 function withoutDoubles(moves: readonly Move[]): Move[] {
   const kept: Move[] = [];
   for (const move of moves) {
     // Moves are sorted, so one that overlaps is among the last few.
-    const same = kept.findLastIndex((other, position) => position >= kept.length - 4 && other.zone === move.zone && other.end > move.first);
+    const same = kept.findLastIndex(
+      (other, position) => position >= kept.length - 4 && other.zone === move.zone && other.end > move.first && alikeBound(other, move),
+    );
     const other = kept[same];
     if (!other) kept.push(move);
     else if (move.strength > other.strength && !other.announces) kept[same] = { ...move, first: Math.min(move.first, other.first) };

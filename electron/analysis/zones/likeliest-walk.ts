@@ -71,7 +71,7 @@ function shareOfRecording(speech: Speech, clause: WeighedClause): number {
 function firstWalks(clause: WeighedClause, staying: readonly number[]): Walk[] {
   return zoneNames
     .map((_, zone): Walk => {
-      const moved = entryStrength(clause.moves, zone, -1);
+      const moved = entryStrength(clause.moves, zone, null, -1);
       const score = (staying[zone] ?? 0) + moved - (zone === opening ? 0 : walkCosts.startsElsewhere) - (zone === closing ? 30 : 0);
       return { score, zone, seen: 1 << zone, lastSide: isSide(zone) ? zone : -1, before: null };
     })
@@ -85,7 +85,7 @@ function nextWalks(walks: readonly Walk[], clause: WeighedClause, staying: reado
   for (const walk of walks) {
     for (let zone = 0; zone < zoneCount; zone += 1) {
       // Words that move the camera into a zone speak for it also when it is there already: what was announced is now done.
-      const strength = clause.moves.length === 0 ? 0 : entryStrength(clause.moves, zone, walk.lastSide);
+      const strength = clause.moves.length === 0 ? 0 : entryStrength(clause.moves, zone, walk.zone, walk.lastSide);
       const moved = zone === walk.zone ? strength * walkCosts.movedAgainShare : strength;
       const gain = zone === walk.zone ? 0 : changeGain(walk, zone, clause, moved > 0, away, share);
       const score = walk.score + gain + moved + (staying[zone] ?? 0);
@@ -118,10 +118,10 @@ function changeGain(walk: Walk, zone: number, clause: WeighedClause, named: bool
 }
 
 /** The strongest move of the clause into this zone; what is only announced moves nothing yet. The other side is the one the walk did not see last. */
-function entryStrength(moves: readonly Move[], zone: number, lastSide: number): number {
+function entryStrength(moves: readonly Move[], zone: number, from: number | null, lastSide: number): number {
   let strength = 0;
   for (const move of moves) {
-    if (move.announces) continue;
+    if (move.announces || !meansItFrom(move, from)) continue;
     const goesHere =
       move.zone === "other-side"
         ? isSide(zone) && (lastSide < 0 || zone !== lastSide)
@@ -129,4 +129,11 @@ function entryStrength(moves: readonly Move[], zone: number, lastSide: number): 
     if (goesHere) strength = Math.max(strength, move.strength);
   }
   return strength;
+}
+
+/** Whether the words mean their place when said in this zone ("and back", said on the road, is no rear). */
+function meansItFrom(move: Move, from: number | null): boolean {
+  const zone = from === null ? null : zoneNames[from];
+  if (!zone) return move.onlyFrom === null;
+  return (move.onlyFrom === null || move.onlyFrom.includes(zone)) && !move.neverFrom.includes(zone);
 }

@@ -2,11 +2,15 @@ import { describe, expect, test } from "vitest";
 import { driveSide } from "../../../electron/analysis/zones/drive-side.ts";
 import { findLonePlaces } from "../../../electron/analysis/zones/find-lone-places.ts";
 import { lonePlaces } from "../../../electron/analysis/zones/moves/lone-places.ts";
+import type { ZoneName } from "../../../shared-types/index.ts";
 import { speechOf } from "../../support/speech-of.ts";
 
-function placesIn(words: string) {
+/** The places heard by a narrator who is in one zone or, without one, anywhere. */
+function placesIn(words: string, from: ZoneName | null = null) {
   const speech = speechOf(`It is clean. ${words} It is fine. It is good.`);
-  return findLonePlaces(speech, driveSide(speech)).map((move) => move.zone);
+  return findLonePlaces(speech, driveSide(speech))
+    .filter((move) => from === null || ((move.onlyFrom === null || move.onlyFrom.includes(from)) && !move.neverFrom.includes(from)))
+    .map((move) => move.zone);
 }
 
 describe("every lone place is heard in its own example and not in words much like it", () => {
@@ -35,6 +39,11 @@ const rows = [
   { said: "Papers.", to: ["documents"] },
   { said: "Road test.", to: ["drive"] },
   { said: "So that's that.", to: ["closing"] },
+  { said: "So, back. She is warm now.", from: "drive", to: ["closing"] },
+  { said: "In we go.", from: "passenger-side", to: ["cabin"] },
+  { said: "In we go.", from: "cargo", to: ["cargo"] },
+  { said: "Let's go.", from: "documents", to: ["drive"] },
+  { said: "Let's go.", to: [] },
   // What must stay quiet.
   { said: "Right.", to: [] },
   { said: "Inside?", to: [] },
@@ -44,11 +53,11 @@ const rows = [
   { said: "Trunk lid fits.", to: [] },
   { said: "Driver.", to: [] },
   { said: "Left.", to: [] },
-] as const;
+] as const satisfies readonly { said: string; from?: ZoneName; to: readonly string[] }[];
 
 describe("places that stand alone", () => {
-  test.for(rows)("$said", ({ said, to }) => {
-    expect(placesIn(said)).toEqual([...to]);
+  test.for<{ said: string; from?: ZoneName; to: readonly string[] }>(rows)("$said", ({ said, from, to }) => {
+    expect(placesIn(said, from ?? "driver-side")).toEqual([...to]);
   });
   test("without punctuation nothing stands alone", () => {
     const speech = speechOf("it is clean back bumper is straight inside seats are leather and so on for a good while");

@@ -5,6 +5,10 @@ import { goVerb, partsOfTheFront, partsOfTheRear, places } from "./places.ts";
 const headed =
   "(?= (?:\\||now|here|we|you|youve|i|ill|im|its|it|theres|theyre|these|so|and|first|then|again|this|that|thats|real|same|everything|lets|have|no|not|the|straight|good|come|coming|up|down|tires|tyres|doors?|walk|gonna|quick|about|all|over|weve|your|my|is|looks|next|wise|chrome|bumper|still|a|some|just|what|heres|nice|let|got|fenders?|wing|rocker|sill|paint|mirror|wheels?|very|has|had|has)(?![a-z]))";
 
+/** What goes down a side without the camera. */
+const notAThing =
+  "(?<!(?<![a-z])(?:exhausts?|pipes?|tail ?pipes?|single|dual|twin|it|they|lines?|hoses?|cables?|wires?|water|air|rust|dents?|scratch|scratches|crease|stripes?|crack|trim|molding|awning) )";
+
 export const exteriorMoves = [
   {
     name: "start-at-the-front",
@@ -52,7 +56,7 @@ export const exteriorMoves = [
     name: "go-to-a-side",
     zone: "side",
     strength: 7,
-    phrase: `${goVerb}${gap(5)} (?:(?:on|with|at|by|over|do|into|us on|back) )?${places.side}`,
+    phrase: `${notAThing}${goVerb}${gap(5)} (?:(?:on|with|at|by|over|do|into|us on|back) )?${places.side}`,
     example: "let's go down the passenger side",
     quiet: "he had the driver's side mirror replaced",
   },
@@ -60,7 +64,7 @@ export const exteriorMoves = [
     name: "go-along-a-side",
     zone: "side",
     strength: 7,
-    phrase: `${goVerb}${gap(3)} (?:to|onto|along|down|up|round|around|round to|around to|down to)(?: on)? ${places.sideGoneTo}|(?:round to|around to|over to|round|around|over|on to|onto|along|down) ${places.sideGoneTo}`,
+    phrase: `${notAThing}${goVerb}${gap(3)} (?:to|onto|along|down|up|round|around|round to|around to|down to)(?: on)? ${places.sideGoneTo}|(?:round to|around to|over to|round|around|over|on to|onto|along|down) ${places.sideGoneTo}`,
     example: "moving down the right side front fender is straight",
     quiet: "a scratch on the passenger side door",
   },
@@ -130,7 +134,7 @@ export const exteriorMoves = [
     name: "on-his-side",
     zone: "side",
     strength: 5.5,
-    heading: `(?:(?:on|to|over on|round to|back along|along|up|down|back up|back down) )?(?:his |her |the |your )?(?<side>drivers?|passengers?|curb|kerb|street|left|right|nearside|offside)(?: hand)?(?: side)?(?<!(?:^| )(?:left|right|curb|kerb|street|driver|passenger))(?= (?:then|now|first|next|the|heres|theres|its|same|similar|i|you|we|okay|so|fender|wing|door|quarter|rocker|sill|box|panel|front|rear|okay|fuel|slide|bumper|step)(?![a-z]))(?! (?:door|front|rear) (?:seat|window|mirror|airbag|armrest|floor|carpet))`,
+    heading: `(?:(?:on|to|over on|round to|back along|along|up|down|back up|back down) )?(?:his |her |the |your )?(?<side>drivers?|passengers?|curb|kerb|street|left|right|nearside|offside)(?: hand)?(?: side)?(?<!(?:^| )(?:left|right|curb|kerb|street|driver|passenger))(?= (?:then|now|first|next|the|heres|theres|its|same|similar|i|you|we|okay|so|fender|wing|door|quarter|rocker|sill|box|panel|front|rear|okay|fuel|slide|bumper|step)(?![a-z]))(?! (?:door|front|rear) (?:seat|window|mirror|airbag|armrest|floor|carpet))(?! (?:(?:front|rear|back) )?(?:door|fender|wing|quarter|rocker|sill|one)s? (?:has|hasnt|had|hadnt|was|wasnt|got|were|did|didnt|does|doesnt|matches|lines))`,
     example: "street side fuel tank's over here",
     quiet: "he had the driver side fender replaced",
   },
@@ -200,7 +204,7 @@ export const exteriorMoves = [
     phrase:
       "see about (?:that|the) top|show you (?:the |this )?(?:roof|top)|(?:quick|quick look|look|looking|direct you|turn|glance|go|lets go) (?:up top|upward|upwards|overhead)|(?:now|then|so|and|okay|alright)(?: for| to)? the (?:pop top|soft top|convertible top|ragtop|glass roof|elevating roof)|above it is|(?:put|putting|get|getting) the hood up takes|(?:do|doing|done) the roof|(?:picture|photo|shot|view|video) of the roof|pan (?:up |over |across |along )+the (?:top|roof)|up top (?:real|right) quick|up the ladder|(?:look|come|get|go|swing|over|up|see)(?: up| over| on| here)* (?:at|to|on|onto|over) (?:the )?(?:roof(?! rack came)|soft top|convertible top|sunroof|hood is mohair)|(?:put|drop|dropping|putting|raise|raising|lower)(?:ing)? (?:the )?(?:soft top|convertible top|roof|top) (?:up|down|for)|(?:put|get|have) the (?:soft top|roof|top) (?:up|down)",
     heading:
-      "(?:up top|up on top|on top|the roof|roof|up on the roof|the soft top|soft top|the top|convertible top)(?= (?:\\||is|now|here|real|right|quick|its|we|you|theres|no|this|first|has|looks|next|goes|snaps|folds|comes|works|then|and)(?![a-z]))",
+      "(?:up top|up on top|on top|the roof|roof|up on the roof|the soft top|soft top|the top|convertible top)(?= (?:\\||is|now|here|real|right|quick|its|we|you|theres|no|this|first|looks|next|goes|snaps|folds|comes|works|then|and)(?![a-z]))",
     bareHeading:
       "the top(?= is (?:a soft|down|up|the power|two|new))|the roof (?:next|now)|(?:see|talk) about (?:that|the) top|up top (?:now|here|real quick|right quick|its|weve)",
     example: "up top right quick",

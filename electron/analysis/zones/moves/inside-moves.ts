@@ -21,9 +21,18 @@ export const insideMoves = [
     zone: "cabin",
     strength: 6.5,
     phrase:
-      "(?:come|climb|step)(?: on)? up in here|(?:do|please|now|so|come and) sit in(?= )|(?:let (?:me|us)|lets|ill|well|i|we|shall i|shall we)(?: just)? (?:sit|squeeze|fold|shoehorn|plop|plonk|perch|climb|scooch|scoot)(?: (?:myself|me|us))? (?:down|in|inside|aboard|up in)(?! (?:low|front of|the (?:trunk|boot|bed|back of|sun|shade|office|engine)))|(?:take|have|grab) a seat(?! (?:out|belt|off))|(?:in|inside) we (?:go|get)|in (?:i|you) (?:go|get)(?= (?:\\||and the seat|here))|get my (?:[a-z]+ ){0,3}(?:self|bones|carcass|backside|butt|behind|rear|legs|knees) in|climb (?:on )?aboard|climb up in(?:to)?(?: (?:here|it|there|her))?|get(?:ting)? up (?:into|in) (?:it|her|the cab)|get behind the wheel|come in through the (?:slider|sliding door|side door|hab door|door)|cabs warm|in the cab(?= (?:now|okay|ok|so|its|three|two|the|we|heres|this|seat|bench|here|theres|\\|)(?![a-z]))",
+      "(?:come|climb|step)(?: on)? up in here|(?:do|please|now|so|come and) sit in(?= )|(?:let (?:me|us)|lets|ill|well|i|we|shall i|shall we)(?: just)? (?:sit|squeeze|fold|shoehorn|plop|plonk|perch|climb|scooch|scoot)(?: (?:myself|me|us))? (?:down|in|inside|aboard|up in)(?! (?:low|front of|the (?:trunk|boot|bed|back of|sun|shade|office|engine)))|(?:take|have|grab) a seat(?! (?:out|belt|off))|get my (?:[a-z]+ ){0,3}(?:self|bones|carcass|backside|butt|behind|rear|legs|knees) in|climb (?:on )?aboard|climb up in(?:to)?(?: (?:here|it|there|her))?|get(?:ting)? up (?:into|in) (?:it|her|the cab)|get behind the wheel|come in through the (?:slider|sliding door|side door|hab door|door)|cabs warm|in the cab(?= (?:now|okay|ok|so|its|three|two|the|we|heres|this|seat|bench|here|theres|\\|)(?![a-z]))",
     example: "let me sit down",
     quiet: "the seat lets you sit down low",
+  },
+  {
+    name: "in-we-go",
+    zone: "cabin",
+    strength: 6.5,
+    phrase: "(?:in|inside) we (?:go|get)|in (?:i|you) (?:go|get)(?= (?:\\||and the seat|here))",
+    neverFrom: ["rear", "cargo"],
+    example: "in we go",
+    quiet: "in go the keys",
   },
   {
     name: "look-inside",

@@ -14,6 +14,9 @@ export interface LonePlace {
   readonly beforeComma: boolean;
   /** True where only a British narrator means the place. */
   readonly british?: boolean;
+  /** As in a move's rule: zones from which alone, or never, the words mean the place. */
+  readonly onlyFrom?: readonly ZoneName[];
+  readonly neverFrom?: readonly ZoneName[];
   readonly example: string;
   readonly quiet: string;
 }
@@ -59,7 +62,18 @@ export const lonePlaces = [
     phrase: `${to}(?:the )?(?:very )?(?:back(?: end)?|rear|tail(?: end)?|blunt end|stern|south end|hind end|rear bumper|back bumper|backside|back door|barn doors)${it}(?: end)?`,
     strength: 6.5,
     beforeComma: false,
+    neverFrom: ["drive"],
     example: "Round the back.",
+    quiet: "The back seats.",
+  },
+  {
+    zone: "closing",
+    phrase:
+      "(?:(?:were|im|and|so|right|safely) )*back(?: (?:again|home|at base|in one piece|safe|safely|at the yard|at the shop|on the lot|now))*",
+    strength: 5,
+    beforeComma: true,
+    onlyFrom: ["drive", "closing"],
+    example: "And back.",
     quiet: "The back seats.",
   },
   {
@@ -89,11 +103,30 @@ export const lonePlaces = [
   },
   {
     zone: "cabin",
-    phrase: `${to}(?:the )?(?:inside|interior|cabin|cockpit|cab|passenger compartment)(?: inside)?${it}|in we (?:go|get)|inside we go|in i (?:go|get)|scooch|have a seat`,
+    phrase: `${to}(?:the )?(?:inside|interior|cabin|cockpit|cab|passenger compartment)(?: inside)?${it}|inside we go|scooch|have a seat|indoors|all aboard`,
     strength: 6.5,
     beforeComma: true,
     example: "Inside, inside.",
     quiet: "Inside out.",
+  },
+  {
+    zone: "cabin",
+    phrase: "in (?:we|i) (?:go|get|pop|hop)(?: then)?",
+    strength: 6.5,
+    beforeComma: true,
+    neverFrom: ["rear", "cargo"],
+    example: "In we go.",
+    quiet: "In go the keys.",
+  },
+  {
+    // Said behind an open tailgate.
+    zone: "cargo",
+    phrase: "in (?:we|i) (?:go|get|pop|hop)(?: then)?",
+    strength: 5,
+    beforeComma: true,
+    onlyFrom: ["rear", "cargo"],
+    example: "In we go.",
+    quiet: "In go the keys.",
   },
   {
     zone: "engine-bay",
@@ -136,6 +169,16 @@ export const lonePlaces = [
     beforeComma: false,
     example: "Little drive.",
     quiet: "Four wheel drive.",
+  },
+  {
+    zone: "drive",
+    phrase:
+      "(?:and |so |well )*(?:lets (?:go|roll|drive|ride|do it)|here (?:we go|goes)|away we go|off i go|were away|belts? on|buckle up|strap in|hold on)",
+    strength: 5,
+    beforeComma: false,
+    onlyFrom: ["cabin", "documents", "underside", "drive"],
+    example: "Let's go.",
+    quiet: "Let's go over the tires.",
   },
   {
     zone: "drive",

@@ -48,7 +48,7 @@ export const mechanicalMoves = [
     name: "get-under",
     zone: "underside",
     strength: 7,
-    phrase: `(?:lift|raise|lifted|raised|jack|jacked) (?:it|her|him)(?: up)? for (?:us|you|me|yall)|(?:put|got|had|gotten) (?:it|her|him) up for (?:us|me)|looking up at the (?:bottom|belly|underside)|(?<!(?<![a-z])(?:spare|tank|jack|winch|muffler|battery|hitch|wire|plug|tire|tyre|wheel|pipe|exhaust|sensor|motor|pump|compressor|box|bottle|light|number|plate)s?(?: is| are| goes| sits| lives| hangs)?(?: not)? )(?:up|get|getting|got|go|going|crawl|crawled|climb|look|looking|slide|down|come|were|now|here|are|have a look|see|this is us|peek|straight|walk|walking|roll|duck|from|gone|begin|start|shot|shots|had)(?: (?:up|on|right|down|back|in|here|at|a look))* (?:underneath|under (?:${places.vehicle}|here and look)|the underside|the undercarriage|the underbody)(?! (?:the hood|the bonnet|the dash|the seat|when|later|the carpet|the mat|that|the paint|the spare|the wheel|with the hood|it all|cover))`,
+    phrase: `(?<!(?:hood|bonnet)(?: [^ |]+){0,7} )(?:(?:lift|raise|lifted|raised|jack|jacked) (?:it|her|him)(?: up)? for (?:us|you|me|yall)|(?:put|got|had|gotten) (?:it|her|him) up for (?:us|me)|looking up at the (?:bottom|belly|underside)|(?<!(?<![a-z])(?:spare|tank|jack|winch|muffler|battery|hitch|wire|plug|tire|tyre|wheel|pipe|exhaust|sensor|motor|pump|compressor|box|bottle|light|number|plate)s?(?: is| are| goes| sits| lives| hangs)?(?: not)? )(?:up|get|getting|got|go|going|crawl|crawled|climb|look|looking|slide|down|come|were|now|here|are|have a look|see|this is us|peek|straight|walk|walking|roll|duck|from|gone|begin|start|shot|shots|had)(?: (?:up|on|right|down|back|in|here|at|a look))* (?:underneath|under (?:${places.vehicle}|here and look)|the underside|the undercarriage|the underbody)(?! (?:the hood|the bonnet|the dash|the seat|when|later|the carpet|the mat|that|the paint|the spare|the wheel|with the hood|it all|cover)))`,
     example: "okay so we're up underneath",
     quiet: "get under the dash there",
   },
@@ -74,7 +74,7 @@ export const mechanicalMoves = [
     zone: "underside",
     strength: 6,
     heading:
-      "(?:(?:the|on the|and the|to the|heres|here is|here on the|this is(?: it| her)?|look at the|from) )?(?:underneath|underside|undercarriage|underbody|down below|chassis wise|underneath it|underneath here)(?= (?:\\||now|here|this|is|its|we|weve|you|youve|the|everything|all|real|looks|then|theres|so|on|has|of|same|no|clean)(?![a-z]))",
+      "(?:(?:the|on the|and the|to the|heres|here is|here on the|this is(?: it| her)?|look at the|from) )?(?:underneath|underside|undercarriage|underbody|down below|chassis wise|underneath it|underneath here)(?= (?:\\||now|here|this|is|its|we|weve|you|youve|the|everything|all|real|looks|then|theres|so|on|has|of (?:it|her|him|the (?:car|truck|van|vehicle|body|cab|bus))|same|no|clean)(?![a-z]))",
     bareHeading:
       "heres underneath|(?:underside|undercarriage|underneath)(?= (?:is|here|now|of|looks|we|okay|ok|so|quick|frames?|chassis)(?![a-z]))|under it(?= (?:now|okay|frames?|chassis|dry|clean)(?![a-z]))",
     example: "so this is it underneath",

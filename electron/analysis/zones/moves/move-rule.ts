@@ -21,6 +21,10 @@ export interface MoveRule {
   readonly announces?: boolean;
   /** True where only a British narrator moves with these words. */
   readonly british?: boolean;
+  /** Zones from which alone these words move the camera here: "and back" ends a drive, "in we go" behind an open tailgate is the load bay. */
+  readonly onlyFrom?: readonly ZoneName[];
+  /** Zones from which these words mean another place. */
+  readonly neverFrom?: readonly ZoneName[];
   readonly example: string;
   /** Much the same words that move nothing. */
   readonly quiet: string;

@@ -3,7 +3,7 @@
  * (the axle) are no places.
  */
 const vehicle =
-  "(?:it|her|him|(?:the |this |that |your )?(?:car|truck|van|vehicle|thing|motor|wagon|estate|hot rod|roadster|bus|pickup|coupe|ute|old girl|beast|cab))";
+  "(?:it|her|him|(?:the |this |that |your )?(?:car|truck|van|vehicle|thing|motor(?! (?:has|had|is|was|got|mount|seal|oil|and))|wagon|estate|hot rod|roadster|bus|pickup|coupe|ute|old girl|beast|cab))";
 const ofTheCar = `(?: of ${vehicle})?`;
 
 const frontThings =
@@ -17,7 +17,7 @@ export const partsOfTheRear = rearThings;
 
 export const places = {
   vehicle,
-  front: `(?:the )?(?:very )?(?:front(?: end| bumper| clip)?(?! ${frontThings}(?![a-z]))|nose|sharp end|pointy end|grille?|face)${ofTheCar}`,
+  front: `(?:the )?(?:very )?(?:front(?: end| bumper(?! (?:matches|was|has|had|is the same))| clip)?(?! ${frontThings}(?![a-z]))|nose|sharp end|pointy end|grille?|face)${ofTheCar}`,
   frontOfTheCar: `(?:the )?front(?: end)? of ${vehicle}`,
   rear: `(?:the )?(?:very )?(?:(?:rear|back)(?: side)?(?! ${rearThings}(?![a-z]))|back end|blunt end|tail end|tail|rear end(?! (?:is|gear|gears|ratio|out|has|housing|seal|a|from|off|and|in|got|was|could|looks))|rear bumper|tail ?lights?)${ofTheCar}`,
   rearOfTheCar: `(?:the )?(?:(?:rear|back|tail|back end|tail end) of ${vehicle}|rear end of (?:the|this) (?:car|truck|van|vehicle))`,
