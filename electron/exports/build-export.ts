@@ -1,5 +1,11 @@
 import { z } from "zod";
-import { type ChapterGranularity, ConditionIndex, type ExportFormat, type RecordingDetail } from "../../shared-types/index.ts";
+import {
+  type ChapterGranularity,
+  ConditionIndex,
+  type ExportFormat,
+  type RecordingDetail,
+  ReviewRecord,
+} from "../../shared-types/index.ts";
 import { type ChapterEntry, chapterEntries } from "./chapters/entries.ts";
 import { chaptersFfmpeg } from "./chapters/ffmpeg-metadata.ts";
 import { chaptersMatroska } from "./chapters/matroska-xml.ts";
@@ -13,6 +19,8 @@ import { correctCaptions } from "./corrections/correct-captions.ts";
 import { correctionText, overlayWebvtt } from "./corrections/settled-claims.ts";
 import { indexHtml } from "./html/index-html.ts";
 import { indexCsv } from "./index-csv.ts";
+import { recordHtml } from "./review-record/record-html.ts";
+import { type FileHashes, recordText, reviewRecord } from "./review-record/review-record.ts";
 
 export interface BuiltExport {
   /** A plain name without folders, safe on every system. */
@@ -31,6 +39,13 @@ export interface ExportInput {
   readonly videoHref?: string | null;
   /** How much becomes a chapter; zones alone where it is left out. */
   readonly granularity?: ChapterGranularity;
+  /** Needed for the formats of `needsHashes` alone. */
+  readonly hashes?: FileHashes | null;
+}
+
+/** Formats that name the hashes of the video and the transcript. */
+export function needsHashes(format: ExportFormat): boolean {
+  return format.startsWith("record-") && format !== "record-schema";
 }
 
 interface Writer {
@@ -93,7 +108,23 @@ const writers = {
     mediaType: "application/schema+json",
     write: () => json(z.toJSONSchema(ConditionIndex)),
   },
+  "record-html": { ending: "review-record.html", mediaType: "text/html", write: (input) => recordHtml(recordOf(input)) },
+  "record-json": {
+    ending: "review-record.json",
+    mediaType: "application/json",
+    write: (input) => recordText(ReviewRecord.parse(recordOf(input))),
+  },
+  "record-schema": {
+    ending: "review-record.schema.json",
+    mediaType: "application/schema+json",
+    write: () => json(z.toJSONSchema(ReviewRecord)),
+  },
 } as const satisfies Record<ExportFormat, Writer>;
+
+function recordOf({ detail, writtenAt, hashes }: ExportInput): ReviewRecord {
+  if (!hashes) throw new Error("A review record is written with the hashes of its files.");
+  return reviewRecord(detail, writtenAt, hashes);
+}
 
 /** One export of a recording as text. Pure: the same recording and time give the same bytes. */
 export function buildExport(format: ExportFormat, input: ExportInput): BuiltExport {

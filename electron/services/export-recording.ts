@@ -4,7 +4,8 @@ import { mkdir, open, rename, rm } from "node:fs/promises";
 import { basename, isAbsolute, join, relative, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { addresses, type ChapterGranularity, type ExportFormat, type Input, type Output } from "../../shared-types/index.ts";
-import { buildExport, fileStem } from "../exports/build-export.ts";
+import { buildExport, fileStem, needsHashes } from "../exports/build-export.ts";
+import { recordingHashes } from "./file-hashes.ts";
 import type { Parts } from "./parts.ts";
 import { findRecording, recordingDetail, videoPath } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
@@ -18,8 +19,13 @@ export function exportFolderOf(parts: Pick<Parts, "library">, recordingId: strin
   return join(parts.library.folder, exportsFolder, `${fileStem(row)}-${recordingId.slice(0, 8)}`);
 }
 
-export function previewExport(parts: Parts, { recordingId, format, granularity }: Input<"export.preview">): Output<"export.preview"> {
-  const built = buildExport(format, { detail: recordingDetail(parts, recordingId), writtenAt: parts.now(), granularity });
+export async function previewExport(
+  parts: Parts,
+  { recordingId, format, granularity }: Input<"export.preview">,
+): Promise<Output<"export.preview">> {
+  const detail = recordingDetail(parts, recordingId);
+  const hashes = needsHashes(format) ? await recordingHashes(parts, recordingId) : null;
+  const built = buildExport(format, { detail, writtenAt: parts.now(), granularity, hashes });
   return { ...built, warnings: [...built.warnings] };
 }
 
@@ -44,8 +50,9 @@ export async function writeExportsInto(
   const detail = recordingDetail(parts, recordingId);
   const writtenAt = parts.now();
   const videoHref = videoHrefFrom(parts, folder, recordingId);
+  const hashes = formats.some(needsHashes) ? await recordingHashes(parts, recordingId) : null;
   const files = [...new Set(formats)].map((format) => {
-    const { fileName, text, warnings } = buildExport(format, { detail, writtenAt, videoHref, granularity });
+    const { fileName, text, warnings } = buildExport(format, { detail, writtenAt, videoHref, granularity, hashes });
     return { format, path: join(folder, fileName), content: Buffer.from(text, "utf8"), warnings: [...warnings] };
   });
   const inTheWay = files.filter(({ path }) => existsSync(path)).map(({ path }) => path);
@@ -130,8 +137,8 @@ async function writeToDisk(path: string, content: Uint8Array): Promise<void> {
 }
 
 /** An export as a download: made anew, so that it shows the library's present state. Undefined for an unknown recording. */
-export function downloadExport(parts: Parts, recordingId: string, format: ExportFormat, granularity: ChapterGranularity) {
-  return parts.library.recordings.get(recordingId) && previewExport(parts, { recordingId, format, granularity });
+export async function downloadExport(parts: Parts, recordingId: string, format: ExportFormat, granularity: ChapterGranularity) {
+  return parts.library.recordings.get(recordingId) ? previewExport(parts, { recordingId, format, granularity }) : undefined;
 }
 
 /** @throws Refusal when the host has no window to show a folder in, or nothing was exported yet. */

@@ -12,7 +12,7 @@ export interface ExportText {
 export interface ServedThings {
   readonly page: (request: Request) => Promise<Response>;
   readonly mediaFile: (recordingId: string) => MediaFile | undefined;
-  readonly download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity) => ExportText | undefined;
+  readonly download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity) => Promise<ExportText | undefined>;
 }
 
 const ExportAddress = z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity });
@@ -29,7 +29,7 @@ export function createAddressServer({ page, mediaFile, download }: ServedThings)
       const [recordingId, format, granularity = "zones", ...rest] = pathname.slice(addresses.exports.length).split("/");
       const asked = ExportAddress.safeParse({ recordingId, format, granularity });
       const file =
-        asked.success && rest.length === 0 ? download(asked.data.recordingId, asked.data.format, asked.data.granularity) : undefined;
+        asked.success && rest.length === 0 ? await download(asked.data.recordingId, asked.data.format, asked.data.granularity) : undefined;
       return serveExport(request, file);
     }
     return page(request);

@@ -16,6 +16,9 @@ export const exportWords = {
   "index-html": { name: "Condition index, page", purpose: "to read beside the video; its times jump there" },
   "index-csv": { name: "Condition index, CSV", purpose: "for a spreadsheet" },
   "index-json": { name: "Condition index, JSON", purpose: "for another program" },
+  "record-html": { name: "Review record, page", purpose: "who ruled what, when and why; to print and keep" },
+  "record-json": { name: "Review record, JSON", purpose: "the same, sealed with the hashes of its files" },
+  "record-schema": { name: "Review record, JSON Schema", purpose: "describes the record for whoever reads it" },
   "index-schema": { name: "JSON Schema", purpose: "describes the JSON for whoever reads it" },
 } as const satisfies Record<ExportFormat, { name: string; purpose: string }>;
 

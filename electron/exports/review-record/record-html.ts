@@ -1,0 +1,122 @@
+import { decisionLabels, gradeLabels, promiseLabels, type ReviewRecord, timeLabel, valueLabel } from "../../../shared-types/index.ts";
+import { html, type Markup, raw } from "../html/markup.ts";
+import { policyFor } from "../html/page-policy.ts";
+
+type RecordConflict = ReviewRecord["conflicts"][number];
+
+/** Print first: this page is kept and shown, not worked with. */
+const recordStyle = `
+:root { color-scheme: light; }
+* { box-sizing: border-box; }
+body { margin: 0 auto; max-width: 62rem; padding: 1.5rem; background: #fff; color: #17191c; font: 15px/1.5 system-ui, "Segoe UI", Roboto, "Noto Sans", sans-serif; }
+h1 { font-size: 1.5rem; margin: 0 0 .25rem; } h2 { font-size: 1.1rem; margin: 1.75rem 0 .5rem; border-bottom: 1px solid #767a80; } h3 { font-size: 1rem; margin: .75rem 0 .2rem; }
+p { margin: .2rem 0 .4rem; } .faint { color: #4b5058; } code { font: .85em/1.4 ui-monospace, monospace; overflow-wrap: anywhere; }
+article { border-inline-start: 4px solid #b9bcc2; padding: .3rem .75rem; margin: .6rem 0; break-inside: avoid; } article.open { border-inline-start: 4px double #7a2e0e; }
+table { border-collapse: collapse; width: 100%; } th, td { text-align: start; vertical-align: top; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid #cfd2d6; } tr { break-inside: avoid; }
+.former { text-decoration: line-through; } q { font-style: italic; } dt { font-weight: 600; } dd { margin: 0 0 .35rem; }
+@media print { body { max-width: none; padding: 0; } }
+`;
+
+/** The review record as a page that needs nothing else; made to be printed and kept. */
+export function recordHtml(record: ReviewRecord): string {
+  const { recording, leftOpen } = record;
+  const vehicle = [recording.vehicle.year, recording.vehicle.name].filter(Boolean).join(" ");
+  const left = leftOpen.conflicts.length;
+  return html`<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policyFor({ style: recordStyle })}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>Review record: ${recording.title}</title>
+<style>${raw(recordStyle)}</style>
+</head>
+<body>
+<header>
+<h1>Review record: ${recording.title}</h1>
+<p>${vehicle}${recording.stockNumber && html`, stock number <b>${recording.stockNumber}</b>`}, ${timeLabel(recording.duration)} long</p>
+<p class="faint">Written ${record.writtenAt}, analysis version ${record.analysisVersion}</p>
+<p>${left === 0 ? "No conflict is open." : html`<b>${left === 1 ? "One conflict is" : `${left} conflicts are`} open:</b> ${leftOpen.conflicts.join(", ")}.`}
+${leftOpen.proposedFindings + leftOpen.proposedZones > 0 && `Nobody accepted ${leftOpen.proposedFindings} proposed findings and ${leftOpen.proposedZones} proposed zones.`}</p>
+</header>
+<main>
+<section aria-labelledby="h-files"><h2 id="h-files">Files, by SHA-256</h2><dl>
+<dt>Video${recording.videoFile && html` ${recording.videoFile}`}</dt><dd>${recording.videoSha256 ? html`<code>${recording.videoSha256}</code>` : "none, or not found when this was written"}</dd>
+<dt>Transcript ${recording.transcriptFile}</dt><dd><code>${recording.transcriptSha256}</code></dd>
+<dt>This record</dt><dd><code>${record.recordSha256}</code> <span class="faint">of the JSON file with this value left empty</span></dd></dl></section>
+<section aria-labelledby="h-conflicts"><h2 id="h-conflicts">Conflicts and rulings</h2>${record.conflicts.length ? record.conflicts.map(conflictBlock) : html`<p>None was found.</p>`}</section>
+${
+  record.formerRulings.length > 0 &&
+  html`<section aria-labelledby="h-former"><h2 id="h-former">Rulings on what is no longer found</h2><ul>${record.formerRulings.map(
+    (ruling) =>
+      html`<li>${ruling.topic} (${ruling.sideValues.join(" against ")}): ${decisionLabels[ruling.decision]}. ${ruling.reason} <span class="faint">(${ruling.initials}, ${ruling.at})</span></li>`,
+  )}</ul></section>`
+}
+${listOf(
+  "h-sheet",
+  "The stock sheet says otherwise",
+  record.denials.map(({ field, sheetValue, why }) => html`<li>${field}: ${sheetValue}. ${why}</li>`),
+)}
+${listOf(
+  "h-remarks",
+  "Remarks",
+  record.remarks.map(({ topic, why }) => html`<li>${topic}: ${why}</li>`),
+)}
+${listOf(
+  "h-promises",
+  "Words a buyer may hold the dealer to",
+  record.promises.map(
+    ({ kind, start, quote, why, source }) =>
+      html`<li>${timeLabel(start)} ${promiseLabels[kind]}: <q>${quote}</q> ${why} <span class="faint">Source: ${source}</span></li>`,
+  ),
+)}
+${listOf(
+  "h-questions",
+  "Never shown or said",
+  record.questions.map(({ question }) => html`<li>${question}</li>`),
+)}
+${listOf(
+  "h-findings",
+  "Findings",
+  record.findings.map(
+    ({ start, seen, grade, note, initials }) =>
+      html`<li>${timeLabel(start)} ${seen} (${gradeLabels[grade]})${note && `. ${note}`} <span class="faint">(${initials})</span></li>`,
+  ),
+)}
+${listOf("h-doubtful", "Captions that were not read", [
+  ...record.doubtfulCaptions.map(({ caption, start, why }) => html`<li>Caption ${caption + 1} at ${timeLabel(start)}: ${why}</li>`),
+  ...record.trustedCaptions.map(
+    ({ caption, start, initials }) =>
+      html`<li>Caption ${caption + 1} at ${timeLabel(start)} was held for speech by ${initials} and read.</li>`,
+  ),
+])}
+<section aria-labelledby="h-rules"><h2 id="h-rules">Rules that objected</h2><table><thead><tr><th scope="col">Rule</th><th scope="col">Source</th></tr></thead><tbody>${record.rules.map(
+    ({ name, source }) => html`<tr><td>${name}</td><td>${source ?? "claims compared with each other"}</td></tr>`,
+  )}</tbody></table></section>
+<section aria-labelledby="h-cautions"><h2 id="h-cautions">Cautions</h2><ul>${record.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>
+</main>
+</body>
+</html>
+`.text;
+}
+
+function listOf(id: string, title: string, items: readonly Markup[]): Markup | false {
+  return items.length > 0 && html`<section aria-labelledby="${id}"><h2 id="${id}">${title}</h2><ul>${items}</ul></section>`;
+}
+
+function conflictBlock(conflict: RecordConflict): Markup {
+  return html`<article class="${conflict.state}">
+<h3>${conflict.state === "open" ? "Open: " : "Settled: "}${conflict.topic}</h3>
+<p>${conflict.why}</p>
+<ul>${conflict.sides.map(
+    (side) =>
+      html`<li><b>${valueLabel(side.value, side.unit)}</b>: ${side.moments.map((at) => html`${timeLabel(at.start)} <q>${at.quote}</q> `)}</li>`,
+  )}</ul>
+<p class="faint">Rule: ${conflict.rule}, weight ${conflict.weight} of 100.${conflict.working && ` ${conflict.working}`}</p>
+${conflict.rulings.length === 0 ? html`<p>Nobody has ruled on it.</p>` : html`<ol>${conflict.rulings.map(rulingLine)}</ol>`}
+</article>`;
+}
+
+function rulingLine(ruling: RecordConflict["rulings"][number]): Markup {
+  return html`<li>${ruling.superseded && "Superseded: "}<span class="${ruling.superseded ? "former" : "standing"}">${decisionLabels[ruling.decision]}${ruling.sideValue && ` (${ruling.sideValue})`}: ${ruling.reason}${ruling.rightWords && html` Right words: <q>${ruling.rightWords}</q>`}</span> <span class="faint">(${ruling.initials}, ${ruling.at})</span></li>`;
+}

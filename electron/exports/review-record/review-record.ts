@@ -1,0 +1,123 @@
+import { createHash } from "node:crypto";
+import { type Claim, cautions, type RecordingDetail, ReviewRecord, type Ruling, reviewRecordVersion } from "../../../shared-types/index.ts";
+
+/** SHA-256 of the files a recording was made from, as lower-case hexadecimal digits. */
+export interface FileHashes {
+  readonly video: string | null;
+  readonly transcript: string;
+}
+
+/**
+ * The review record of a recording as it stands, sealed with the hash of its own text.
+ * @param writtenAt ISO 8601 UTC, from outside, so that the same library and moment give the same bytes.
+ */
+export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes: FileHashes): ReviewRecord {
+  const { summary, analysis, captions } = detail;
+  const claimById = new Map(analysis.claims.map((claim) => [claim.id, claim]));
+  const momentsOf = (ids: readonly string[]) => ids.flatMap((id) => momentOf(claimById.get(id)));
+  const open = new Set(detail.openConflictKeys);
+  const known = new Set(analysis.conflicts.map(({ key }) => key));
+  const startOf = (caption: number): number => captions[caption]?.start ?? 0;
+  const sources = new Map<string, string | null>();
+  for (const { rule, standard } of analysis.conflicts) sources.set(rule, standard?.source ?? sources.get(rule) ?? null);
+  for (const { rule } of analysis.remarks) if (!sources.has(rule)) sources.set(rule, null);
+  for (const { rule } of analysis.promises) sources.set(rule.name, rule.source);
+  const record: ReviewRecord = {
+    version: reviewRecordVersion,
+    recording: {
+      title: summary.title,
+      stockNumber: summary.stockNumber,
+      vehicle: summary.vehicle,
+      duration: summary.duration,
+      importedAt: summary.importedAt,
+      videoFile: detail.videoFile,
+      videoSha256: hashes.video,
+      transcriptFile: detail.transcriptFile,
+      transcriptSha256: hashes.transcript,
+    },
+    writtenAt,
+    analysisVersion: analysis.analysisVersion,
+    rules: [...sources].map(([name, source]) => ({ name, source })).sort((a, b) => (a.name < b.name ? -1 : 1)),
+    conflicts: analysis.conflicts.map((conflict) => ({
+      topic: conflict.topic,
+      kind: conflict.kind,
+      why: conflict.why,
+      rule: conflict.rule,
+      working: conflict.standard?.working ?? null,
+      weight: conflict.weight,
+      state: open.has(conflict.key) ? ("open" as const) : ("settled" as const),
+      sides: conflict.sides.map(({ value, unit, claims }) => ({ value, unit, moments: momentsOf(claims) })),
+      rulings: inTime(detail.rulings.filter(({ conflictKey }) => conflictKey === conflict.key)).map((ruling) => ({
+        decision: ruling.decision,
+        sideValue: ruling.side === null ? null : (ruling.sideValues[ruling.side] ?? null),
+        reason: ruling.reason,
+        rightWords: ruling.rightWords,
+        initials: ruling.initials,
+        at: ruling.at,
+        superseded: ruling.supersededBy !== null,
+      })),
+    })),
+    formerRulings: inTime(detail.rulings.filter(({ conflictKey }) => !known.has(conflictKey))).map(
+      ({ topic, sideValues, decision, reason, initials, at }) => ({ topic, sideValues, decision, reason, initials, at }),
+    ),
+    remarks: analysis.remarks.map(({ topic, why, rule }) => ({ topic, why, rule })),
+    denials: analysis.denials.map(({ field, sheetValue, why, claims }) => ({ field, sheetValue, why, moments: momentsOf(claims) })),
+    promises: analysis.promises.map(({ kind, start, quote, why, rule }) => ({
+      kind,
+      start,
+      quote,
+      why,
+      rule: rule.name,
+      source: rule.source,
+    })),
+    questions: analysis.questions.map(({ topic, question }) => ({ topic, question })),
+    findings: detail.findings
+      .toSorted((a, b) => a.start - b.start)
+      .map(({ start, seen, grade, note, initials }) => ({ start, seen, grade, note, initials })),
+    doubtfulCaptions: analysis.doubtful.map(({ caption, why }) => ({ caption, start: startOf(caption), why })),
+    trustedCaptions: detail.trustedCaptions.map(({ caption, initials }) => ({ caption, start: startOf(caption), initials })),
+    leftOpen: {
+      conflicts: analysis.conflicts.filter(({ key }) => open.has(key)).map(({ topic }) => topic),
+      proposedFindings: detail.findingProposals.length,
+      proposedZones: summary.counts.proposedZones,
+    },
+    cautions: Object.values(cautions),
+    recordSha256: "",
+  };
+  return { ...record, recordSha256: sha256(recordText(record)) };
+}
+
+function momentOf(claim: Claim | undefined) {
+  return claim ? [{ start: claim.start, quote: claim.quote }] : [];
+}
+
+function inTime(rulings: readonly Ruling[]): Ruling[] {
+  return rulings.toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+}
+
+export function sha256(content: string | Uint8Array): string {
+  return createHash("sha256").update(content).digest("hex");
+}
+
+/** The record as its file holds it. */
+export function recordText(record: ReviewRecord): string {
+  return `${JSON.stringify(record, null, 2)}\n`;
+}
+
+/**
+ * Whether a record's file is as it was written: its hash is that of its own text with the hash left empty.
+ * @returns A sentence that says what is wrong; null where nothing is.
+ */
+export function recordFault(fileText: string): string | null {
+  let parsed: unknown;
+  try {
+    parsed = JSON.parse(fileText);
+  } catch {
+    return "The file is not JSON. Take the record as it was exported.";
+  }
+  const record = ReviewRecord.safeParse(parsed);
+  if (!record.success)
+    return `The file is no review record of version ${reviewRecordVersion}: ${record.error.issues[0]?.path.join(".")} is not as it should be.`;
+  const unsealed = fileText.replace(`"recordSha256": "${record.data.recordSha256}"`, '"recordSha256": ""');
+  return sha256(unsealed) === record.data.recordSha256 ? null : "The record was changed after it was written: its hash is another.";
+}
