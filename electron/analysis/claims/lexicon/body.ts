@@ -111,9 +111,9 @@ export const bodyWords = [
   {
     component: "glass",
     part: "side window",
-    say: ["side glass", "side window", "quarter light", "quarter window", "vent window", "window", "door glass", "tint"],
+    say: ["side glass", "side window", "quarter light", "quarter window", "vent window", "window", "door glass"],
   },
-  { component: "glass", part: null, say: ["glass"] },
+  { component: "glass", part: null, say: ["glass", "tint"] },
   {
     component: "lights",
     part: "headlight",

@@ -56,7 +56,7 @@ const materials: readonly Material[] = [
   {
     value: "vinyl",
     phrases: ["vinyl", "leatherette", "naugahyde", "rexine", "faux leather"],
-    unless: ["vinyl top/roof", "vinyl floor/floors/flooring !mat/mats", "vinyl wrap", "vinyl sticker/stickers/decal/decals/graphics"],
+    unless: ["vinyl top/roof", "vinyl floor/floors/flooring !mat/mats", "vinyl wrap", "vinyl film", "vinyl mat", "woodgrain ..6 vinyl", "vinyl sticker/stickers/decal/decals/graphics"],
     among: [...soft, "top", "headliner", "carpet"],
     otherwise: { component: "seats", part: null },
     says: "This is the black vinyl buckets.",

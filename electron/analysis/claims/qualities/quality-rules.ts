@@ -2,9 +2,13 @@ import { conditionRules } from "./condition-rules.ts";
 import { equipmentAtWorkRules } from "./equipment-at-work.ts";
 import { materialRules } from "./material-rules.ts";
 import { materialRulesBySign } from "./material-rules-by-sign.ts";
+import { mileageTrustRules } from "./mileage-trust.ts";
+import { originalityByPapersRules } from "./originality-by-papers.ts";
 import { originalityRules } from "./originality-rules.ts";
 import { presenceRules } from "./presence-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
+import { insideSignRules } from "./signs-inside.ts";
+import { outsideSignRules } from "./signs-outside.ts";
 import { bodyTypeRules } from "./type-rules-body.ts";
 import { typeRulesByUse } from "./type-rules-by-use.ts";
 import { engineTypeRules } from "./type-rules-engine.ts";
@@ -24,5 +28,9 @@ export const qualityRules: readonly QualityRule[] = [
   ...presenceRules,
   ...equipmentAtWorkRules,
   ...originalityRules,
+  ...originalityByPapersRules,
+  ...mileageTrustRules,
   ...conditionRules,
+  ...outsideSignRules,
+  ...insideSignRules,
 ];

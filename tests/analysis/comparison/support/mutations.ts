@@ -268,6 +268,7 @@ const spokenChoices: Readonly<Record<string, readonly (readonly [string, string]
   ],
   "seat-kind": [["bucket", "bench"]],
   "seat-adjustment": [["power", "manual"]],
+  "rear-glass-opening": [["sliding", "fixed"]],
   "window-lift": [["power", "crank"]],
   "windshield-glass": [["laminated", "toughened"]],
   "light-source": [["led", "halogen"]],

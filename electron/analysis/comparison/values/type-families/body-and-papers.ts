@@ -24,7 +24,19 @@ export const bodyAndPaperFamilies = [
     components: ["glass"],
     parts: "any",
     weight: 35,
-    choices: { power: /\b(power|electric)\b/, manual: /\b(manual|crank|wind ?-?up|roll ?-?up)\b/ },
+    choices: {
+      power: /\b(power|electric)\b/,
+      manual: /\b(manual|crank|wind ?-?up|roll ?-?up)\b/,
+      "side curtain": /\bside ?(curtain|screen)s?\b/,
+    },
+  },
+  {
+    name: "rear-glass-opening",
+    topic: "rear window",
+    components: ["glass"],
+    parts: "named",
+    weight: 35,
+    choices: { sliding: /\bslid(er|ing)\b/, fixed: /\bfixed\b/ },
   },
   {
     name: "windshield-glass",
