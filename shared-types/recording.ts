@@ -107,6 +107,19 @@ export type FindingProposal = z.infer<typeof FindingProposal>;
 export const TrustedCaption = z.strictObject({ caption: CaptionIndex, initials: z.string() });
 export type TrustedCaption = z.infer<typeof TrustedCaption>;
 
+/** A caption's words as a person put them right; the words it came with are kept beside them. */
+export const CaptionCorrection = z.strictObject({ caption: CaptionIndex, words: z.string(), initials: z.string() });
+export type CaptionCorrection = z.infer<typeof CaptionCorrection>;
+
+/** That an index was published, and how many conflicts were open then. */
+export const Publication = z.strictObject({
+  /** ISO 8601, UTC. */
+  at: z.string(),
+  initials: z.string(),
+  openConflicts: z.int().nonnegative(),
+});
+export type Publication = z.infer<typeof Publication>;
+
 /** The reviewer's decision on a conflict. Never deleted: a later one supersedes it. */
 export const Ruling = z.strictObject({
   id: z.uuid(),

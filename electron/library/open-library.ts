@@ -1,18 +1,22 @@
 import { closeSync, existsSync, mkdirSync, openSync, readSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import Database from "better-sqlite3";
+import { captionCorrectionsTable } from "./caption-corrections.ts";
 import { captionsTable } from "./captions.ts";
 import { editsTable } from "./edits.ts";
 import { findingsTable } from "./findings.ts";
 import { migrate } from "./migrate.ts";
 import { proposalTables } from "./proposals.ts";
+import { publicationsTable } from "./publications.ts";
 import { recordingsTable } from "./recordings.ts";
 import { Refusal } from "./refusal.ts";
 import { rulingsTable } from "./rulings.ts";
 import { searchTable } from "./search-entries.ts";
 import { settingsTable } from "./settings.ts";
 import { sheetChoicesTable } from "./sheet-choices.ts";
+import { stillsTable } from "./stills.ts";
 import { trustedCaptionsTable } from "./trusted-captions.ts";
+import { videoFingerprintsTable } from "./video-fingerprints.ts";
 import { zoneSpansTable } from "./zone-spans.ts";
 
 /** All recordings on this machine. One process at a time writes; readers never wait (WAL). */
@@ -50,6 +54,10 @@ export function openLibrary(file: string) {
     rulings: rulingsTable(database),
     sheetChoices: sheetChoicesTable(database),
     trustedCaptions: trustedCaptionsTable(database),
+    captionCorrections: captionCorrectionsTable(database),
+    stills: stillsTable(database),
+    videoFingerprints: videoFingerprintsTable(database),
+    publications: publicationsTable(database),
     edits: editsTable(database),
     search: searchTable(database),
     settings: settingsTable(database),
