@@ -37,9 +37,14 @@ export function unitSpoken(reading: Reading, said: string): boolean {
   return said.split(/[ -]/).some((word) => !numberWords.test(word));
 }
 
-/** Where a unit goes without saying: a sixteenth is of an inch. */
+/** Where a unit goes without saying: a sixteenth is of an inch, and so is a thirty-second written "8/32". */
 export function supposed(reading: Reading): boolean {
-  return reading.rule.includes("fraction") || reading.rule.includes("sixteenth") || reading.rule === "one-part-bare";
+  return (
+    reading.rule.includes("fraction") ||
+    reading.rule.includes("sixteenth") ||
+    reading.rule === "thirty-seconds-written" ||
+    reading.rule === "one-part-bare"
+  );
 }
 
 /** Words that make a number of their own with the one before ("three point belt", "four door", "two tone"). */
