@@ -17,6 +17,11 @@ export const neighborsRules: readonly FrameRule[] = [
       "my/his/her/our <kin>/pal/mate/buddy/missus runs/ran #",
       "followed a/my/our <kin>/pal 's",
       "<kin>/pal/somebody/someone 's over the",
+      "<kin>/<someone>/client/buyer/dealer 's with a/the/his/her",
+      "my/his/her/our <kin> 's is/was a/an/the/one/his/hers",
+      "that 's/was the one indoors/outside/yonder/upstairs/inside/next/out",
+      "other one we/i/they had/sold/did/got",
+      "the other one ..1 had/has/did the/a/an",
       "that 's a/my/our customer/neighbor/neighbour/friend/mate 's",
     ],
     example: {

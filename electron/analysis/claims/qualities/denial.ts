@@ -100,7 +100,10 @@ export function deniedAfter(units: readonly SpokenUnit[], end: number): number {
     if (unit.word === "no" && at === end && units[at - 1]?.endsPhrase && (unit.endsPhrase || unit.endsSentence)) return at + 1;
     if (unit.word === "no" && /^(?:place|provision|socket|port|hole|mount|mounts)$/.test(next)) return at + 2;
     if (unit.word === "never" && /^(?:fitted|installed|specified|ordered|offered|included|added|there|on)$/.test(next)) return at + 2;
-    if ((unit.word === "not" || unit.word === "n't") && /^(?:here|there|fitted|on|included|present|with)$/.test(next)) return at + 2;
+    // "The inverter's in the box, not here": it is somewhere else.
+    const elsewhere = next === "here" && units.slice(end, at).some(({ word }) => /^(?:in|at|under|behind|by|over|on)$/.test(word));
+    if (!elsewhere && (unit.word === "not" || unit.word === "n't") && /^(?:here|there|fitted|on|included|present|with)$/.test(next))
+      return at + 2;
     if (unit.endsPhrase) break;
   }
   const later = butPronoun(units, end);

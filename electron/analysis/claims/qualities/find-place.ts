@@ -108,6 +108,8 @@ function sideAt(words: readonly string[], at: number, scene: SpokenScene, zone: 
   if (/^sides?$/.test(word) && /^(?:both|either)$/.test(before)) return "both";
   // "just like the other side": the two are compared.
   if (word === "side" && before === "other" && /^(?:as|than|like|from|unlike)$/.test(words[at - 3] ?? "")) return null;
+  // "Other side, no rust in the rocker this side": the first names the way there, the second what is seen.
+  if (word === "side" && before === "other" && /\bthis side\b/.test(words.slice(at + 1, at + 16).join(" "))) return null;
   if (word === "side" && (before === "other" || before === "far"))
     return seen === "driver" ? "passenger" : seen === "passenger" ? "driver" : null;
   return null;

@@ -64,6 +64,8 @@ export const provenanceRules: readonly QualityRule[] = [
     ],
     unless: [
       "not/n't the/that _ it",
+      // "Stronger than what it came with": that one is gone.
+      "than/unlike what/the/those ..1 it/she/they/he came/had/left/was/were/rolled/started",
       "not/n't the/its very/same/original/own",
       "no part",
       "_ it was built with care/love/help/pride",

@@ -89,5 +89,6 @@ export function topicOf(pattern: string, claim: Claim, part: string | null): str
 
 function plural(noun: string): string {
   if (noun === "leaf") return "leaves";
+  if (/[^aeiou]y$/.test(noun)) return `${noun.slice(0, -1)}ies`;
   return /(s|x|ch|sh)$/.test(noun) ? `${noun}es` : `${noun}s`;
 }

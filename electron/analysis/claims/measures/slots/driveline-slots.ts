@@ -112,7 +112,7 @@ export const drivelineSlots = [
       {
         about: ["final-drive"],
         unless:
-          /\binch\b(?! and)|# [^#]+ # spline|# [^#]+ # bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b/,
+          /\binch\b(?! and)|# [^#]+ # spline|# [^#]+ # bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b|\bhalf\b|\bturbo\b|\b(?:asking|price|offered)\b/,
         score: 1.05,
       },
     ],
@@ -234,6 +234,33 @@ export const drivelineSlots = [
     cues: [{ about: ["exhaust"], reach: "sentence", unless: /\breceiver|\bball\b|\bhitch/, score: 1.0 }],
     carries: true,
     example: { heard: "the exhaust looks like it's two and a quarter", value: 2.25 },
+  },
+  {
+    name: "length of a muffler",
+    component: "exhaust",
+    part: "muffler",
+    attribute: "size",
+    unit: "in",
+    need: { units: ["in"], min: 8, max: 48 },
+    cues: [{ about: ["exhaust/muffler"], unless: /\bpipe|\bfrom\b/, score: 1.3 }],
+    example: { heard: "mufflers are the eighteen inch kind", value: 18 },
+  },
+  {
+    name: "bore of an exhaust",
+    component: "exhaust",
+    part: "pipe",
+    attribute: "diameter",
+    unit: "in",
+    need: { units: ["in"], min: 1, max: 6 },
+    cues: [
+      {
+        after: /^(?:inch )?bore\b/,
+        before: /\b(?:exhaust|tailpipe|pipes?|stainless|system|silencer)\b[^.#]{0,24}$/,
+        zones: ["rear", "underside", "driver-side", "passenger-side", "closing"],
+        score: 1.5,
+      },
+    ],
+    example: { heard: "one tailpipe stainless two inch bore", value: 2, zone: "rear" },
   },
   {
     name: "exhaust pipe diameter in millimetres",

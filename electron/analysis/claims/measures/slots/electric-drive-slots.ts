@@ -116,6 +116,7 @@ export const electricDriveSlots = [
         said: /^(?:one|single|1)$/,
         after: /^#(?: (?:now|in|up|and|but|thing|of them|under|behind|instead)\b| ?\.|$)/,
         about: ["electrical/battery"],
+        unless: /\b(?:outlets?|sockets?|ports?|usbs?|inverter)\b/,
         score: 1.25,
       },
       { said: /^(?:two|a pair|pair|2|twin|dual|both)$/, after: /^(?:big |old )?# (?:\w+ )?batteries\b/, score: 1.35 },

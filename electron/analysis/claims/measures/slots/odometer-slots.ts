@@ -66,7 +66,7 @@ export const odometerSlots = [
       {
         before:
           /\b(?:done|replaced|changed|rebuilt|fitted|installed|new|renewed|serviced|overhauled|redone|swapped|put in|belt|off of it)\b[^.]{0,34}\b(?<!up )(?:at|about)(?: about| around)?$/,
-        unless: new RegExp(`${notMiles.source}|hour meter|\\bup at #|\\bnext one|\\bdue\\b`),
+        unless: new RegExp(`${notMiles.source}|hour meter|\\bup at #|\\bnext one[^#]*#|\\bdue\\b[^#]*#`),
         score: 1.3,
       },
       { after: /^(?:miles |kilometers )?(?:ago|back)\b/, score: 1.3 },
@@ -170,7 +170,7 @@ export const odometerSlots = [
     attribute: "mileage",
     unit: "said",
     need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
-    unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #/,
+    unless: /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #|\b(?:offered|priced|listed|advertised|estimated|reserved) (?:at|for) (?:\w+ )?#/,
     cues: [
       { after: /^and (?:some )?change\b/, unless: /\bdollars|\basking|\bprice|\bpaid|\bspent/, score: 1.0 },
       {
@@ -204,7 +204,7 @@ export const odometerSlots = [
         before:
           /\b(?:odometer|odo|mileometer|milometer|mileage|(?<!on the )clock|(?<!# )miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
         unless:
-          /\bdollars|\basking|\bprice|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach|\bprice|\basking|\bglass|\b(?:number|list|money|ask)(?:'s| is)? #|\b(?:i|we) (?:got|had|have) #|\btires?\b|\bgoes to #/,
+          /\bdollars|\basking|\bprice|\boffered|\blisted|\byours\b|\bup for\b|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach|\bprice|\basking|\bglass|\b(?:number|list|money|ask)(?:'s| is)? #|\b(?:i|we) (?:got|had|have) #|\btires?\b|\bgoes to #/,
         score: 1.15,
       },
       {

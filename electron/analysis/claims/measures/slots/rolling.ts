@@ -1,5 +1,7 @@
 /** What tire and wheel slots share. */
 
+import type { ZoneName } from "../../../../../shared-types/index.ts";
+
 /** Components a rolling figure may be about. */
 export const rolling = ["tire", "wheel", "spare"] as const;
 
@@ -10,3 +12,17 @@ export const notRoad = /steering|banjo|fan\b|rotor|disc\b|drum|speaker|screen|pe
 export function whenPlural(value: number | string, said: string): number | undefined {
   return /(?:s|'s)$/.test(said) && !/(?:inches|millimeters)$/.test(said) && typeof value === "number" ? value : undefined;
 }
+
+/** Zones from which tires are in view, or in which the vehicle is summed up. */
+export const tiresInView: readonly ZoneName[] = [
+  "opening",
+  "front",
+  "driver-side",
+  "passenger-side",
+  "rear",
+  "roof",
+  "cargo",
+  "underside",
+  "documents",
+  "closing",
+];

@@ -1,5 +1,5 @@
 import type { Slot } from "../slot.ts";
-import { rolling, whenPlural } from "./rolling.ts";
+import { rolling, tiresInView, whenPlural } from "./rolling.ts";
 
 /** What a new tire has or the law asks for, and not what this one has. */
 const notThisTread =
@@ -15,7 +15,12 @@ export const tireSlots = [
     unit: null,
     need: { kinds: ["tire-size"], units: [null] },
     // "Four by four a hundred eighteen thousand" is a drive and a mileage.
-    cues: [{ said: /^(?!.*\bthousand\b)/, score: 1.3 }],
+    cues: [
+      { about: rolling, said: /^(?!.*\bthousand\b)/, score: 1.3 },
+      // Where no tire is in view, a run of figures that nobody called a tire is a mileage or a code.
+      { said: /^(?!.*\bthousand\b)/, zones: tiresInView, score: 1.3 },
+      { said: /\/|\dr\d/i, score: 1.3 },
+    ],
     example: { heard: "the rears are 235/60R15", value: "235/60R15", position: "rear" },
   },
   {
