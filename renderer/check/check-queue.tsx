@@ -4,6 +4,7 @@ import { type Conflict, promiseLabels, type RecordingDetail, timeLabel } from ".
 import { Button } from "../shared/button.tsx";
 import { asHeading, sideLetter, sideValues } from "../shared/claim-words.ts";
 import { type CheckItem, type ConflictFilter, conflictFilters, conflictQueue, openQuestions, sameItem, weightWord } from "./queue.ts";
+import { SheetQueue } from "./sheet-queue.tsx";
 
 const filterLabels = { open: "Open", settled: "Settled", all: "All" } as const satisfies Record<ConflictFilter, string>;
 
@@ -69,9 +70,7 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
         })}
       </ol>
       {queue.length === 0 ? <p className="queue-none">None under “{filterLabels[filter].toLowerCase()}”.</p> : null}
-      <QueuePart name="The stock sheet says otherwise" none="Nothing that the stock sheet denies." empty={analysis.denials.length === 0}>
-        {analysis.denials.map((denial) => line({ kind: "denial", key: denial.key }, denial.field, `sheet ${denial.sheetValue}`))}
-      </QueuePart>
+      <SheetQueue detail={detail} line={line} />
       <QueuePart name="Promises" none="No promise was heard." empty={analysis.promises.length === 0}>
         {analysis.promises.map((promise) =>
           line({ kind: "promise", key: promise.id }, `“${promise.quote}”`, `${promiseLabels[promise.kind]}, ${timeLabel(promise.start)}`),

@@ -39,15 +39,26 @@ export function ConflictGrounds({ conflict, detail, pair }: ConflictGroundsProps
   );
 }
 
-function SheetPart({ conflict, detail: { stockSheet, analysis } }: { readonly conflict: Conflict; readonly detail: RecordingDetail }) {
+function SheetPart({
+  conflict,
+  detail: { stockSheet, sheetMeanings, analysis },
+}: {
+  readonly conflict: Conflict;
+  readonly detail: RecordingDetail;
+}) {
   const claims = new Set(conflict.sides.flatMap((side) => side.claims));
   const denials = analysis.denials.filter((denial) => denial.claims.some((id) => claims.has(id)));
-  const about = stockSheet ? sheetFieldsAbout(conflict.topic, stockSheet) : [];
+  const supports = analysis.supports.filter((support) => support.claims.some((id) => claims.has(id)));
+  // A column that was left out says nothing of a claim, however its name reads.
+  const read = Object.entries(stockSheet ?? {}).filter(([field]) => sheetMeanings === null || sheetMeanings[field] !== null);
+  const about = sheetFieldsAbout(conflict.topic, Object.fromEntries(read));
   return (
     <section aria-labelledby="grounds-sheet">
       <h3 id="grounds-sheet">The stock sheet</h3>
       {stockSheet === null ? <p className="soft">This recording has no stock sheet.</p> : null}
-      {stockSheet !== null && about.length === 0 && denials.length === 0 ? <p className="soft">Says nothing about this.</p> : null}
+      {stockSheet !== null && about.length === 0 && denials.length + supports.length === 0 ? (
+        <p className="soft">Says nothing about this.</p>
+      ) : null}
       {about.length > 0 ? (
         <dl className="sheet-fields">
           {about.map(([field, value]) => (
@@ -58,9 +69,9 @@ function SheetPart({ conflict, detail: { stockSheet, analysis } }: { readonly co
           ))}
         </dl>
       ) : null}
-      {denials.map((denial) => (
-        <p key={denial.key} className="small">
-          {denial.why}
+      {[...denials, ...supports].map(({ id, why }) => (
+        <p key={id} className="small">
+          {why}
         </p>
       ))}
       {stockSheet !== null ? (

@@ -31,6 +31,30 @@ function describeItem(item: CheckItem, { analysis, captions, trustedCaptions }: 
       ? { heading: denial.field, kind: `The stock sheet says ${denial.sheetValue}`, why: denial.why, claims: denial.claims, caption: null }
       : null;
   }
+  if (item.kind === "support") {
+    const support = analysis.supports.find(({ key }) => key === item.key);
+    return support
+      ? {
+          heading: support.topic,
+          kind: `The stock sheet says ${support.sheetValue} under “${support.field}”, and bears out what was said`,
+          why: support.why,
+          claims: support.claims,
+          caption: null,
+        }
+      : null;
+  }
+  if (item.kind === "silence") {
+    const silence = analysis.silences.find(({ key }) => key === item.key);
+    return silence
+      ? {
+          heading: silence.topic,
+          kind: `The stock sheet says ${silence.sheetValue} under “${silence.field}”, and nobody spoke of it`,
+          why: `${silence.why} There is no moment to play. Words that the recogniser lost may still have told it: look through the captions before it is said anew.`,
+          claims: [],
+          caption: null,
+        }
+      : null;
+  }
   if (item.kind === "promise") {
     const promise = analysis.promises.find(({ id }) => id === item.key);
     return promise
@@ -89,7 +113,7 @@ function Trust({ caption, detail, edit }: { readonly caption: number; readonly d
   );
 }
 
-/** A denial, promise, remark or doubtful caption with its moments. */
+/** What the sheet says of a claim, a promise, remark or doubtful caption with its moments. */
 export function MomentsView({ item, detail, edit }: MomentsViewProps) {
   const picture = useRecordingClock(detail.summary);
   const { clock } = picture;
@@ -118,45 +142,47 @@ export function MomentsView({ item, detail, edit }: MomentsViewProps) {
           </p>
         ) : null}
       </header>
-      <div className="moments">
-        <div className="side-picture">
-          <Picture {...picture} />
+      {claims.length > 0 || lone ? (
+        <div className="moments">
+          <div className="side-picture">
+            <Picture {...picture} />
+          </div>
+          <ul className="moments-list">
+            {claims.map((claim) => (
+              <li key={claim.id} className="moment">
+                <strong>{claimLine(claim)}</strong>
+                <p className="small soft">
+                  {timeLabel(claim.start)}, {zoneLabels[claim.zone]}, {claim.stance}
+                </p>
+                <blockquote className="side-quote">
+                  {claim.captions.map((index) => {
+                    const caption = captions[index];
+                    return caption ? (
+                      <MarkedCaption key={index} caption={caption} notes={notes(index)} disputed={nobody} only={new Set([claim.id])} />
+                    ) : null;
+                  })}
+                </blockquote>
+                <div className="row">
+                  <Button onClick={() => hear(claim)} aria-label={`Hear ${timeLabel(claim.start)}`}>
+                    Hear
+                  </Button>
+                  <a href={recordingPlace(detail.summary.id, "mark", { at: claim.start })}>Open at the Mark desk</a>
+                </div>
+              </li>
+            ))}
+            {lone ? (
+              <li className="moment">
+                <blockquote className="side-quote">“{lone.text}”</blockquote>
+                <div className="row">
+                  <Button onClick={() => hear(lone)}>Hear</Button>
+                  {item.kind === "doubtful" ? <Trust caption={lone.index} detail={detail} edit={edit} /> : null}
+                  <a href={recordingPlace(detail.summary.id, "mark", { at: lone.start })}>Open at the Mark desk</a>
+                </div>
+              </li>
+            ) : null}
+          </ul>
         </div>
-        <ul className="moments-list">
-          {claims.map((claim) => (
-            <li key={claim.id} className="moment">
-              <strong>{claimLine(claim)}</strong>
-              <p className="small soft">
-                {timeLabel(claim.start)}, {zoneLabels[claim.zone]}, {claim.stance}
-              </p>
-              <blockquote className="side-quote">
-                {claim.captions.map((index) => {
-                  const caption = captions[index];
-                  return caption ? (
-                    <MarkedCaption key={index} caption={caption} notes={notes(index)} disputed={nobody} only={new Set([claim.id])} />
-                  ) : null;
-                })}
-              </blockquote>
-              <div className="row">
-                <Button onClick={() => hear(claim)} aria-label={`Hear ${timeLabel(claim.start)}`}>
-                  Hear
-                </Button>
-                <a href={recordingPlace(detail.summary.id, "mark", { at: claim.start })}>Open at the Mark desk</a>
-              </div>
-            </li>
-          ))}
-          {lone ? (
-            <li className="moment">
-              <blockquote className="side-quote">“{lone.text}”</blockquote>
-              <div className="row">
-                <Button onClick={() => hear(lone)}>Hear</Button>
-                {item.kind === "doubtful" ? <Trust caption={lone.index} detail={detail} edit={edit} /> : null}
-                <a href={recordingPlace(detail.summary.id, "mark", { at: lone.start })}>Open at the Mark desk</a>
-              </div>
-            </li>
-          ) : null}
-        </ul>
-      </div>
+      ) : null}
     </article>
   );
 }

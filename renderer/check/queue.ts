@@ -7,11 +7,16 @@ export type ConflictFilter = (typeof conflictFilters)[number];
 export type CheckItem =
   | { readonly kind: "conflict"; readonly key: string }
   | { readonly kind: "denial"; readonly key: string }
+  | { readonly kind: "support"; readonly key: string }
+  | { readonly kind: "silence"; readonly key: string }
   | { readonly kind: "promise"; readonly key: string }
   | { readonly kind: "remark"; readonly key: string }
   | { readonly kind: "doubtful"; readonly key: string };
 
-const itemKinds = ["denial", "promise", "remark", "doubtful"] as const satisfies readonly Exclude<CheckItem["kind"], "conflict">[];
+const itemKinds = ["denial", "support", "silence", "promise", "remark", "doubtful"] as const satisfies readonly Exclude<
+  CheckItem["kind"],
+  "conflict"
+>[];
 
 /** The item that an address names; null where it names none. */
 export function itemOfPlace(conflictKey: string | null, itemName: string | null): CheckItem | null {
@@ -53,6 +58,8 @@ export function checkItems(detail: RecordingDetail, filter: ConflictFilter): Che
   return [
     ...conflictQueue(analysis.conflicts, detail.openConflictKeys, filter).map(({ key }) => ({ kind: "conflict" as const, key })),
     ...analysis.denials.map(({ key }) => ({ kind: "denial" as const, key })),
+    ...analysis.supports.map(({ key }) => ({ kind: "support" as const, key })),
+    ...analysis.silences.map(({ key }) => ({ kind: "silence" as const, key })),
     ...analysis.promises.map(({ id }) => ({ kind: "promise" as const, key: id })),
     ...analysis.remarks.map(({ key }) => ({ kind: "remark" as const, key })),
     ...[...analysis.doubtful, ...detail.trustedCaptions].map(({ caption }) => ({ kind: "doubtful" as const, key: String(caption) })),

@@ -1,11 +1,13 @@
 import { useState } from "react";
-import type { Problem } from "../../shared-types/index.ts";
+import type { Problem, SheetColumns } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient, useHostEvent } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
 import { Ask, Modal } from "../shared/dialog.tsx";
 import { recordingPlace } from "../shared/place.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
+import { isAsked } from "../sheet/sheet-answers.ts";
+import { SheetColumnsDialog } from "../sheet/sheet-columns-dialog.tsx";
 import { DescriptionFields } from "./description-fields.tsx";
 import { FileSlot } from "./file-slot.tsx";
 import { acceptOf, type ImportPart, partOfFileName, titleOfFileName } from "./sort-files.ts";
@@ -40,6 +42,8 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
   const [problem, setProblem] = useState<{ part: ImportPart | null; problem: Problem } | null>(null);
   /** The transcript is in the library already; the person is asked whether it is meant. */
   const [known, setKnown] = useState<Problem | null>(null);
+  /** The sheet has columns that a person must be asked about; the import goes on with the answers. */
+  const [asking, setAsking] = useState<{ readonly sheet: SheetColumns; readonly offered: string; readonly again: boolean } | null>(null);
   useHostEvent("analysis.progress", (progress) => {
     if (working) setWorking(`Reading: ${progress.pass}, ${progress.done} of ${progress.of}`);
   });
@@ -51,7 +55,33 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
     if (part === "transcript" && file && draft.title === "") setDraft({ ...draft, title: titleOfFileName(file.name) });
   };
 
-  const run = async (again: boolean) => {
+  /** Hands a file over; null where that failed, which is then shown beside its place. */
+  const offer = async (part: ImportPart, label: string, file: File): Promise<string | null> => {
+    setWorking(`Handing over the ${label.toLowerCase()}…`);
+    try {
+      return (await client.offerFile(file)).id;
+    } catch (thrown) {
+      setProblem({ part, problem: problemOf(thrown) });
+      setWorking(null);
+      return null;
+    }
+  };
+  /** The sheet goes first: what its columns mean is asked before a long video is handed over. Null where the import must wait. */
+  const offerSheet = async (file: File, again: boolean): Promise<string | null> => {
+    const offered = await offer("stockSheet", "Stock sheet", file);
+    if (offered === null) return null;
+    try {
+      const sheet = await client.call("stockSheet.look", { stockSheet: offered });
+      if (!sheet.columns.some(isAsked)) return offered;
+      setAsking({ sheet, offered, again });
+    } catch (thrown) {
+      setProblem({ part: "stockSheet", problem: problemOf(thrown) });
+    }
+    setWorking(null);
+    return null;
+  };
+
+  const run = async (again: boolean, knownSheet: string | null = null) => {
     setKnown(null);
     setTried(true);
     setProblem(null);
@@ -63,18 +93,16 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
       return;
     }
     if (Object.keys(faultsOfDraft(draft)).length > 0) return;
-    const ids: Record<ImportPart, string | null> = { transcript: null, video: null, stockSheet: null };
+    const ids: Record<ImportPart, string | null> = { transcript: null, video: null, stockSheet: knownSheet };
+    if (parts.stockSheet && knownSheet === null) {
+      ids.stockSheet = await offerSheet(parts.stockSheet, again);
+      if (ids.stockSheet === null) return;
+    }
     for (const { part, label } of slots) {
       const file = parts[part];
-      if (!file) continue;
-      setWorking(`Handing over the ${label.toLowerCase()}…`);
-      try {
-        ids[part] = (await client.offerFile(file)).id;
-      } catch (thrown) {
-        setProblem({ part, problem: problemOf(thrown) });
-        setWorking(null);
-        return;
-      }
+      if (!file || ids[part] !== null) continue;
+      ids[part] = await offer(part, label, file);
+      if (ids[part] === null) return;
     }
     setWorking("Reading the transcript…");
     try {
@@ -130,8 +158,19 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
         <DescriptionFields draft={draft} faults={faults} onChange={setDraft} />
       </div>
       <p className="small soft">
-        Stock number, model year and vehicle that you leave empty are taken from the stock sheet where it has them.
+        Stock number, model year and vehicle that you leave empty are taken from the stock sheet where it has them. Of a sheet of many
+        vehicles, the row with the stock number counts.
       </p>
+      {asking ? (
+        <SheetColumnsDialog
+          sheet={asking.sheet}
+          onClose={() => setAsking(null)}
+          onSettled={() => {
+            setAsking(null);
+            void run(asking.again, asking.offered);
+          }}
+        />
+      ) : null}
       <Ask
         title="Import the same transcript again?"
         open={known !== null}

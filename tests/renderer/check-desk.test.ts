@@ -41,8 +41,10 @@ describe("the queue", () => {
   test("lists conflicts first, then what is milder", () => {
     const doubtful = [{ caption: 1, why: "noise" }];
     const remarks = [{ id: "m", key: "m", topic: "promise", why: "never", claims: [], rule: "sample" }];
-    const items = checkItems({ ...detail, analysis: { ...detail.analysis, doubtful, remarks } }, "all");
-    expect(items.map(({ kind }) => kind)).toEqual(["conflict", "conflict", "denial", "remark", "doubtful"]);
+    const supports = [{ id: "s1", key: "s", field: "keys", topic: "number of keys", sheetValue: "2", claims: ["c1"], why: "Two." }];
+    const silences = [{ id: "u1", key: "u", field: "title", topic: "title", sheetValue: "clean", why: "Nobody said." }];
+    const items = checkItems({ ...detail, analysis: { ...detail.analysis, doubtful, remarks, supports, silences } }, "all");
+    expect(items.map(({ kind }) => kind)).toEqual(["conflict", "conflict", "denial", "support", "silence", "remark", "doubtful"]);
   });
   test("weights have three words over their whole range", () => {
     expect([1, 33, 34, 66, 67, 100].map(weightWord)).toEqual(["slight", "slight", "middling", "middling", "grave", "grave"]);
@@ -143,6 +145,8 @@ describe("what the address and the lists say", () => {
   test.for([
     { kind: "conflict", key: "measure/rear tire size" },
     { kind: "denial", key: "sheet:axle ratio" },
+    { kind: "support", key: "mileage:mileage:61-240:61000" },
+    { kind: "silence", key: "keys:number-of-keys:2" },
     { kind: "doubtful", key: "12" },
   ] as const)("%j is found again by its address", (item) => {
     const { conflict = null, item: name = null } = placeOfItem(item) as { conflict?: string; item?: string };

@@ -15,6 +15,7 @@ import { notesOn } from "./facets/claim-notes.ts";
 import { facetsOf } from "./facets/facets-of.ts";
 import { faultsAgainstPraise } from "./faults.ts";
 import { hedgesIn } from "./hedges.ts";
+import { hedgesAcross } from "./hedges-across.ts";
 import { impliedPresence } from "./implied-presence.ts";
 import { coveringFacets } from "./slots/covering.ts";
 import { classedSlots } from "./slots/disputes.ts";
@@ -64,6 +65,7 @@ export function compareClaims(input: ComparisonInput): Comparison {
       const disagreements = disagreementsIn(slot);
       return disagreements.length > 0 ? disagreements : hedgesIn(slot);
     }),
+    ...hedgesAcross(claims),
     ...faults.conflicts,
     ...standards.flatMap((found) => found.conflicts),
   ]);

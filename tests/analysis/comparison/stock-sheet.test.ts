@@ -20,6 +20,8 @@ const tire = (value: string, position: "front" | "rear" | "all"): ClaimSketch =>
 
 const denied: readonly Row[] = [
   { field: "Odometer (mi)", value: "71,308", claims: [mileage(61300)] },
+  { field: "Odometer", value: "99000", claims: [{ ...mileage(61000), quote: "showing sixty one thousand miles" }] },
+  { field: "price", value: "1990", claims: [{ component: "price", attribute: "price", value: 2990, unit: "USD", quote: "asking 2,990" }] },
   { field: "miles", value: "84312", claims: [mileage(48312)] },
   { field: "mileage", value: "135,000 km", claims: [mileage(135000)] },
   { field: "engine", value: "V8 350ci", claims: [{ component: "engine", attribute: "displacement", value: 305, unit: "cu in" }] },

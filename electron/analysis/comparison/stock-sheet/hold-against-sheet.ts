@@ -81,7 +81,8 @@ function claimOfSheet(column: StockSheetColumn, sheetValue: string, read: ReadCe
     captions: [0],
     start: 0,
     end: 0,
-    quote: sheetValue,
+    // The column names the figure: a bare round one would pass for a sum or a year by the rules for speech.
+    quote: column.reading.as === "figure" ? `${column.topic} ${sheetValue}` : sheetValue,
     spans: [{ caption: 0, start: 0, end: 0 }],
     component: column.component,
     part: column.part,
