@@ -25,7 +25,7 @@ export const bodyWords = [
   { component: "body", part: "front door", position: "front", say: ["front door"] },
   { component: "body", part: "rear door", position: "rear", say: ["rear door", "back door"] },
   { component: "body", part: "rocker", say: ["rocker", "rocker panel", "sill", "outer sill", "kick plate"] },
-  { component: "body", part: "cab corner", position: "rear", say: ["cab corner"] },
+  { component: "body", part: "cab corner", position: "rear", say: ["cab corner", "corner of the cab"] },
   { component: "body", part: "gap", say: ["gap", "panel gap", "shut line"] },
   { component: "body", part: "roof skin", say: ["roof skin", "roof", "chop", "chopped", "top chop"] },
   { component: "body", part: "ding", say: ["ding", "dent"] },

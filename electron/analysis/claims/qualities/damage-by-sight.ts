@@ -176,7 +176,7 @@ export const sightDamages: readonly Damage[] = [
       "lifting at/along/on",
       "works/work loose",
     ],
-    unless: ["price 's dropped", "dropped axle", "no sag", "come down here", "come down to", "come down in price", "come down a"],
+    unless: ["price 's dropped", "dropped axle", "no sag", "come down here", "come down to", "come down in price", "come down a", "usually/always/normally/generally/mostly/all come/comes/came/droop/sag/hang down?"],
     says: "The headliner's come loose over the second seat.",
     of: "headliner",
     denies: "The headliner is tight, no sagging.",

@@ -45,7 +45,7 @@ const clauseReach = 12;
 const mostPassed = 0;
 
 /** Parts within a part: they wear by themselves, but have no make or material of their own. */
-const within = new Set(["chrome", "bolster", "gap", "body line", "side", "lug", "latch"]);
+const within = new Set(["chrome", "bolster", "gap", "body line", "side", "lug", "latch", "bow"]);
 
 export interface Asked {
   readonly attribute: AttributeName;

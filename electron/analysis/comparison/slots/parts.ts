@@ -78,7 +78,7 @@ const sameAsWhole = {
   "cargo-floor": { parts: ["floor", "bed floor", "load floor", "trunk floor", "boot floor", "trunk pan", "pan"], attributes: "every" },
   floors: { parts: ["floor", "floor pan", "pan", "cab floor"], attributes: "every" },
   exhaust: { parts: ["pipe", "exhaust", "exhaust pipe"], attributes: ["diameter", "material"] },
-  seats: { parts: ["seat", "leather", "hide", "upholstery", "cover"], attributes: ["color", "material", "originality"] },
+  seats: { parts: ["seat", "leather", "hide", "upholstery", "cover", "bench", "bucket"], attributes: ["color", "material", "originality"] },
   brakes: { parts: ["brake"], attributes: "every" },
   vehicle: { parts: ["car", "truck", "vehicle"], attributes: "every" },
   suspension: { parts: ["ride height", "lift", "lift kit", "kit"], attributes: ["size"] },
