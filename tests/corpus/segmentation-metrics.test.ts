@@ -24,6 +24,33 @@ describe("segmentation metrics against worked examples", () => {
   });
 });
 
+describe("segmentation metrics against NLTK's own doctest values", () => {
+  // https://www.nltk.org/api/nltk.metrics.segmentation.html writes a row of borders, one character for each gap between two units; its
+  // windows of k gaps are our pairs (i, i + k) over one unit more than there are gaps.
+  const unitsOf = (borders: string): number[] =>
+    [...borders].reduce<number[]>((segments, gap) => [...segments, segments.at(-1)! + Number(gap)], [0]);
+
+  test.for([
+    { real: "000100000010", found: "000010000100", k: 3, share: 3 / 10 },
+    { real: "000010000100", found: "100000010000", k: 3, share: 8 / 10 },
+  ])("windowdiff of $real and $found", ({ real, found, k, share }) => {
+    expect(windowDiff(unitsOf(real), unitsOf(found), k)).toBeCloseTo(share, 10);
+  });
+
+  test.for([
+    { found: "1", share: 199 / 399, why: "a border everywhere" },
+    { found: "0", share: 200 / 399, why: "no border at all" },
+  ])("pk of a border in four gaps against $why", ({ found, share }) => {
+    expect(pk(unitsOf("0100".repeat(100)), unitsOf(found.repeat(400)), 2)).toBeCloseTo(share, 10);
+  });
+
+  test("WindowDiff is never below Pk", () => {
+    const rows = ["000100000010", "000010000100", "100000010000", "111111111111", "000000000000", "010101010101"].map(unitsOf);
+    for (const real of rows)
+      for (const found of rows) for (const k of [1, 2, 3, 5]) expect(windowDiff(real, found, k)).toBeGreaterThanOrEqual(pk(real, found, k));
+  });
+});
+
 describe("Cohen's kappa against textbook tables", () => {
   // The usual textbook 2x2 tables, recomputed from the formula (tables from memory).
   test.for([

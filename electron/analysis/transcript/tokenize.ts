@@ -6,10 +6,11 @@ export type CaptionToken = Omit<Token, "index">;
 
 /**
  * One word or figure: a currency sign before figures belongs to it, an apostrophe before letters or figures ('em, '69) too, and so do full
- * stops, commas, colons, slashes and hyphens between figures (4.11, 3,390, 235/60-15). A hyphen between letters parts two words.
+ * stops, commas, colons, slashes and hyphens between figures (4.11, 3,390, 235/60-15). A full stop after a space and before figures is a
+ * decimal point (.125). A hyphen between letters parts two words.
  */
 const wordPattern =
-  /[$£€]?(?:['’](?=\p{N}|(?:em|til|cause|bout|round|n|kay)\b))?[\p{L}\p{N}\p{M}]+(?:(?:['’](?=\p{L})|(?<=\p{N})[.,:/⁄-](?=\p{N})|\/(?=\p{N}))[\p{L}\p{N}\p{M}]+)*/gu;
+  /[$£€]?(?:(?<![^\s$£€(])\.(?=\p{N})|['’](?=\p{N}|(?:em|til|cause|bout|round|n|kay)\b))?[\p{L}\p{N}\p{M}]+(?:(?:['’](?=\p{L})|(?<=\p{N})[.,:/⁄-](?=\p{N})|\/(?=\p{N}))[\p{L}\p{N}\p{M}]+)*/gu;
 /** What a recogniser writes for sounds; it is no speech. */
 const soundPattern =
   /\[[^\]]*\]|♪+|\*[a-z ]{1,30}\*|\((?:music|applause|laughter|laughs|engine[^)]*|horn[^)]*|silence|inaudible|wind[^)]*)\)/giu;

@@ -22,6 +22,10 @@ const rows: readonly (readonly [heard: string, meanings: readonly (string | numb
   ["eighteen nine", [18900, 18.9]],
   ["the axle says four oh nine", [4.09, 409]],
   ["date code four five four", ["454", 454]],
+  // NVIDIA NeMo-text-processing test_cases_telephone, _cardinal and _electronic; there "two twenty x" is one word, here its number counts.
+  ["seven nine nine", [799]],
+  ["zero", [0]],
+  ["two twenty x", [220]],
 ];
 
 describe("ambiguous words keep their meanings", () => {
@@ -30,6 +34,13 @@ describe("ambiguous words keep their meanings", () => {
     const values = numbers.flatMap((number) => number.readings.map((reading) => reading.value));
     expect(values).toEqual(expect.arrayContaining([...meanings]));
   });
+});
+
+test("two thirty second is a depth of tread, not half past two", () => {
+  const [number, ...more] = readNumbers(speechOf("two thirty second"));
+  expect(more).toEqual([]);
+  expect(number!.readings[0]).toMatchObject({ value: 2, unit: "32nds" });
+  expect(number!.readings.map((reading) => reading.value)).not.toContain(230);
 });
 
 // Recogniser pairs that sound alike: common practice.

@@ -63,6 +63,22 @@ describe("published numbers", () => {
   });
 });
 
+describe("model-year codes in position 10", () => {
+  // http://www.autocalculator.org/VIN/VIN-Year-CODE.aspx; the letter or digit in position 7 by 49 CFR 565.15(b) and 565.25(b).
+  const codes = "ABCDEFGHJKLMNPRSTVWXY123456789";
+  const ofYear = (code: string, seventh: string) => checkVin(`1G4AH5${seventh}H4${code}G118341`).modelYears;
+
+  test("there are thirty, from 1980 to 2009 and again from 2010 to 2039", () => {
+    expect([...codes].map((code) => ofYear(code, "9")[0])).toEqual(Array.from({ length: 30 }, (_, years) => 1980 + years));
+    expect([...codes].map((code) => ofYear(code, "K")[0])).toEqual(Array.from({ length: 30 }, (_, years) => 2010 + years));
+  });
+
+  test.for(["U", "Z", "0"])("%s is none", (code) => expect(ofYear(code, "9")).toEqual([]));
+  test.for(["I", "O", "Q"])("%s is no letter of the number at all", (code) => {
+    expect(checkVin(`1G4AH59H4${code}G118341`).formFault).toMatch(/Character 10/);
+  });
+});
+
 describe("against reference libraries", () => {
   const characters = "ABCDEFGHJKLMNPRSTUVWXYZ0123456789";
   const anyVin = fc.string({ unit: fc.constantFrom(...characters), minLength: 17, maxLength: 17 });

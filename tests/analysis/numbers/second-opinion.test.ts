@@ -66,6 +66,52 @@ describe("agrees with general English", () => {
   });
 });
 
+/**
+ * The library's own published cases (github.com/microsoft/Recognizers-Text, Specs/Number/English/NumberModel.json), those that can be said of a
+ * vehicle: left out are signs, powers of ten, billions and more, internet addresses, fractions finer or cruder than a ruler's, a bare "a half"
+ * (no figure of a vehicle until a unit follows) and "322 hundred", which nobody says.
+ */
+const publishedCases = [
+  ["192.", 192],
+  [".08", 0.08],
+  ["4.800", 4.8],
+  ["9.2321312", 9.2321312],
+  ["sixteen", 16],
+  ["one hundred and sixteen", 116],
+  ["one hundred and six", 106],
+  ["one hundred and sixty-one", 161],
+  ["a dozen", 12],
+  ["half a  dozen", 6],
+  ["three", 3],
+  ["1,234,567", 1_234_567],
+  ["10k", 10_000],
+  ["2.33 k", 2330],
+  ["2 million", 2_000_000],
+  ["fifty   two", 52],
+  ["fifty-two", 52],
+  ["seventy", 70],
+  ["Three hundred  and  thirty one", 331],
+  ["two hundred and two thousand", 202_000],
+  ["two  thousand  and  two hundred", 2200],
+  ["two hundred point zero three", 200.03],
+  ["two hundred point seventy-one", 200.71],
+  ["2  1/4", 2.25],
+  ["3/4", 0.75],
+  ["one eighth", 0.125],
+  ["five eighths", 0.625],
+  ["three quarters", 0.75],
+  ["one and a half", 1.5],
+  ["one and a fourth", 1.25],
+  ["five and a quarter", 5.25],
+] as const;
+
+describe("agrees with the library's own published cases", () => {
+  test.for(publishedCases)("%s is %d", ([text, value]) => {
+    expect(theirs(text)).toEqual([value]);
+    expect(ours(text)).toEqual([expect.arrayContaining([value])]);
+  });
+});
+
 test("differs where the trade reads on: shorthand, lost points, tread depth", () => {
   expect(theirs("two fifty")).toEqual([2, 50]);
   expect(ours("two fifty")[0]).toContain(250);

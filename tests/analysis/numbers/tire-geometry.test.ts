@@ -64,6 +64,24 @@ describe("overall diameter", () => {
     expect(diameter.millimetres).toBeCloseTo(726.7, 1);
     expect(diameter.inches).toBeCloseTo(28.61, 2);
   });
+  // https://www.2ndhandtyresales.com.au/blog/1425/ prints 749 and 647, with the rim cut down to whole millimetres.
+  test.for([
+    ["245/70R16", 749.4],
+    ["205/65R15", 647.5],
+  ] as const)("%s is %d mm", ([text, millimetres]) => {
+    expect(overallDiameter(parseTireSize(text)!)!.millimetres).toBeCloseTo(millimetres, 6);
+  });
+  // Rounded as the standards bodies do (section height to a whole mm, whole-mm rims; from memory): plain arithmetic stays within 2 mm.
+  test.for([
+    ["195/65R15", 635],
+    ["185/65R15", 621],
+    ["205/55R16", 632],
+    ["215/55R16", 642],
+    ["175/70R13", 576],
+    ["225/45R17", 634],
+  ] as const)("%s is about %d mm in the standards' tables", ([text, millimetres]) => {
+    expect(Math.abs(overallDiameter(parseTireSize(text)!)!.millimetres - millimetres)).toBeLessThanOrEqual(2);
+  });
   test("265/70R16 is 30.606 in (http://www.cdmfabrication.com/135.html)", () => {
     expect(overallDiameter(parseTireSize("265/70R16")!)!.inches).toBeCloseTo(30.606, 3);
   });

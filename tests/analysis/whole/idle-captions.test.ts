@@ -2,7 +2,12 @@ import { describe, expect, test } from "vitest";
 import { analysed, devWalks, findings, withCaptionAfter } from "./dev-walks.ts";
 
 /** Remarks that say nothing of any vehicle. */
-const idle = ["Anyway, bear with me here.", "Oh well, that's life I suppose.", "Thank you all for watching, I mean that.", "Let me catch my breath."];
+const idle = [
+  "Anyway, bear with me here.",
+  "Oh well, that's life I suppose.",
+  "Thank you all for watching, I mean that.",
+  "Let me catch my breath.",
+];
 
 describe.for(devWalks)("$id", ({ transcript }) => {
   const untouched = findings(analysed(transcript));

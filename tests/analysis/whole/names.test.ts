@@ -11,7 +11,21 @@ const properNames: Readonly<Record<string, string>> = {
 };
 
 /** Invented, and no word of English. */
-const otherNames = ["Quorvel", "Brenthik", "Zandrumel", "Oskerby", "Vithane", "Ullmorick", "Drasby", "Fenquist", "Halbrune", "Jorvett", "Kestlow", "Morvane", "Nystrel"];
+const otherNames = [
+  "Quorvel",
+  "Brenthik",
+  "Zandrumel",
+  "Oskerby",
+  "Vithane",
+  "Ullmorick",
+  "Drasby",
+  "Fenquist",
+  "Halbrune",
+  "Jorvett",
+  "Kestlow",
+  "Morvane",
+  "Nystrel",
+];
 
 describe.for(devWalks)("$id", ({ id, transcript, vehicleName }) => {
   const names = properNames[id]!.split(" ");

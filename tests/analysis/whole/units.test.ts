@@ -4,9 +4,24 @@ import { analysed } from "./dev-walks.ts";
 
 /** One figure and another that denies it, each in every unit that people say it in (1 mi = 1.609344 km, 1 in = 25.4 mm, NIST SP 811 B.8). */
 const figures = [
-  { what: "mileage", said: "The odometer says _.", one: ["61,250 miles", "98,572 kilometers"], other: ["75,000 miles", "120,701 kilometers"] },
-  { what: "power", said: "The engine makes _.", one: ["300 horsepower", "224 kilowatts", "304 PS"], other: ["240 horsepower", "179 kilowatts"] },
-  { what: "torque", said: "It makes _ of torque.", one: ["400 pound feet", "542 newton meters"], other: ["310 pound feet", "420 newton meters"] },
+  {
+    what: "mileage",
+    said: "The odometer says _.",
+    one: ["61,250 miles", "98,572 kilometers"],
+    other: ["75,000 miles", "120,701 kilometers"],
+  },
+  {
+    what: "power",
+    said: "The engine makes _.",
+    one: ["300 horsepower", "224 kilowatts", "304 PS"],
+    other: ["240 horsepower", "179 kilowatts"],
+  },
+  {
+    what: "torque",
+    said: "It makes _ of torque.",
+    one: ["400 pound feet", "542 newton meters"],
+    other: ["310 pound feet", "420 newton meters"],
+  },
   {
     what: "displacement",
     said: "It has the _ engine.",
