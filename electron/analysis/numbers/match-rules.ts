@@ -13,7 +13,7 @@ export interface Candidate {
 
 /** Words that may open a number though they are none: tried as starts beside the number pieces. */
 const opener =
-  /^(?:[$£€']|a|an|the|to|too|for|fore|won|oh|half|quarter|point|dot|minus|inch|inches|between|from|anywhere|couple|pair|another|twin|dual|double|single|dozen|week|group|r|are|our|ar|january|jan|february|feb|march|april|may|june|july|august|aug|september|sept|october|oct|november|nov|december|dec|p|pee|lt|l|t|tee|tea|st|[a-h]r?|[jkmn]r?|lr|gee|jee|ef|eff|ee|aitch|jay|el|dee|bee|see)$/;
+  /^(?:[$£€']|a|an|the|to|too|for|fore|won|oh|half|quarter|point|dot|minus|inch|inches|between|from|anywhere|couple|pair|another|twin|duals?|both|true|double|single|dozen|week|group|r|are|our|ar|january|jan|february|feb|march|april|may|june|july|august|aug|september|sept|october|oct|november|nov|december|dec|p|pee|lt|l|t|tee|tea|st|[a-h]r?|[jkmn]r?|lr|gee|jee|ef|eff|ee|aitch|jay|el|dee|bee|see)$/;
 
 /** All finds of all rules at every place a number may start, those with a unit behind them extended over it. */
 export function matchRules(line: Line): Candidate[] {

@@ -16,6 +16,10 @@ const counting: ReadonlySet<string> = new Set("just only there's got has have ha
 
 const storyTimes: ReadonlySet<string> = new Set(["day", "night", "time", "morning", "afternoon", "evening", "summer", "winter"]);
 
+/** Things of which there is one or more: "battery's one and", "the exhaust is one" tell how many. */
+const countedAfterNoun =
+  /^(?:battery|batteries|exhaust|tailpipe|carb|carburetor|carburettor|tank|key|keys|owner|owners|keeper|keepers)(?:'s)?$/;
+
 export function isPronounOne(line: Line, first: number, end: number): boolean {
   const piece = line.pieces[first]!;
   // "one day", "one night" tell a story and no span.
@@ -34,6 +38,10 @@ export function isPronounOne(line: Line, first: number, end: number): boolean {
     previous === "another"
   )
     return true;
+  const earlier = line.pieces[first - 2]?.text ?? ".";
+  // "Battery is one and …", "just the one, and …": said of how many there are.
+  if (/^(?:is|'s)$/.test(previous) && countedAfterNoun.test(earlier)) return false;
+  if (previous === "the" && /^(?:just|only)$/.test(earlier)) return false;
   if (after.has(next)) return !(/^[.,]$/.test(next) && counting.has(previous));
   return before.has(previous) && next !== "owner";
 }

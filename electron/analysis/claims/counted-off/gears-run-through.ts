@@ -3,7 +3,7 @@ import { type CountedSpeech, type CountFound, type CountingRule, wordsOf } from 
 const gearOrdinals = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh"] as const;
 
 /** Gears that every gearbox has say nothing of how many it has. */
-const leastTelling = 4;
+const leastTelling = 3;
 
 /** Words from one gear to the next, while the car gathers speed and the talk goes on. */
 const wordsBetweenGears = 40;
@@ -19,6 +19,10 @@ const intoGear =
 /** What else is counted so: owners, places, coats, Sundays. */
 const notOfAGear =
   /^(?:owner|keeper|one|time|try|of|name|person|lady|coat|day|week|month|year|car|truck|door|row|seat|wheel|hand|home|stage|service|thing|page|place|cylinder|brake|light|generation|gen|battery|key|set|party|floor|house|street)\b/;
+
+/** A gear praised or blamed for itself: there is one. */
+const toldOfItself =
+  /^(?:gear )?(?:is|'s|gets|feels) (?:\w+ )?(?:tall|long|short|an overdrive|overdrive|lazy|noisy|quiet|lovely|sweet|a cruising|geared)\b/;
 
 interface GearNamed {
   readonly token: number;
@@ -70,7 +74,8 @@ function countFrom(counted: CountedSpeech, run: readonly GearNamed[]): CountFoun
   const before = wordsOf(speech, last.token - 6, last.token);
   const driving = counted.zoneAt(last.token) === "drive" || gearboxWords.test(wordsOf(speech, last.token - 14, last.token + 14));
   if (last.gear <= leastTelling) return [];
-  return run.length >= 3 || (driving && intoGear.test(before)) ? found("at least") : [];
+  const toldOf = intoGear.test(before) || toldOfItself.test(after);
+  return run.length >= 3 || (driving && toldOf) ? found("at least") : [];
 }
 
 export const gearsRunThrough: CountingRule = {

@@ -3,14 +3,17 @@ import type { Speech } from "../../model.ts";
 import { spansOfTokens } from "../../model.ts";
 import type { Frames } from "../framing/index.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
+import { caliperPistons } from "./caliper-pistons.ts";
 import type { CountedSpeech, CountFound, CountingRule } from "./count-found.ts";
 import { countedAloud } from "./counted-aloud.ts";
+import { gearsCountedAloud } from "./gears-counted-aloud.ts";
 import { gearsRunThrough } from "./gears-run-through.ts";
 import { oneOwnerToldOf, ownersNamedInTurn } from "./owners-told.ts";
 import { bothOfThem, frontAndBackAddedUp, laidOutOneByOne, ownersCountedUpTo } from "./things-added-up.ts";
 
 export const countingRules = [
   gearsRunThrough,
+  gearsCountedAloud,
   frontAndBackAddedUp,
   laidOutOneByOne,
   bothOfThem,
@@ -18,6 +21,7 @@ export const countingRules = [
   ownersNamedInTurn,
   oneOwnerToldOf,
   countedAloud,
+  caliperPistons,
 ] as const satisfies readonly CountingRule[];
 
 export interface CountedOffInput {

@@ -88,13 +88,22 @@ export const drivetrainWords = [
     part: null,
     say: ["fuel tank", "gas tank", "petrol tank", "diesel tank", "saddle tank", "tank", "fuel cell", "transfer tank", "aux tank"],
   },
+  {
+    component: "fuel-tank",
+    part: "filler",
+    say: ["fuel filler", "petrol filler", "gas filler", "diesel filler", "filler neck", "gas cap", "fuel cap", "petrol cap"],
+  },
   { component: "ignition", part: null, say: ["ignition", "distributor", "dizzy", "points", "magneto", "ignition module"] },
   { component: "ignition", part: "coil pack", say: ["ignition coil", "coil pack"] },
   { component: "ignition", part: "spark plug", say: ["spark plug", "plugs", "sparking plug"] },
   { component: "ignition", part: "plug wire", say: ["plug wire", "ignition lead", "plug lead", "ht lead", "spark plug wire"] },
   { component: "exhaust", part: null, say: ["exhaust", "exhaust system", "dual exhaust", "duals", "exhaust pipe", "pipe"] },
   { component: "exhaust", part: "header", say: ["header", "headers", "exhaust manifold", "manifold", "primary", "primaries", "extractor"] },
-  { component: "exhaust", part: "muffler", say: ["muffler", "silencer", "resonator", "back box"] },
+  {
+    component: "exhaust",
+    part: "muffler",
+    say: ["muffler", "silencer", "resonator", "back box", "glass pack", "glasspack", "cherry bomb", "turbo muffler"],
+  },
   {
     component: "exhaust",
     part: "tailpipe tip",

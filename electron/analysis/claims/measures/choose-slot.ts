@@ -78,7 +78,12 @@ function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings): Ca
   }
   if (!best) return null;
   const { reading, value } = bestReading;
-  const topic = best.topic ?? topicFor(speech, slot, around, best.looksAhead);
+  const found = best.topic ?? topicFor(speech, slot, around, best.looksAhead);
+  const joined =
+    slot.component === "topic" && best.topic && best.topic.mention.end <= around.number.first
+      ? joinedTo(speech, best.topic, around.topics)
+      : null;
+  const topic = joined ?? found;
   if (slot.component === "topic" && !topic) return null;
   return { slot, reading, value, topic, score: best.score + doubtCost * (reading.likelihood - around.number.readings[0]!.likelihood) };
 }

@@ -76,4 +76,21 @@ export const countedKindRules: readonly NumberRule[] = [
         draft.kind === "integer" || draft.kind === "measure" ? { ...draft, repaired: true } : draft,
       ),
   ),
+  phraseRule(
+    {
+      name: "both-of-a-kind",
+      example: { heard: "both charging leads are in the bag", meant: 2 },
+      pattern: "both(?= (?:of )?(?:your |the |its )?(?:charging |charge )?(?:leads|cables|cords)(?: |$))",
+    },
+    () => [{ kind: "integer", value: 2, weight: 0.5 }],
+  ),
+  phraseRule(
+    {
+      name: "duals",
+      example: { heard: "it had duals when he got it", meant: 2 },
+      pattern:
+        "(?<=(?:^| )(?:had|has|got|runs|with|true|have) )(?:true )?duals(?! (?:on the (?:rear|back)|wheels|tires|tyres|in the back|out back))",
+    },
+    () => [{ kind: "integer", value: 2, weight: 0.4 }],
+  ),
 ];

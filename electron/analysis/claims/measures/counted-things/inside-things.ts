@@ -49,7 +49,13 @@ export const insideThings = [
     one: true,
     example: { heard: "23 loudspeakers in it", value: 23 },
   },
-  { say: ["usb", "usb port", "usb socket"], component: "audio", part: "port", most: 12, example: { heard: "four usb ports", value: 4 } },
+  {
+    say: ["usb", "usb port", "usb socket"],
+    component: "electrical",
+    part: "usb port",
+    most: 12,
+    example: { heard: "four usb ports", value: 4 },
+  },
   {
     say: ["direction of adjustment", "direction", "adjustment"],
     component: "seats",

@@ -98,6 +98,13 @@ export const mechanicalThings = [
     one: true,
     example: { heard: "two batteries under the hood", value: 2 },
   },
+  {
+    say: ["upfitter switch", "aux switch", "auxiliary switch"],
+    component: "electrical",
+    part: "upfitter switch",
+    most: 12,
+    example: { heard: "four upfitter switches on the dash", value: 4 },
+  },
   { say: ["camera", "radar"], component: "electrical", part: "camera", most: 12, example: { heard: "four cameras round it", value: 4 } },
   {
     say: ["cable", "lead", "charge cable", "charging cable", "charging lead", "cord"],

@@ -190,10 +190,11 @@ export const drivelineFigureSlots = [
       {
         about: ["final-drive"],
         reach: "recent",
+        zones: ["underside", "rear"],
         before: /\b(?:had|have|has|got|put|is|runs?|it's|with|swapped in|running)(?: an?| the| some)?$/,
         after: /^(?:in it|in there|in here|in now|in this|gears?|in\b(?! the (?:engine|bay|motor)))/,
         unless: /\bvolts?|\bthermostat|\bhorse|\bdollars|\bcubic|\bmotor|\bengine|\bsmall block|\bbig block/,
-        score: 1.3,
+        score: 1.6,
       },
       {
         before:

@@ -28,7 +28,7 @@ export const electricalSlots = [
       },
       {
         about: ["electrical/battery", "electrical/alternator", "electrical/generator"],
-        unless: /\bgroup\b|\bmiles?\b|\bmonths?\b|\byears?\b|\bdollars?\b/,
+        unless: /\ball #|# (?:of them|injectors?|plugs?|caps?|cells?)\b|\bgroup\b|\bmiles?\b|\bmonths?\b|\byears?\b|\bdollars?\b/,
         score: 1.0,
       },
       {
@@ -43,13 +43,20 @@ export const electricalSlots = [
         unless: /\bpaint|\bmicron|\bmils?\b|\bgauge\b|\btread|\bmiles/,
         score: 1.25,
       },
+      {
+        before:
+          /\b(?:(?:guys|lads|shop|tester|i|we|they|he) )(?:test|tests|tested|load test|load tested)(?: it| them| that)?(?: at| and it's)?$/,
+        unless: /\bmiles|\bpercent|\bdollars/,
+        score: 1.1,
+      },
+      { before: /\b(?:generator|dynamo|alternator)(?:'s| is)? (?:showing|putting out|making|charging)(?: at| about)?$/, score: 1.2 },
       { before: /\bsix volt\b[^.#]{0,40}\b(?:it's|and)$/, after: /^(?:now|volt)/, score: 1.2 },
     ],
     value: (reading) => {
       const { value } = reading;
       if (typeof value !== "number") return undefined;
       // Nominal voltages are whole; a measured one lies where a six, twelve or twenty-four volt system can.
-      const measured = (value >= 11 && value <= 15.5) || (value >= 6.1 && value <= 6.5) || (value >= 23 && value <= 29.5);
+      const measured = (value >= 11 && value <= 15.5) || (value >= 6.1 && value <= 7.6) || (value >= 23 && value <= 29.5);
       return (Number.isInteger(value) ? [6, 12, 24, 48].includes(value) : measured) ? value : undefined;
     },
     carries: true,

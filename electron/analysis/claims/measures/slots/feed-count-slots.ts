@@ -42,7 +42,11 @@ export const feedCountSlots = [
         unless: /\btwo(?:s)? and\b|\bby (?:two|four)s?\b|\bscrew|\bboards?\b|\bbeds?\b|\bhouses?\b|\btimber|\blumber/,
         score: 1.4,
       },
-      { after: /^(?:deuces|twos|fours|side ?drafts|side ?draughts|down ?drafts|strombergs)\b/, unless: /\bdoors?\b|\bby\b/, score: 1.3 },
+      {
+        after: /^(?:deuces|twos|twins|fours|side ?drafts|side ?draughts|down ?drafts|strombergs)\b/,
+        unless: /\bdoors?\b|\bby\b/,
+        score: 1.3,
+      },
       { said: /\b(?:six pack|tri power)\b/, score: 1.3 },
     ],
     value: (reading, said) => {
@@ -64,7 +68,6 @@ export const feedCountSlots = [
         after: new RegExp(
           `^(?!barrel|#? ?barrel)(?:(?:#|and|a|an|inch|half|quarter|three|one|two|side|down|up|side-?draft|side-?draught|draft|draught|barrel|constant|vacuum|big|little|rebuilt|new|original|matching|progressive|single|throat|choke) ){1,8}${carburetor}\\b`,
         ),
-        unless: /\bcylinders?\b/,
         score: 1.2,
       },
     ],
@@ -85,6 +88,7 @@ export const feedCountSlots = [
         said: /^(?:dual|twin|single|double)$/,
         score: 1.2,
       },
+      { said: /^(?:true )?duals$/, unless: /\bwheels?\b|\btires?\b|\baxle|\bdually\b|\binner\b|\bouter\b/, score: 1.1 },
       {
         before: /\bexhaust(?:'s| is)?\b[^.]{0,34}\b(?:just|only)(?: the| a)?$/,
         said: /^(?:one|single)$/,
@@ -139,5 +143,45 @@ export const feedCountSlots = [
       },
     ],
     example: { heard: "it's got dual tanks", value: 2 },
+  },
+  {
+    name: "all the injectors",
+    component: "fuel-system",
+    part: "injector",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 3, max: 12 },
+    cues: [{ before: /\binjectors?\b[^#]{0,44}\ball$/, unless: /# (?:wheels|corners|tires|doors|cylinders|plugs)\b/, score: 1.3 }],
+    example: { heard: "Injectors. Those are new. All six.", value: 6 },
+  },
+  {
+    name: "both of a kind",
+    component: "electrical",
+    part: "charge cable",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 2, max: 2 },
+    cues: [
+      {
+        said: /^both$/,
+        after: /^(?:of )?(?:your |the |it's )?(?:charging |charge |ev )?(?:leads|cables|cords)\b/,
+        unless: /\bjump\b|\bplug leads/,
+        score: 1.3,
+      },
+    ],
+    example: { heard: "it comes with both charging leads", value: 2 },
+  },
+  {
+    name: "only the domestic lead",
+    component: "electrical",
+    part: "charge cable",
+    attribute: "count",
+    unit: null,
+    need: { kinds: ["integer"], units: [null], min: 3, max: 3 },
+    cues: [
+      { before: /\b(?:just|only)(?: got| has| with)? (?:the|a)$/, after: /^pin (?:lead|cable|one|charger|plug|brick)\b/, score: 1.35 },
+    ],
+    value: () => 1,
+    example: { heard: "it comes with just the three pin lead", value: 1 },
   },
 ] satisfies readonly Slot[];

@@ -24,6 +24,17 @@ export const fuelSlots = [
         score: 1.05,
       },
       { after: /^cfm\b/, score: 1.1 },
+      {
+        before: /\bbarrel\b(?:(?: it's| the| a| an| is)*(?: little| big| small)?)$/,
+        unless: /\bdollars|\bmiles|\brpm|\bhorse|\bcubic/,
+        score: 1.15,
+      },
+      {
+        after:
+          /^(?:on|with|over) (?:an? |the )?(?:aluminum |aluminium |cast |iron |high rise |dual plane |single plane )*(?:intake|manifold|dual plane|single plane|high rise)\b/,
+        unless: /\bdollars|\bmiles|\brpm|\bhorse/,
+        score: 1.25,
+      },
     ],
     value: (reading, said) => {
       if (typeof reading.value !== "number" || /[a-z\d]s$/.test(said)) return undefined;
@@ -133,6 +144,7 @@ export const fuelSlots = [
         score: 1.15,
       },
       { after: /^(?:altogether|all together|in all|combined)\b/, about: ["fuel-tank"], reach: "recent", score: 0.9 },
+      { after: /^imperial\b/, about: ["fuel-tank"], reach: "recent", score: 1.25 },
       { after: /^(?:of our|us|imperial) gallons\b/, about: ["fuel-tank"], reach: "recent", score: 1.2 },
     ],
     example: { heard: "the stock tank hung down and that was fourteen", value: 14 },

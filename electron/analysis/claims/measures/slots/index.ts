@@ -25,6 +25,7 @@ import { papersCountSlots } from "./papers-count-slots.ts";
 import { partSizeSlots } from "./part-size-slots.ts";
 import { priceShorthandSlots } from "./price-shorthand-slots.ts";
 import { priceSlots } from "./price-slots.ts";
+import { serviceSlots } from "./service-slots.ts";
 import { tireSlots } from "./tire-slots.ts";
 import { tireTalkSlots } from "./tire-talk-slots.ts";
 import { vehicleSizeSlots } from "./vehicle-size-slots.ts";
@@ -61,6 +62,7 @@ export const slots: readonly Slot[] = [
   ...mechanicalSizeSlots,
   ...fittingSlots,
   ...feedCountSlots,
+  ...serviceSlots,
   ...electricDriveSlots,
   ...drivelineFigureSlots,
   ...engineFigureSlots,
