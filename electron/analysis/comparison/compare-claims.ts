@@ -15,7 +15,7 @@ import { notesOn } from "./facets/claim-notes.ts";
 import { facetsOf } from "./facets/facets-of.ts";
 import { faultsAgainstPraise } from "./faults.ts";
 import { hedgesIn } from "./hedges.ts";
-import { hedgesAcross } from "./hedges-across.ts";
+import { hedgesAcross, settledByTitle } from "./hedges-across.ts";
 import { impliedPresence } from "./implied-presence.ts";
 import { coveringFacets } from "./slots/covering.ts";
 import { classedSlots } from "./slots/disputes.ts";
@@ -63,7 +63,7 @@ export function compareClaims(input: ComparisonInput): Comparison {
   const conflicts = withoutRepeats([
     ...slots.flatMap((slot) => {
       const disagreements = disagreementsIn(slot);
-      return disagreements.length > 0 ? disagreements : hedgesIn(slot);
+      return disagreements.length > 0 ? disagreements : hedgesIn(slot).filter((draft) => !settledByTitle(draft, claims));
     }),
     ...hedgesAcross(claims),
     ...faults.conflicts,

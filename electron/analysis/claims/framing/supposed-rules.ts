@@ -69,7 +69,11 @@ export const supposedRules: readonly FrameRule[] = [
     meaning: hypothetical,
     reach: "clause",
     phrases: [
-      "i 'd put/go/run/fit/swap/change/want/throw/have/add/install",
+      "i 'd go/run/fit/swap/change/want/throw/add/install",
+      "i 'd have !to",
+      "i 'd be running/putting/fitting/swapping/changing/wanting/throwing/adding",
+      "i 'd put !it/that/them/him/her/this",
+      "i 'd put it/that/them/him/her/this !at/down/about/around/as/nearer/closer",
       "i would cry/hate/worry/be if/to",
       "if you cracked/broke/dropped/scratched/bent",
       "i would put/go/run/fit/swap/change/throw/add/install",

@@ -3,7 +3,7 @@ import { type NumberSurroundings, phraseOf } from "./surroundings.ts";
 
 /** Words of a speaker who puts a number right; the number before them is no claim. */
 const takesBack =
-  /^(?!and\b)(?:\S+ ){0,2}?(?:no(?= (?:i|i'm|it|it's|that's|sorry|wait|hang|hold|not|make|actually|ma'am|sir|the|a|you)\b|$)|sorry|wait|correction|rather|i mean|i'm lying|i beg your pardon|beg your pardon|pardon me|scratch that|strike that|make that|make it|hang on|hold on|let me|excuse me|count (?:them|with))(?: |$)/;
+  /^(?!and\b)(?:\S+ ){0,2}?(?:no(?= (?:i|i'm|it|it's|that's|sorry|wait|hang|hold|not|make|actually|ma'am|sir|the|a|you)\b|$)|sorry|wait|correction|rather|i mean|i'm lying|i beg your pardon|beg your pardon|forgive me|do forgive me|my mistake|i tell a lie|tell a lie|pardon me|scratch that|strike that|make that|make it|hang on|hold on|let me|excuse me|count (?:them|with))(?: |$)/;
 
 /** Numbers a speaker put right within a breath ("it's a 600, no I'm sorry it's a 650"), and the number that puts each right. */
 export function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map<number, number> {

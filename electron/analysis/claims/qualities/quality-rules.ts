@@ -8,6 +8,7 @@ import { originalityRules } from "./originality-rules.ts";
 import { presenceRules } from "./presence-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
 import { insideSignRules } from "./signs-inside.ts";
+import { conditionSignRules } from "./signs-of-condition.ts";
 import { outsideSignRules } from "./signs-outside.ts";
 import { bodyTypeRules } from "./type-rules-body.ts";
 import { typeRulesByUse } from "./type-rules-by-use.ts";
@@ -32,5 +33,6 @@ export const qualityRules: readonly QualityRule[] = [
   ...mileageTrustRules,
   ...conditionRules,
   ...outsideSignRules,
+  ...conditionSignRules,
   ...insideSignRules,
 ];

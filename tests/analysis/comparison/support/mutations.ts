@@ -482,8 +482,7 @@ function hedgeMutations(): Mutation[] {
       component,
       attribute,
       part: care.parts[0] ?? null,
-      // Said of one part's work.
-      circumstance: slot === "engine.mileage" ? "when the work was done" : null,
+      circumstance: null,
       value: values[attribute] ?? "original",
       unit: attribute === "mileage" ? "mi" : attribute === "displacement" ? "cu in" : null,
     };

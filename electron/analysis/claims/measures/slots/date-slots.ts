@@ -72,6 +72,13 @@ export const dateSlots = [
         score: 1.4,
       },
       {
+        before:
+          /\b(?:casting|cast|stamp|stamping|block|question mark|(?:engine|motor)(?:'s)? (?:number|tag|date|bill|year|code))\b.{0,110}\b(?:it's|it is|that's|might be|could be|may be|or else|call it|make it|question mark)(?: it's| either| maybe)? (?:an?|the)$/,
+        after: /^(?!(?:\w+ )?(?:car|truck|van|model|pickup|wagon)\b)/,
+        zones: ["engine-bay", "documents", "underside"],
+        score: 1.2,
+      },
+      {
         before: /\b(?:motor|engine) (?:year|date)(?: is| question mark|,)*$/,
         score: 1.4,
       },

@@ -67,6 +67,52 @@ export const mileageReadSlots = [
     example: { heard: "speedometer was disconnected half the summer so i'd guess eleven hundred", value: 1100 },
   },
   {
+    name: "miles since the build",
+    component: "odometer",
+    part: null,
+    attribute: "mileage",
+    unit: "mi",
+    need: { kinds: ["integer", "measure", "money"], units: ["mi", "km", null], min: 5, max: 200000 },
+    cues: [
+      {
+        after:
+          /^(?:miles |kilometers )?(?:on (?:it|her|him|this|the (?:car|truck|thing)) )?since (?:(?:it|she|he|they)(?: was|'s been| got| has been|'d been)? (?:got )?(?:done|built|put together|finished|restored|completed|rolled|redone)|(?:the|its|his|that|this) (?:frame off |full |whole )?(?:build|restoration|resto)\b|the day (?:it|she|he))/,
+        score: 1.45,
+      },
+    ],
+    circumstance: "since the build",
+    example: { heard: "forty two hundred miles on it since it got done", value: 4200 },
+  },
+  {
+    name: "mileage at the belt",
+    component: "engine",
+    part: "timing belt",
+    attribute: "mileage",
+    unit: "mi",
+    need: { kinds: ["integer", "measure"], units: ["mi", "km", null], min: 20, max: 400000 },
+    unless: /\bseat ?belts?\b|\blap\b|\bfan belt\b|\bpsi\b|\bdegrees\b|\bpercent\b|\bdollars\b|\bpounds\b|\bquid\b|\byears?\b|\bmonths?\b/,
+    value: (reading) => {
+      if (typeof reading.value !== "number" || (reading.value >= 1885 && reading.value <= 2035)) return undefined;
+      return reading.value >= 500 ? reading.value : reading.value <= 400 ? reading.value * 1000 : undefined;
+    },
+    cues: [
+      {
+        before:
+          /\b(?:cam ?|timing |wet |the |that )?(?:belt|cambelt|timing chain)\b[^.]{0,40}\b(?:done|changed|replaced|renewed|fitted|swapped)\b[^.#]{0,24}\b(?:at|about|around|round)(?: about| around)?$/,
+        zones: ["engine-bay", "documents", "underside", "opening", "closing"],
+        score: 1.45,
+      },
+      {
+        before:
+          /\b(?:belt|cambelt|timing chain)\b.{0,70}\b(?:think|reckon|believe|say|guess|said|told me|told) (?:it was|it's|that was|at|it were)(?: at| about| around| round| right around)*$/,
+        zones: ["engine-bay", "documents", "underside", "opening", "closing"],
+        score: 1.45,
+      },
+    ],
+    circumstance: "when the work was done",
+    example: { heard: "that belt was done at eighty thousand with the pump", value: 80000, zone: "engine-bay" },
+  },
+  {
     name: "reading in a test certificate",
     component: "odometer",
     part: null,
