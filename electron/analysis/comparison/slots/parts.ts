@@ -144,6 +144,9 @@ const narrowerWords: readonly {
 }[] = [
   { component: "exhaust", attribute: "diameter", part: "header", words: /\b(headers?|primar(y|ies)|manifolds?)\b/i },
   { component: "exhaust", attribute: "diameter", part: "tailpipe tip", words: /\b(tips?|outlets?|go out to)\b/i },
+  { component: "top", attribute: "material", part: "side curtain", words: /\bside[- ]?(curtain|screen)s?\b/i },
+  { component: "top", attribute: "material", part: "rear window", words: /\b(rear|back) (window|screen|light)\b/i },
+  { component: "top", attribute: "material", part: "tonneau cover", words: /\b(tonneau|boot cover|hood bag|top boot)\b/i },
   { component: "vehicle", attribute: "size", part: "payload", words: /\bpay ?load\b/i },
   {
     component: "vehicle",

@@ -15,6 +15,17 @@ export const widestQuarrels = {
   "final-drive.diameter": { by: "ratio", most: 1.5 },
   "engine.displacement": { by: "ratio", most: 1.8 },
   "wheel.diameter": { by: "ratio", most: 1.4 },
+  // One of two tanks and both of them, the tank for the other fluid, a can.
+  "fuel-tank.size": { by: "ratio", most: 1.75 },
+  "exhaust.diameter": { by: "ratio", most: 1.7 },
+  "steering.diameter": { by: "ratio", most: 1.4 },
+  "brakes.diameter": { by: "ratio", most: 1.5 },
+  "engine.power": { by: "ratio", most: 1.9 },
+  "engine.torque": { by: "ratio", most: 1.9 },
+  "fuel-system.flow": { by: "ratio", most: 1.8 },
+  // Twelve volts of the one battery and four hundred of the other.
+  "electrical.voltage": { by: "ratio", most: 2.1 },
+  "tire.pressure": { by: "ratio", most: 2 },
 } as const satisfies Partial<Record<`${ComponentName}.${AttributeName}`, Reach>>;
 
 /** The largest group of sides that lie near one of them, of equal ones the most often given; figures without a reach are all kept. */
