@@ -9,16 +9,21 @@ const pointedAt = [
   { component: "wheel", part: "lug", as: "lug" },
   { component: "vehicle", part: "key", as: "key" },
   { component: "belts", part: null, as: "belt" },
+  { component: "suspension", part: "leaf spring", as: "leaf spring" },
+  { component: "suspension", part: "spring", as: "leaf spring" },
 ] as const;
 
 /** Fewer than three may be anything: "one, two" is a beat. */
 const leastCounted = 3;
 const namedWithin = 14;
+/** The same where somebody says that they count: "springs again … you can count them from this end". */
+const namedWithinWhereCounted = 40;
 
 const onePerCylinder = /\b(?:plugs?|coils?|leads?|injectors?)\b/;
 
 /** Words that set out to count; "and one, two, three" lifts something. */
-const setsOut = /\b(?:that's|there's|count\w*|see|got|make it|makes|are|is|look|here's|we've|so|them|em) ?\.?$/;
+const setsOut =
+  /\b(?:that's|there's|count\w*|see|got|make it|makes|are|is|look|here's|we've|so|them|em|from (?:this|that|the other|the top|the bottom) ?(?:end|side)?) ?\.?$/;
 
 /** Runs "one two three …" without another word between. */
 function runsOf({ speech }: CountedSpeech): { first: number; end: number; value: number }[] {
@@ -42,7 +47,8 @@ export const countedAloud: CountingRule = {
   find: (counted) =>
     runsOf(counted).flatMap(({ first, end, value }): CountFound[] => {
       if (!setsOut.test(wordsOf(counted.speech, first - 3, first))) return [];
-      const named = namedBefore(counted, first, namedWithin, (mention) =>
+      const within = /\bcount(?:ed|ing)?\b/.test(wordsOf(counted.speech, first - 9, first)) ? namedWithinWhereCounted : namedWithin;
+      const named = namedBefore(counted, first, within, (mention) =>
         pointedAt.some(({ component, part }) => mention.component === component && (part === null || mention.part === part)),
       );
       // A single "plug" or "coil" is one for each cylinder only where the engine is in view.
@@ -62,12 +68,18 @@ export const countedAloud: CountingRule = {
       gives: { component: "ignition", part: "spark plug", value: 5, circumstance: null },
     },
     {
+      says: "Springs again, come over here and hold the light. You can count em from this end, one, two, three, four, five.",
+      zone: "underside",
+      gives: { component: "suspension", part: "leaf spring", value: 5, circumstance: null },
+    },
+    {
       says: "The belts, let me see, one two three four five.",
       zone: "cabin",
       gives: { component: "belts", part: "belt", value: 5, circumstance: null },
     },
   ],
   quiet: [
+    { says: "The springs are new, and she's a push start, one two three, off we go.", zone: "closing" },
     { says: "The plugs, and one two three, up she goes.", zone: "cargo" },
     { says: "One two three four, testing, this thing on?", zone: "opening" },
   ],

@@ -13,6 +13,7 @@ import { countAdjective } from "./counted-parts.ts";
 import { writtenMeaning } from "./spoken-form.ts";
 import { stanceOf } from "./stance.ts";
 import { type NumberSurroundings, phraseOf, type SpeechMap } from "./surroundings.ts";
+import { tireInHand } from "./tire-in-hand.ts";
 
 /** A measure with what its claim came to. */
 export interface ReadMeasure extends EarlierMeasure {
@@ -127,6 +128,14 @@ export function buildClaims(context: BuildContext, candidate: Candidate, made: n
       return [claimOf(context, candidate, made, diameter, "in", "diameter"), claimOf(context, candidate, made + 1, width, "in", "width")];
     }
   }
+  // "A drum, eleven inch by two and a quarter": across the shoes as well as across the drum.
+  if (reading.kind === "dimensions" && slot.name === "drum diameter by width" && reading.parts?.[1] !== undefined) {
+    const width = Math.min(reading.parts[0]!, reading.parts[1]);
+    return [
+      claimOf(context, candidate, made, candidate.value, "in", "diameter"),
+      claimOf(context, candidate, made + 1, width, "in", "width"),
+    ];
+  }
   const unit = slot.unit === "said" ? unitSaid(context, candidate) : slot.unit;
   const claim = claimOf(context, candidate, made, candidate.value, unit, slot.attribute);
   // "185 section 80 profile on the fifteen inch rim" says the rim as well.
@@ -186,7 +195,7 @@ function claimOf(
     pairedBySide:
       (component === "tire" || component === "wheel") && (attribute === "size" || attribute === "width" || attribute === "diameter"),
     readAtOneCorner: component === "tire" && (attribute === "depth" || attribute === "date"),
-    fixed: slot.position ?? null,
+    fixed: slot.position ?? (component === "tire" && attribute === "date" ? tireInHand(context) : null),
     number,
     clause: around.clause,
     sentence: around.sentence,
@@ -194,7 +203,11 @@ function claimOf(
     notAfter: context.notAfter,
     zone: around.zone,
     wheel,
-    carried: component === "paint" && mention?.component === "body" ? null : (last?.position ?? sideLeft(context, component)),
+    carried:
+      component === "paint" && mention?.component === "body"
+        ? null
+        : ((component === "wheel" && onTheWheel.test(around.before) ? tireJustRead(context) : last?.position) ??
+          sideLeft(context, component)),
   });
   const words = quoteRange(context, candidate);
   const spans = spansOfTokens(speech.tokens, words.first, words.end);
@@ -250,6 +263,16 @@ function claimOf(
     rule: tokens.length > 0 ? slot.name : "",
     repairs: repair ? [repair.id] : [],
   };
+}
+
+/** "… a 235 75 15 on a seven": the wheel under the tire just read. */
+const onTheWheel = /\b(?:on|by)(?: an?| the| # by)?$/;
+
+function tireJustRead({ earlier, around }: BuildContext): PositionName | null {
+  const before = earlier.at(-1);
+  return before && around.number.first - before.end < 12 && (before.component === "tire" || before.component === "wheel")
+    ? before.position
+    : null;
 }
 
 /** How far back drums may have been named for the other end. */

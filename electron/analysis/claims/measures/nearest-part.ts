@@ -148,7 +148,7 @@ function inLoadSpace(value: number, unit: UnitName): boolean {
 function wayAcross({ before, after, number }: NumberSurroundings): AttributeName | null {
   if (!lengthUnits.has(number.readings[0]?.unit ?? "")) return null;
   if (
-    /^(?:wide|across|in width|between|wall to wall)\b/.test(after) ||
+    /^(?:wide|across|in width|between|wall to wall|king ?pin to king ?pin|hub to hub|drum to drum)\b/.test(after) ||
     /\b(?:wide|width|across|wall to wall)(?: is| it's| that's| of)*$/.test(before)
   )
     return "width";

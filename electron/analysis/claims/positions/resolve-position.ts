@@ -133,18 +133,32 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     const earlier = nearest<EndOfVehicle>(phrases, before, "before");
     if (earlier) return earlier.meaning;
     const usual = usualEnds.get(claim.part ?? claim.mention?.part ?? "");
-    if (usual && claim.zone !== "front") return usual;
+    const led = nearest<EndOfVehicle>(phrases, wider, "before")?.meaning ?? null;
+    // "This is the front end, it's a tube axle on two leaf a side": the end in hand is said outright.
+    if (
+      usual &&
+      claim.zone !== "front" &&
+      !frontInHand.test(phraseOf(tokens, Math.max(claim.sentence.first, claim.number.first - 25), claim.number.first))
+    )
+      return usual;
     if (later && later.gap < 40 && !later.opensNext) return later.meaning;
-    return nearest<EndOfVehicle>(phrases, wider, "before")?.meaning ?? null;
+    return led;
   };
   const mentionEnd =
-    claim.mention && (claim.mention.component === claim.component || (claim.component === "paint" && claim.mention.component === "body"))
+    claim.mention &&
+    (claim.mention.component === claim.component ||
+      // A wheel stands where its tire does.
+      (everyCorner.has(claim.component) && everyCorner.has(claim.mention.component)) ||
+      (claim.component === "paint" && claim.mention.component === "body"))
       ? endOfPosition(claim.mention.position)
       : null;
   const phrase = endFrom(endPhrases);
   // "The duals … all four have eight": all of those the talk is about, not of the vehicle's.
   const ofThese = phrase === "both" && mentionEnd !== null && !/\b(?:around|round|corners?|all six)\b/.test(`${before} ${after}`);
-  const end = (ofThese ? mentionEnd : phrase) ?? mentionEnd ?? endFrom(pointingPhrases) ?? endOfPosition(claim.carried);
+  // "Sixty five in the front and fifty five in the duals": the part named right after says the end itself.
+  const hung =
+    named > claim.number.end && /\b(?:in|on|at|for)\b/.test(phraseOf(tokens, claim.number.end, claim.mention!.first)) ? mentionEnd : null;
+  const end = (ofThese ? mentionEnd : (hung ?? phrase)) ?? mentionEnd ?? endFrom(pointingPhrases) ?? endOfPosition(claim.carried);
 
   const later = phraseOf(tokens, claim.number.end, Math.min(claim.sentence.end, claim.notAfter, claim.number.end + 10));
   const side = sideOf(claim, wider, later, end);
@@ -156,7 +170,15 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   const [fronts, backs] = [claim.carried === "front", claim.carried === "rear"];
   const words = `${wider} ${phraseOf(tokens, claim.number.end, named)} ${after} ${later}`;
   // What began as a figure of the axle goes on as one ("ten on the fronts … the rear one's six").
-  if (claim.readAtOneCorner && camera && !fronts && !backs && (place === "front" || place === "rear") && !saidOfSeveral.test(words))
+  if (
+    claim.readAtOneCorner &&
+    camera &&
+    !fronts &&
+    !backs &&
+    !toldOfBothEnds(tokens, claim) &&
+    (place === "front" || place === "rear") &&
+    !saidOfSeveral.test(words)
+  )
     return joinPlace(place, camera);
   if (
     place === null &&
@@ -167,9 +189,22 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   return place;
 }
 
+/** "Five millimetres on the front and six on the back": a figure for each axle, wherever the camera stands; "on this front" is one tire's. */
+function toldOfBothEnds(tokens: readonly Token[], { number, sentence }: PlaceOfClaim): boolean {
+  const words = phraseOf(tokens, Math.max(sentence.first, number.first - 14), Math.min(sentence.end, number.end + 14));
+  if (/\bthis (?:front|rear|back|side|one)\b/.test(words)) return false;
+  return /\b(?:in|on|at) (?:the )?front\b/.test(words) && /\b(?:in|on|at) (?:the )?(?:back|rear)\b/.test(words);
+}
+
+/** The front of the vehicle shown, and not named in passing. */
+const frontInHand = /\b(?:this is|here's|that's|at|to|under) (?:the |your |our )?front (?:end|axle|suspension)\b/;
+
 /** True where the side is named for itself, and not by where the camera stands. */
 function namesSide(wider: string, later: string): boolean {
-  return [wider, later].some((text) => [...sidePhrases, ...handPhrases].some(({ words }) => words.test(text)));
+  return (
+    /\b(?:front|rear|back) (?:tire|wheel|one) on this side\b/.test(`${wider} ${later}`) ||
+    [wider, later].some((text) => [...sidePhrases, ...handPhrases].some(({ words }) => words.test(text)))
+  );
 }
 
 function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVehicle | null): SideOfVehicle | null {

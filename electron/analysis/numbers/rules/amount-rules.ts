@@ -43,6 +43,17 @@ export const amountRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "wheel-dimensions-by-digits",
+      example: { heard: "the wheel is stamped sixteen five by six seventy five", meant: "16.5x6.75" },
+      pattern: "(?<rim>1[4-9])(?: (?:point )?(?<half>5))? (?:by|x) (?<width>[4-9]|1[0-2]) (?:point )?(?<part>25|50|5|75)",
+    },
+    ({ rim = "", half = "", width = "", part = "" }) => {
+      const parts = [Number(rim) + (half ? 0.5 : 0), Number(`${width}.${part}`)];
+      return [{ kind: "dimensions", value: parts.join("x"), parts, weight: 0.9, topic: "wheel" }];
+    },
+  ),
+  phraseRule(
+    {
       name: "range-between",
       example: { heard: "between 30 and 40 pounds", meant: "30-40" },
       pattern: `(?:between|from|anywhere from) (?<low>${rangeSide}) (?:and|to) (?<high>${rangeSide})`,

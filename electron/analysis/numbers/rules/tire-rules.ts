@@ -221,6 +221,25 @@ const forms: readonly TireForm[] = [
     },
   },
   {
+    name: "tire-numeric-half-inch-rim",
+    example: { heard: "those tires were 9 50 16 5s", meant: "9.50-16.5" },
+    slots: [3, 3],
+    lead: "none",
+    read: (slots) => {
+      const [width = "", rim = ""] = slots.digits;
+      // The half-inch rims of light trucks: 14.5 on trailers, 16.5 and 17.5 on pickups and vans.
+      if (!["145", "165", "175"].includes(rim) || !/^(?:7|8|9)(?:00|50|75)$/.test(width) || slots.letters.length > 0) return undefined;
+      return {
+        kind: "tire-size",
+        parts: [Number(width) / 100, Number(rim) / 10],
+        value: `${width[0]}.${width.slice(1)}-${rim.slice(0, 2)}.5`,
+        weight: 0.9,
+        repaired: !slots.asWritten,
+        topic: "tire",
+      };
+    },
+  },
+  {
     name: "tire-width-and-aspect",
     example: { heard: "your fronts are the two fifteen seventies", meant: "215/70" },
     slots: [3, 2],
@@ -233,7 +252,9 @@ const forms: readonly TireForm[] = [
         kind: "tire-partial",
         value: `${width}/${aspect}`,
         parts: [Number(width), Number(aspect)],
-        weight: told ? 0.75 : 0.4,
+        // Said in the plural after a width ("two nine five sixties") it is hardly anything else.
+        weight:
+          slots.plural && Number(width) % 10 === 5 ? 0.92 : told ? 0.75 : Number(width) % 10 === 5 && Number(aspect) >= 30 ? 0.55 : 0.4,
         repaired: !slots.asWritten,
         topic: "tire",
         needsTopic: !told,

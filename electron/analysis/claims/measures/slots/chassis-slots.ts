@@ -130,7 +130,10 @@ export const chassisSlots = [
     need: { kinds: ["integer"], units: [null], min: 1, max: 8 },
     cues: [
       { about: ["brakes/caliper"], after: /^(?:pistons?|pots?)\b/, score: 1.1 },
-      { after: /^(?:pot|piston) (?:caliper|calliper|brake|front|job)/, score: 1.2 },
+      {
+        after: /^(?:pots?|pistons?) (?:(?:alloy|aluminum|racing|big|billet|sliding|fixed) )?(?:caliper|calliper|brake|front|rear|job)/,
+        score: 1.5,
+      },
     ],
     example: { heard: "four piston calipers up front", value: 4, position: "front" },
   },
@@ -180,7 +183,8 @@ export const chassisSlots = [
       { after: /^(?:leaf|leafs|leaves|leave)\b/, score: 1.2 },
       {
         before: /\b(?:leafs|leaves|leaf springs?|leaf)(?: (?:out back|in the (?:back|rear)|all round|rear|is|are))*$/,
-        unless: /\bbroke|\bpart\b|\bage\b/,
+        // "Seven leaf, one a side": the one counts springs.
+        unless: /\bbroke|\bpart\b|\bage\b|# (?:one|1) #|# (?:a|per|each|on each|either) side\b/,
         score: 1.0,
       },
       { about: ["suspension/leaf spring", "suspension/spring"], after: /^(?:plus|and) (?:the |an |a )?(?:overload|helper)/, score: 1.1 },

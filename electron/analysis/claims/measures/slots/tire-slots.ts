@@ -44,7 +44,7 @@ export const tireSlots = [
         score: 1.4,
       },
       { said: /\bweek\b/, unless: /\bwarranty|\bservice/, score: 1.2 },
-      { about: rolling, unless: /dollar|bucks|price|miles|asking/, score: 0.8 },
+      { about: rolling, unless: /dollar|bucks|price|miles|asking|\b(?:with|on|got) (?:the|an?) # /, score: 0.8 },
     ],
     example: { heard: "the date code on the tires is 2219", value: "2219" },
   },
