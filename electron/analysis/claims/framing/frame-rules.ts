@@ -97,7 +97,6 @@ export const asideEnds: readonly string[] = [
   // "That's not this, that's the gas truck" goes on about the other one.
   "not this !one/car/truck/van/is/time/year/week/that/it",
   "is n't mine",
-  "not for sale !that/it/and/he/she/they/which",
   "and it 's sold",
   "that 's/is a different car/truck/van/one",
   "that one 's/is quite? different",

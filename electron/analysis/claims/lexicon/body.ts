@@ -13,7 +13,7 @@ export const bodyWords = [
     say: ["front fender", "front wing", "inner wing", "inner fender", "nose panel", "valance", "cowl", "scuttle"],
   },
   { component: "body", part: "fender", position: "front", say: ["fender", "wing"] },
-  { component: "body", part: "wheel arch", say: ["wheel arch", "wheel opening", "fender lip", "arch"] },
+  { component: "body", part: "wheel arch", say: ["wheel arch", "wheel house", "wheelhouse", "wheel housing", "wheelhousing", "wheel opening", "fender lip", "arch"] },
   {
     component: "body",
     part: "rear fender",

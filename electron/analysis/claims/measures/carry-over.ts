@@ -50,6 +50,15 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     (slot.attribute !== "count" && countedNext.test(around.after))
   )
     return null;
+  // A part of another kind was named in between: the number is rather its ("there's your drum, it's nine and a half").
+  if (
+    slot.component !== "topic" &&
+    around.topics.some(
+      ({ mention }) =>
+        mention.first >= last.end && mention.end <= around.number.first && namesAnother(mention.component, slot.component as ComponentName),
+    )
+  )
+    return null;
   const [likeliest] = around.number.readings;
   for (const reading of around.number.readings) {
     if (reading.likelihood < likeliest!.likelihood - mostDoubt) continue;
@@ -86,6 +95,15 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     };
   }
   return null;
+}
+
+const rollingKinds: ReadonlySet<ComponentName> = new Set(["tire", "wheel", "spare"]);
+
+/** Whether what was named has figures of its own kind: brakes between two tires, a gearbox between two engines. */
+function namesAnother(named: ComponentName, measured: ComponentName): boolean {
+  return (
+    rollingKinds.has(measured) && !rollingKinds.has(named) && (named === "brakes" || named === "final-drive" || named === "suspension")
+  );
 }
 
 /**
