@@ -8,12 +8,21 @@ export function describeFailure(file: string, failure: unknown): string {
   if (code === "EISDIR") return `${file}: this is a folder. Name the transcript file in it.`;
   if (code === "EACCES" || code === "EPERM") return `${file}: this file may not be read. Check its permissions.`;
   const message = failure instanceof Error ? failure.message : String(failure);
-  // A transcript's error names file and line itself.
-  if (failure instanceof Error && "file" in failure && typeof failure.file === "string" && message.startsWith(failure.file)) {
-    return oneLine(file.slice(0, file.length - failure.file.length) + message);
+  // An error of a transcript or a stock sheet names file and line itself; the folder goes before it.
+  const named = failingFile(failure);
+  if (named !== undefined && message.startsWith(named)) {
+    return oneLine((file.endsWith(named) ? file.slice(0, file.length - named.length) : "") + message);
   }
   const line = failure instanceof Error && "line" in failure && typeof failure.line === "number" ? `:${failure.line}` : "";
   return `${file}${line}: ${oneLine(message)}`;
+}
+
+/** The file that a failure says it is about: a transcript's error has it itself, a refusal within its problem. */
+export function failingFile(failure: unknown): string | undefined {
+  if (!(failure instanceof Error)) return undefined;
+  const { file, problem } = failure as { file?: unknown; problem?: { file?: unknown } };
+  const named = file ?? problem?.file;
+  return typeof named === "string" ? named : undefined;
 }
 
 function oneLine(text: string): string {

@@ -8,7 +8,7 @@ import { exportFileName } from "../exports/build-export.ts";
 import { writeExportsInto } from "../services/export-recording.ts";
 import { openApplication } from "../services/open-application.ts";
 import { Refusal } from "../services/refusals.ts";
-import { describeFailure } from "./describe-failure.ts";
+import { describeFailure, failingFile } from "./describe-failure.ts";
 import { showProgress } from "./show-progress.ts";
 import { summaryLines } from "./summary-lines.ts";
 
@@ -115,7 +115,7 @@ async function main(args: string[]): Promise<number> {
 try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (failure) {
-  const file = failure instanceof Error && "file" in failure && typeof failure.file === "string" ? failure.file : "index";
+  const file = failingFile(failure) ?? "index";
   const inTheWay = failure instanceof Refusal && failure.problem.code === "file-exists";
   console.error(`${describeFailure(file, failure)}${inTheWay ? " (--force overwrites.)" : ""}`);
   process.exitCode = 1;

@@ -117,7 +117,15 @@ export function createAnalysisRunner(workerFile: URL = defaultWorkerFile()): Ana
         });
         worker ??= start();
         worker.ref();
-        worker.postMessage({ job, transcript, stockSheet, sheetMeanings, recordedOn, trustedCaptions, cancelled } satisfies AnalysisRequest);
+        worker.postMessage({
+          job,
+          transcript,
+          stockSheet,
+          sheetMeanings,
+          recordedOn,
+          trustedCaptions,
+          cancelled,
+        } satisfies AnalysisRequest);
       }),
     version: () =>
       new Promise<number>((resolve, reject) => {

@@ -36,7 +36,7 @@ function describeItem(item: CheckItem, { analysis, captions, trustedCaptions }: 
     return support
       ? {
           heading: support.topic,
-          kind: `The stock sheet says ${support.sheetValue} under “${support.field}”, and bears out what was said`,
+          kind: `Borne out by the stock sheet, “${support.field}”`,
           why: support.why,
           claims: support.claims,
           caption: null,
@@ -48,7 +48,7 @@ function describeItem(item: CheckItem, { analysis, captions, trustedCaptions }: 
     return silence
       ? {
           heading: silence.topic,
-          kind: `The stock sheet says ${silence.sheetValue} under “${silence.field}”, and nobody spoke of it`,
+          kind: `On the stock sheet, “${silence.field}”, and not spoken`,
           why: `${silence.why} There is no moment to play. Words that the recogniser lost may still have told it: look through the captions before it is said anew.`,
           claims: [],
           caption: null,

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { Problem, RecordingDetail, SheetColumns } from "../../shared-types/index.ts";
+import { type Problem, type RecordingDetail, type SheetColumns, timeLabel } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
@@ -16,9 +16,11 @@ export interface SheetQueueProps {
 /** What the dealer's own record says otherwise, bears out, and tells that nobody spoke; and what its columns are read as. */
 export function SheetQueue({ detail, line }: SheetQueueProps) {
   const { denials, supports, silences } = detail.analysis;
+  const startOf = new Map(detail.analysis.claims.map(({ id, start }) => [id, start]));
+  const said = (claims: readonly string[]) => `said at ${claims.map((id) => timeLabel(startOf.get(id) ?? 0)).join(", ")}`;
   const hasSheet = detail.stockSheet !== null;
   return (
-    <section className="queue-part" aria-label="The stock sheet">
+    <section className="queue-part" aria-label="What the stock sheet says">
       <div className="queue-part-head">
         <h3>The stock sheet</h3>
         {hasSheet ? <ColumnsButton recordingId={detail.summary.id} /> : null}
@@ -26,12 +28,16 @@ export function SheetQueue({ detail, line }: SheetQueueProps) {
       {hasSheet ? (
         <>
           <SheetPart name="Says otherwise" none="It denies nothing that was said." empty={denials.length === 0}>
-            {denials.map((denial) => line({ kind: "denial", key: denial.key }, denial.field, `sheet ${denial.sheetValue}`))}
+            {denials.map((denial) =>
+              line({ kind: "denial", key: denial.key }, denial.field, `sheet ${denial.sheetValue}, ${said(denial.claims)}`),
+            )}
           </SheetPart>
           <SheetPart name="Bears out" none="It bears out nothing that was said." empty={supports.length === 0}>
-            {supports.map((support) => line({ kind: "support", key: support.key }, support.topic, `sheet ${support.sheetValue}`))}
+            {supports.map((support) =>
+              line({ kind: "support", key: support.key }, support.topic, `sheet ${support.sheetValue}, ${said(support.claims)}`),
+            )}
           </SheetPart>
-          <SheetPart name="Tells what nobody spoke" none="Everything that is understood on it was spoken of." empty={silences.length === 0}>
+          <SheetPart name="On it, and not spoken" none="Everything that is understood on it was spoken of." empty={silences.length === 0}>
             {silences.map((silence) => line({ kind: "silence", key: silence.key }, silence.topic, `sheet ${silence.sheetValue}`))}
           </SheetPart>
         </>

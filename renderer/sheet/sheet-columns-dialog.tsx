@@ -83,7 +83,7 @@ export function SheetColumnsDialog({ sheet, onClose, onSettled }: SheetColumnsDi
       {asked.length > 0 ? (
         <section aria-label="Columns to choose for">
           <h3>{counted(asked.length, "column", "columns")} to choose for</h3>
-          <ul className="sheet-columns">{asked.map(row)}</ul>
+          <ul className="column-list">{asked.map(row)}</ul>
         </section>
       ) : null}
       {others.length > 0 ? (
@@ -92,7 +92,7 @@ export function SheetColumnsDialog({ sheet, onClose, onSettled }: SheetColumnsDi
             {counted(others.length, "column", "columns")}
             {asked.length === 0 ? "" : " that need no answer"}
           </summary>
-          <ul className="sheet-columns">{others.map(row)}</ul>
+          <ul className="column-list">{others.map(row)}</ul>
         </details>
       ) : null}
     </Modal>
@@ -109,10 +109,10 @@ function SheetColumnRow({ column, answer, onAnswer }: SheetColumnRowProps) {
   const { name, samples, suggestion, why } = column;
   const options = answer === "open" ? [{ value: "open" as const, label: "Choose…" }, ...fieldOptions] : fieldOptions;
   return (
-    <li className="sheet-column" data-open={answer === "open" || undefined}>
-      <div className="sheet-column-what">
+    <li className="column-row" data-open={answer === "open" || undefined}>
+      <div className="column-row-what">
         <strong>{name}</strong>
-        <span className="sheet-column-cells">{samples.length > 0 ? samples.map((cell) => `“${cell}”`).join(", ") : "no cells"}</span>
+        <span className="column-row-cells">{samples.length > 0 ? samples.map((cell) => `“${cell}”`).join(", ") : "no cells"}</span>
         {suggestion || why ? (
           <span className="small soft">
             {suggestion ? `Perhaps ${sheetFieldRows[suggestion].label}. ` : ""}

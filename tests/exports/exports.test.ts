@@ -115,6 +115,35 @@ describe("condition index", () => {
     }
   });
 
+  test("so is what it bears out, with the moment, and what it tells that nobody spoke", () => {
+    const detail = sampleDetail();
+    const [claim] = detail.analysis.claims;
+    const supports = [
+      {
+        id: "s1",
+        key: "s",
+        field: "rears",
+        topic: "rear tire size",
+        sheetValue: "235/60R15",
+        claims: [claim!.id],
+        why: "The sheet has the size that was said.",
+      },
+    ];
+    const silences = [
+      { id: "u1", key: "u", field: "=keys", topic: "number of keys", sheetValue: "2", why: "The sheet says 2 <keys>; nobody did." },
+    ];
+    const told = { ...detail, analysis: { ...detail.analysis, supports, silences } };
+    const of = (format: "index-json" | "index-html" | "index-csv") => build(format, told).text;
+    expect(JSON.parse(of("index-json"))).toMatchObject({
+      supports: [{ topic: "rear tire size", moments: [{ start: claim!.start, quote: claim!.quote }] }],
+      unspoken: [{ field: "=keys", sheetValue: "2" }],
+    });
+    expect(of("index-html")).toContain("The sheet says 2 &lt;keys&gt;; nobody did.");
+    expect(of("index-html")).toContain("The sheet has the size that was said.");
+    expect(of("index-csv")).toContain("borne out");
+    expect(of("index-csv")).toMatch(/not spoken,'=keys/);
+  });
+
   test("what the stock sheet denies is said in every form of the index", () => {
     for (const format of ["index-html", "index-csv", "index-json"] as const) {
       expect(build(format).text, format).toContain("The stock sheet says cracked; good was said.");

@@ -67,6 +67,31 @@ describe("analyze", () => {
     expect(lines[1]).toMatch(/^missing\.txt: there is no such file/);
   });
 
+  test("holds claims against a stock sheet where one is given, under a key of its own", () => {
+    write("one.txt", walk);
+    write("lot.csv", "Stock,Year,Rear tires,Axle ratio,Keys\nA-1,1971,235/60R15,3.73,2\nA-2,1988,215/70R15,3.55,1\n");
+    const { code, out } = run("analyze", "one.txt", "--stock-sheet", "lot.csv", "--stock-number", "a1");
+    expect(code).toBe(0);
+    const document = AnalysisDocument.parse(JSON.parse(out));
+    const topics = (key: "supports" | "unspoken") => document.stockSheet?.[key].map(({ topic }) => topic);
+    expect(document.stockSheet?.denies.map(({ field }) => field)).toEqual(["axle ratio", "rear tires"]);
+    expect([topics("supports"), topics("unspoken")]).toEqual([["rear tire size", "model year"], ["number of keys"]]);
+    const known = new Set(document.claims.map(({ id }) => id));
+    for (const { claims } of [...document.stockSheet!.denies, ...document.stockSheet!.supports])
+      for (const id of claims) expect(known).toContain(id);
+    // Without a sheet the key is not there, and nothing else differs.
+    const { stockSheet: _sheet, ...rest } = document;
+    expect(JSON.parse(run("analyze", "one.txt").out)).toEqual(rest);
+  });
+
+  test("a sheet that cannot be used costs one line and prints nothing that would look as if it held", () => {
+    write("one.txt", walk);
+    write("lot.csv", "Stock,Year\nA-1,1971\nA-2,1988\n");
+    const { code, out, err } = run("analyze", "one.txt", "--stock-sheet", "lot.csv", "--stock-number", "B-1");
+    expect({ code, out }).toEqual({ code: 1, out: "" });
+    expect(err).toMatch(/^lot\.csv, line 1: none of the 2 rows has the stock number “B-1”.*\n$/);
+  });
+
   test("says how it is used when nothing is named", () => {
     const { code, err } = run("analyze");
     expect(code).toBe(1);
