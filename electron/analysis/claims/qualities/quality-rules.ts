@@ -9,6 +9,7 @@ import { presenceRules } from "./presence-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
 import { insideSignRules } from "./signs-inside.ts";
 import { conditionSignRules } from "./signs-of-condition.ts";
+import { drivelineSignRules } from "./signs-of-driveline.ts";
 import { outsideSignRules } from "./signs-outside.ts";
 import { bodyTypeRules } from "./type-rules-body.ts";
 import { typeRulesByUse } from "./type-rules-by-use.ts";
@@ -35,4 +36,5 @@ export const qualityRules: readonly QualityRule[] = [
   ...outsideSignRules,
   ...conditionSignRules,
   ...insideSignRules,
+  ...drivelineSignRules,
 ];
