@@ -20,6 +20,10 @@ const isYear = ({ component, attribute, part, circumstance }: Claim): boolean =>
 
 const isWorkMileage = ({ attribute, circumstance }: Claim): boolean => attribute === "mileage" && circumstance === "when the work was done";
 
+/** "The box … I'd think it's the same one": what is doubted is the gearbox, whatever part of it was named on the way. */
+const wholeOne = /\b(?:the )?(?:original|same|very|first) one\b/i;
+const namesItsPart = /\b(?:shift\w*|knob|lever|housing|pan|mount)\b/i;
+
 const acrossRules: readonly Across[] = [
   {
     topic: "year of registration",
@@ -34,6 +38,29 @@ const acrossRules: readonly Across[] = [
     flat: (claim) => isWorkMileage(claim) && claim.stance === "stated",
     doubted: (claim) => isWorkMileage(claim) && claim.stance !== "stated",
     same: (flat, doubted) => flat.component === doubted.component && flat.value === doubted.value,
+  },
+  {
+    topic: "engine year",
+    weight: 80,
+    flat: ({ component, attribute, part, stance }) =>
+      component === "engine" && attribute === "year" && part === "donor" && stance === "stated",
+    doubted: ({ component, attribute, stance }) => component === "engine" && attribute === "year" && stance === "hedged",
+    same: (flat, doubted) => flat.value === doubted.value,
+  },
+  {
+    topic: "transmission being the original one",
+    weight: 65,
+    flat: ({ component, attribute, part, value, stance }) =>
+      component === "transmission" && attribute === "originality" && part === null && value === "original" && stance === "stated",
+    doubted: ({ component, attribute, part, value, stance, quote }) =>
+      component === "transmission" &&
+      attribute === "originality" &&
+      part !== null &&
+      value === "original" &&
+      stance === "hedged" &&
+      wholeOne.test(quote) &&
+      !namesItsPart.test(quote),
+    same: () => true,
   },
 ];
 

@@ -8,7 +8,7 @@ import type { CountedSpeech, CountFound, CountingRule } from "./count-found.ts";
 import { countedAloud } from "./counted-aloud.ts";
 import { gearsCountedAloud } from "./gears-counted-aloud.ts";
 import { gearsRunThrough } from "./gears-run-through.ts";
-import { oneOwnerToldOf, ownersNamedInTurn } from "./owners-told.ts";
+import { oneOwnerToldOf, ownersNamedInTurn, soldFromHandToHand } from "./owners-told.ts";
 import { bothOfThem, frontAndBackAddedUp, laidOutOneByOne, ownersCountedUpTo } from "./things-added-up.ts";
 
 export const countingRules = [
@@ -19,6 +19,7 @@ export const countingRules = [
   bothOfThem,
   ownersCountedUpTo,
   ownersNamedInTurn,
+  soldFromHandToHand,
   oneOwnerToldOf,
   countedAloud,
   caliperPistons,

@@ -27,7 +27,7 @@ const noOwner =
 
 const talkOfOwners: ReadonlySet<ZoneName> = new Set<ZoneName>(["documents", "opening", "closing"]);
 const sumSaid =
-  /\b(?:that's|that is|makes|call it|so)(?: your| my| the| all| just)? (?:two|three|four|five|six|seven|eight|nine|ten|\d+)(?= (?:\.|and i'm not|not counting|owners?|keepers?|names?|people|in all|all told|of them|that i)|$)/;
+  /\b(?:that's|that is|makes|call it|so)(?: your| my| the| all| just)? (?:two|three|four|five|six|seven|eight|nine|ten|\d+)(?= (?:\.|and i'm not|not counting|owners?|keepers?|names?|people|in all|all told|of them|that i|that (?:had|has|owned)|who (?:had|have|owned))|$)/;
 const sumWithin = 26;
 
 /** Tokens from one owner named to the next. */
@@ -98,6 +98,31 @@ export const ownersNamedInTurn: CountingRule = {
     { says: "The druggist, then his boy, and then the lady that had it. So that's three names.", zone: "documents" },
     { says: "this folder has a doctor's name on it", zone: "documents" },
   ],
+};
+
+/** "County to Heller and Sons, and then Heller to us": who sold it, and who sold it on. */
+const soldOn = /\bto (?:the )?(\w+)(?: and \w+| \w+){0,2} (?:and )?then (?:from )?(?:the )?\1(?: and \w+)? to (?:us|me)\b/g;
+
+export const soldFromHandToHand: CountingRule = {
+  name: "sold from hand to hand",
+  find: (counted) =>
+    phrasesIn(counted, soldOn).map(({ first, end }) => ({
+      component: "vehicle",
+      part: "owner",
+      value: 2,
+      circumstance: "at least",
+      first,
+      end,
+      at: end - 1,
+    })),
+  examples: [
+    {
+      says: "county bill of sale march of 2019 to heller and sons and then heller to us so it's clean",
+      zone: "documents",
+      gives: { component: "vehicle", part: "owner", value: 2, circumstance: "at least" },
+    },
+  ],
+  quiet: [{ says: "I gave it to the painter and then the trimmer gave it to us.", zone: "documents" }],
 };
 
 const nobodyElse = [

@@ -2,6 +2,7 @@ import { engineYearAgainstOriginal, ratioAgainstTeeth } from "./drivetrain-rules
 import { cellsAgainstVoltage } from "./electrical-rules.ts";
 import { displacementAgainstBore, plugsAgainstCylinders } from "./engine-arithmetic.ts";
 import { engineSpeedAgainstGearing } from "./engine-speed.ts";
+import { modelYearAgainstBuilding } from "./model-year-rules.ts";
 import { mileageAgainstTitle } from "./odometer-rules.ts";
 import { readingAbovePresent } from "./reading-above-present.ts";
 import { rimAgainstWheel } from "./rim-against-wheel.ts";
@@ -9,6 +10,7 @@ import type { StandardRule } from "./rule.ts";
 import { frontAndRearMakeAll, ownersAgainstSales } from "./sums.ts";
 import { tireDateMeaning } from "./tire-date-meaning.ts";
 import { tireAge, tireDateAfterRecording, tireDateBeforeModel, tireDateWeek } from "./tire-date-rules.ts";
+import { tireFittedBeforeMade } from "./tire-fitted-rule.ts";
 import { loadIndexAgainstLoad, speedSymbolAgainstSpeed } from "./tire-rating-rules.ts";
 import { treadBelowLimit } from "./tread-depth.ts";
 import { vinCheckDigit, vinReadTwice, vinYear } from "./vin-rules.ts";
@@ -20,6 +22,7 @@ export const standardRules = [
   tireDateMeaning,
   tireDateAfterRecording,
   tireDateBeforeModel,
+  tireFittedBeforeMade,
   tireAge,
   treadBelowLimit,
   vinCheckDigit,
@@ -31,6 +34,7 @@ export const standardRules = [
   displacementAgainstBore,
   plugsAgainstCylinders,
   mileageAgainstTitle,
+  modelYearAgainstBuilding,
   readingAbovePresent,
   loadIndexAgainstLoad,
   speedSymbolAgainstSpeed,

@@ -36,7 +36,7 @@ export const vehicleSizeSlots = [
     part: "length",
     attribute: "size",
     unit: "said",
-    need: { kinds: ["integer", "measure", "fraction", "decimal"], units: ["ft", "in", "m"], min: 3, max: 500 },
+    need: { kinds: ["integer", "measure", "fraction", "decimal"], units: ["ft", "in", "mm"], min: 3, max: 500 },
     unless: otherThing,
     cues: [
       {
