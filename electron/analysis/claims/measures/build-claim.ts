@@ -160,12 +160,12 @@ function unitSaid(context: BuildContext, candidate: Candidate): UnitName | null 
   const { reading, slot } = candidate;
   if (reading.unit) return reading.unit;
   if (slot.attribute === "mileage" && kilometersAfter.test(context.around.after)) return "km";
-  const last =
-    sameSlotBefore(context, candidate) ??
-    context.earlier.findLast(
-      ({ candidate: before }) =>
-        before.slot === slot || (before.slot.attribute === slot.attribute && before.slot.component === slot.component),
-    );
+  const sameThing = ({ candidate: before }: ReadMeasure) =>
+    before.slot.attribute === slot.attribute && before.slot.component === slot.component;
+  // "Five and a half mil, so that's seven thirty seconds. Backs have got six and a half": the gauge reads in what it read in first.
+  const first = slot.attribute === "depth" ? context.earlier.find(sameThing) : undefined;
+  if (first) return first.unit;
+  const last = sameSlotBefore(context, candidate) ?? context.earlier.findLast(sameThing);
   if (last && slot.attribute !== "mileage") return last.unit;
   const { british } = context.around;
   if (slot.attribute === "mileage") return "mi";
@@ -206,8 +206,9 @@ function claimOf(
     carried:
       component === "paint" && mention?.component === "body"
         ? null
-        : ((component === "wheel" && onTheWheel.test(around.before) ? tireJustRead(context) : last?.position) ??
-          sideLeft(context, component)),
+        : ((component === "wheel" && onTheWheel.test(around.before)
+            ? tireJustRead(context)
+            : (dualJustRead(context, last) ?? last?.position)) ?? sideLeft(context, component)),
   });
   const words = quoteRange(context, candidate);
   const spans = spansOfTokens(speech.tokens, words.first, words.end);
@@ -273,6 +274,15 @@ function tireJustRead({ earlier, around }: BuildContext): PositionName | null {
   return before && around.number.first - before.end < 12 && (before.component === "tire" || before.component === "wheel")
     ? before.position
     : null;
+}
+
+/** "Inside dual, what's that say, 245 75 17. Six thirty seconds on it": of the tire whose size was read last, where that is another one. */
+function dualJustRead({ earlier, around }: BuildContext, last: ReadMeasure | undefined): PositionName | null {
+  const before = earlier.at(-1);
+  if (last?.component !== "tire" || before?.component !== "tire" || before.candidate.slot.attribute !== "size") return null;
+  const [was, is] = [last.position ?? "", before.position ?? ""];
+  const otherEnd = (was.endsWith("front") && is.endsWith("rear")) || (was.endsWith("rear") && is.endsWith("front"));
+  return otherEnd && around.number.first - before.end < 6 ? before.position : null;
 }
 
 /** How far back drums may have been named for the other end. */

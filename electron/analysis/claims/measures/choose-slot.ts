@@ -109,7 +109,7 @@ function topicFor(speech: Speech, slot: Slot, around: NumberSurroundings, looksA
     return joinedTo(speech, told, topics) ?? told ?? topics.find(({ mention }) => !isVague(mention)) ?? null;
   }
   // "Look at this front tire. It's got nine on it": a pronoun reaches over the sentence's end.
-  const reachesBack = pronounBefore.test(around.before);
+  const reachesBack = pronounBefore.test(around.before) || /\bwhat(?:'s| does) (?:that|this|it|she|he) say \.$/.test(around.before);
   return (
     topics.find(
       ({ mention, reach, cost }) => mention.component === slot.component && (reach !== "recent" || (reachesBack && cost < 0.7)),

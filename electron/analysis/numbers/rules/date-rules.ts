@@ -55,6 +55,14 @@ export const dateRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "year-and-ordinal-week",
+      example: { heard: "those tires are from twenty twenty the thirtieth week", meant: "2020-W30" },
+      pattern: `${year} (?:, )?(?:the )?(?<week>\\d{1,2})th week(?! of)`,
+    },
+    ({ week = "", year: said = "" }) => (digitsOf(said).length === 4 ? weekDraft(Number(week), said, 0.96) : []),
+  ),
+  phraseRule(
+    {
       name: "week-of-year",
       example: { heard: "week 14 of 2019", meant: "2019-W14" },
       pattern: `week (?:number )?(?<week>\\d{1,2}) (?:(?:of|in|,) )?${year}`,
