@@ -148,7 +148,7 @@ export const drivetrainFamilies = [
     weight: 88,
     choices: {
       inline: /\b(in ?-?line|straight)[ -]?(three|four|five|six|eight|3|4|5|6|8)\b|\b(flathead|slant) (four|six)\b|^(inline|straight)$/,
-      vee: /\bv ?-?(6|8|10|12|six|eight|ten|twelve)\b/,
+      vee: /\bv ?-?(6|8|10|12|six|eight|ten|twelve|engine)\b/,
       flat: /\bflat (four|six|4|6)\b|\bboxer\b/,
     },
   },
