@@ -1,14 +1,30 @@
 // npm run score -- DIR [--json] [--verbose]: the analysis measured on a folder of annotated cases.
+// npm run score -- --sentences [--verbose]: on the bank of labelled sentences.
+// npm run score -- --mutations [--verbose]: contradictions planted into quiet walks, the share found for each kind.
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
+import { plantedShares, shareTable } from "../analysis/mutations/planted-share.ts";
 import { readCases } from "./read-cases.ts";
 import { analyseCase, scoreCases } from "./scorer.ts";
+import { readSentences } from "./sentences/read-sentences.ts";
+import { scoreSentences } from "./sentences/score-sentences.ts";
 import { scoreByTrait, traitLine } from "./style-traits.ts";
 
 const { positionals, values } = parseArgs({
   allowPositionals: true,
-  options: { json: { type: "boolean" }, verbose: { type: "boolean" } },
+  options: { json: { type: "boolean" }, verbose: { type: "boolean" }, mutations: { type: "boolean" } },
 });
+if (values.mutations) {
+  const sentencesOfARow = 3;
+  console.log(shareTable(plantedShares(sentencesOfARow), values.verbose ?? false).join("\n"));
+  process.exit(0);
+}
+if (values.sentences) {
+  const { labels, read, quiet, notQuiet, missed } = scoreSentences(readSentences());
+  if (values.verbose) for (const line of missed) console.log(line);
+  console.log(`${read} of ${labels} labels read (${((100 * read) / labels).toFixed(1)} %); ${notQuiet} of ${quiet} quiet sentences gave a claim.`);
+  process.exit(0);
+}
 const folder = positionals[0];
 if (!folder) {
   console.error("Name the folder of cases: npm run score -- fixtures/corpus/dev");

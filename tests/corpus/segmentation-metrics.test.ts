@@ -27,8 +27,10 @@ describe("segmentation metrics against worked examples", () => {
 describe("segmentation metrics against NLTK's own doctest values", () => {
   // https://www.nltk.org/api/nltk.metrics.segmentation.html writes a row of borders, one character for each gap between two units; its
   // windows of k gaps are our pairs (i, i + k) over one unit more than there are gaps.
-  const unitsOf = (borders: string): number[] =>
-    [...borders].reduce<number[]>((segments, gap) => [...segments, segments.at(-1)! + Number(gap)], [0]);
+  const unitsOf = (borders: string): number[] => {
+    let segment = 0;
+    return [0, ...[...borders].map((gap) => (segment += Number(gap)))];
+  };
 
   test.for([
     { real: "000100000010", found: "000010000100", k: 3, share: 3 / 10 },

@@ -127,19 +127,18 @@ export const quantityRules = {
     bareUnit: () => "32nds",
     weight: 55,
   },
+  // Air that has warmed on the road reads about a tenth higher, and a figure turned into bar is rounded as much: common practice.
   "tire.pressure": {
     topic: "tire pressure",
     parts: "same",
     unplaced: "placed-only",
-    agreement: { by: "share", share: 0.04 },
-    needsCircumstance: true,
+    agreement: { by: "share", share: 0.12 },
     weight: 20,
   },
   "spare.pressure": {
     topic: "spare pressure",
     parts: "same",
-    agreement: { by: "share", share: 0.05 },
-    needsCircumstance: true,
+    agreement: { by: "share", share: 0.12 },
     weight: 15,
   },
   "spare.depth": { topic: "spare tread depth", parts: "same", agreement: { by: "amount", amount: 1.01, unit: "32nds" }, weight: 20 },
@@ -242,8 +241,10 @@ function amountsAgree(first: Figure, second: Figure, agreement: Agreement): bool
     case "name":
       return apart <= agreement.within || cutToFewerPlaces(first, second, apart);
     case "share":
-      // A loose figure may be off by as much again as its last digit.
-      return apart <= agreement.share * larger || ((first.loose || second.loose) && apart <= 0.06 * larger);
+      // A loose figure may be off by as much again as its last digit; put into another unit in the head, by twice that ("about two bar").
+      return (
+        apart <= agreement.share * larger || ((first.loose || second.loose) && apart <= (first.unit === second.unit ? 0.06 : 0.12) * larger)
+      );
     case "amount":
       return (
         apart <= agreement.amount * unitTable[agreement.unit].factor ||
