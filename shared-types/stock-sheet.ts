@@ -186,6 +186,11 @@ export function headerName(written: string): string {
     .trim();
 }
 
+/** A stock number without what is written now and then: spaces, dashes, capitals. Common practice. A leading zero counts. */
+export function bareStockNumber(written: string): string {
+  return written.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
+}
+
 const fieldByName: ReadonlyMap<string, SheetField> = new Map(
   sheetFields.flatMap((field) => sheetFieldRows[field].names.map((name) => [name, field] as const)),
 );

@@ -1,4 +1,11 @@
-import type { Conflict, CoverageQuestion, RecordingDetail, Ruling } from "../../shared-types/index.ts";
+import {
+  bareStockNumber,
+  type Conflict,
+  type CoverageQuestion,
+  fieldNamed,
+  type RecordingDetail,
+  type Ruling,
+} from "../../shared-types/index.ts";
 
 export const conflictFilters = ["open", "settled", "all"] as const;
 export type ConflictFilter = (typeof conflictFilters)[number];
@@ -89,6 +96,14 @@ export function openQuestions({ analysis, lap }: Pick<RecordingDetail, "analysis
   return analysis.questions.filter(
     ({ about, key }) => about !== "zone" || (marked.get(key.replace("zone:", "")) ?? 0) < shortestViewSeconds,
   );
+}
+
+/** The stock number that the sheet gives, where it is another than the recording's: then it is likely another vehicle's sheet. */
+export function foreignStockNumber({ stockSheet, sheetMeanings, summary }: RecordingDetail): string | null {
+  const isNumber = (field: string) => (sheetMeanings === null ? fieldNamed(field) : sheetMeanings[field]) === "stock-number";
+  const [, number] = Object.entries(stockSheet ?? {}).find(([field]) => isNumber(field)) ?? [];
+  if (number === undefined || summary.stockNumber === "") return null;
+  return bareStockNumber(number) === bareStockNumber(summary.stockNumber) ? null : number;
 }
 
 /** How grave a weight is, in a word. The bounds cut the range of 1 to 100 in three. */

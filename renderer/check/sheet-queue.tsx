@@ -5,7 +5,7 @@ import { useClient } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { SheetColumnsDialog } from "../sheet/sheet-columns-dialog.tsx";
-import type { CheckItem } from "./queue.ts";
+import { type CheckItem, foreignStockNumber } from "./queue.ts";
 
 export interface SheetQueueProps {
   readonly detail: RecordingDetail;
@@ -18,6 +18,7 @@ export function SheetQueue({ detail, line }: SheetQueueProps) {
   const { denials, supports, silences } = detail.analysis;
   const startOf = new Map(detail.analysis.claims.map(({ id, start }) => [id, start]));
   const said = (claims: readonly string[]) => `said at ${claims.map((id) => timeLabel(startOf.get(id) ?? 0)).join(", ")}`;
+  const foreign = foreignStockNumber(detail);
   const hasSheet = detail.stockSheet !== null;
   return (
     <section className="queue-part" aria-label="What the stock sheet says">
@@ -27,6 +28,11 @@ export function SheetQueue({ detail, line }: SheetQueueProps) {
       </div>
       {hasSheet ? (
         <>
+          {foreign === null ? null : (
+            <p className="queue-warning">
+              The sheet is of stock number {foreign}, and this recording of {detail.summary.stockNumber}. Is it this vehicle's?
+            </p>
+          )}
           <SheetPart name="Says otherwise" none="It denies nothing that was said." empty={denials.length === 0}>
             {denials.map((denial) =>
               line({ kind: "denial", key: denial.key }, denial.field, `sheet ${denial.sheetValue}, ${said(denial.claims)}`),

@@ -1,4 +1,4 @@
-import { useId, useRef } from "react";
+import { type ReactNode, useId, useRef } from "react";
 import type { Problem } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
@@ -11,10 +11,12 @@ export interface FileSlotProps {
   readonly file: File | null;
   readonly onFile: (file: File | null) => void;
   readonly problem: Problem | null;
+  /** Another button, for a file that is there. */
+  readonly more?: ReactNode;
 }
 
 /** A place for one file: chosen in the system's window or dropped here. */
-export function FileSlot({ label, hint, accept, file, onFile, problem }: FileSlotProps) {
+export function FileSlot({ label, hint, accept, file, onFile, problem, more }: FileSlotProps) {
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   return (
@@ -47,6 +49,7 @@ export function FileSlot({ label, hint, accept, file, onFile, problem }: FileSlo
       />
       <span className="file-slot-name">{file ? file.name : <span className="soft">{hint}</span>}</span>
       <span className="row">
+        {file ? more : null}
         <Button onClick={() => input.current?.click()} aria-label={`Choose ${label.toLowerCase()}`}>
           {file ? "Another…" : "Choose…"}
         </Button>

@@ -43,7 +43,7 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
   /** The transcript is in the library already; the person is asked whether it is meant. */
   const [known, setKnown] = useState<Problem | null>(null);
   /** The sheet has columns that a person must be asked about; the import goes on with the answers. */
-  const [asking, setAsking] = useState<{ readonly sheet: SheetColumns; readonly offered: string; readonly again: boolean } | null>(null);
+  const [asking, setAsking] = useState<{ readonly sheet: SheetColumns; readonly goOn: (() => void) | null } | null>(null);
   useHostEvent("analysis.progress", (progress) => {
     if (working) setWorking(`Reading: ${progress.pass}, ${progress.done} of ${progress.of}`);
   });
@@ -73,12 +73,25 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
     try {
       const sheet = await client.call("stockSheet.look", { stockSheet: offered });
       if (!sheet.columns.some(isAsked)) return offered;
-      setAsking({ sheet, offered, again });
+      setAsking({ sheet, goOn: () => void run(again, offered) });
     } catch (thrown) {
       setProblem({ part: "stockSheet", problem: problemOf(thrown) });
     }
     setWorking(null);
     return null;
+  };
+
+  /** Whoever chose wrongly must be able to choose again before anything is in the library. */
+  const lookAtColumns = async (file: File) => {
+    setProblem(null);
+    const offered = await offer("stockSheet", "Stock sheet", file);
+    if (offered === null) return;
+    try {
+      setAsking({ sheet: await client.call("stockSheet.look", { stockSheet: offered }), goOn: null });
+    } catch (thrown) {
+      setProblem({ part: "stockSheet", problem: problemOf(thrown) });
+    }
+    setWorking(null);
   };
 
   const run = async (again: boolean, knownSheet: string | null = null) => {
@@ -152,6 +165,17 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
               file={parts[part]}
               onFile={(file) => setPart(part, file)}
               problem={problem?.part === part ? problem.problem : null}
+              more={
+                part === "stockSheet" ? (
+                  <Button
+                    weight="quiet"
+                    disabled={working !== null}
+                    onClick={() => (parts.stockSheet ? void lookAtColumns(parts.stockSheet) : undefined)}
+                  >
+                    Columns…
+                  </Button>
+                ) : null
+              }
             />
           ))}
         </section>
@@ -167,7 +191,7 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
           onClose={() => setAsking(null)}
           onSettled={() => {
             setAsking(null);
-            void run(asking.again, asking.offered);
+            asking.goOn?.();
           }}
         />
       ) : null}

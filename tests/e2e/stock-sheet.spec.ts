@@ -112,6 +112,14 @@ test("a number that no row has is told beside the sheet, and nothing is imported
   await columns.getByRole("button", { name: "Use these columns" }).press("Enter");
   const slot = dialog.getByRole("group", { name: /Stock sheet/ });
   await expect(slot.getByRole("alert")).toContainText("none of the 2 rows has the stock number “OP-9” under “Ref”");
+
+  // Whoever chose wrongly chooses again, before anything is in the library.
+  await slot.getByRole("button", { name: "Columns…" }).press("Enter");
+  await answer(page, columns, "Ref", "Leave out");
+  await columns.getByRole("button", { name: "Use these columns" }).press("Enter");
+  await expect(columns).toBeHidden();
+  await dialog.getByRole("button", { name: "Import", exact: true }).press("Enter");
+  await expect(slot.getByRole("alert")).toContainText("no column is known to hold stock numbers");
   await dialog.getByRole("button", { name: "Close" }).click();
   await expect(page.getByRole("heading", { name: "No recordings yet" })).toBeVisible();
 });

@@ -4,6 +4,7 @@ import { joinedChapters, shortestChapterSeconds } from "../../renderer/check/joi
 import {
   checkItems,
   conflictQueue,
+  foreignStockNumber,
   itemOfPlace,
   nextOpen,
   openQuestions,
@@ -54,6 +55,24 @@ describe("the queue", () => {
     const questions = [question("zone", "zone:front"), question("zone", "zone:underside"), question("item", "item:spare")];
     const asked = openQuestions({ ...detail, analysis: { ...detail.analysis, questions } });
     expect(asked.map(({ key }) => key)).toEqual(["zone:underside", "item:spare"]);
+  });
+});
+
+describe("a sheet of another vehicle", () => {
+  const withSheet = (number: string, meaning: "stock-number" | null, own = "FK-1971") => ({
+    ...detail,
+    summary: { ...detail.summary, stockNumber: own },
+    stockSheet: { ref: number },
+    sheetMeanings: { ref: meaning },
+  });
+  test("is told by its stock number", () => {
+    expect(foreignStockNumber(withSheet("FK-2000", "stock-number"))).toBe("FK-2000");
+    const older = { ...withSheet("", null), stockSheet: { "stock no": "FK-2000" }, sheetMeanings: null };
+    expect(foreignStockNumber(older)).toBe("FK-2000");
+  });
+  test("is not told where the number is only written otherwise, is no stock number, or is not known of one of them", () => {
+    const quiet = [withSheet("fk 1971", "stock-number"), withSheet("FK-2000", null), withSheet("FK-2000", "stock-number", "")];
+    for (const one of [...quiet, { ...detail, stockSheet: null }]) expect(foreignStockNumber(one)).toBeNull();
   });
 });
 

@@ -137,6 +137,15 @@ describe("what a person chose", () => {
       ["stock-number", "known"],
     ]);
   });
+  test("is asked again where most cells are of another kind", () => {
+    const { columns } = judged("Stock,Tacho\nA1,61240\nA2,99000\n", chosen("stock|tacho", { tacho: "year" }));
+    expect(columns[1]).toMatchObject({
+      field: null,
+      suggestion: "year",
+      standing: "doubtful",
+      why: expect.stringContaining("“61240” is no year"),
+    });
+  });
   test("is only suggested for a sheet of another form, which may mean something else by it", () => {
     const choices = chosen("stock|tacho", { tacho: "kilometers" });
     expect(judged("Tacho,Stock,Keys\n98600,A1,2\n", choices).columns[0]).toMatchObject({ standing: "doubtful", suggestion: "kilometers" });

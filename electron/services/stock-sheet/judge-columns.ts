@@ -100,13 +100,14 @@ function judge(name: string, cells: readonly string[], chosen: SheetChoices, cho
     .map((cell) => (cell.length > longestSample ? `${cell.slice(0, longestSample)}…` : cell));
   const plain = { name, samples, suggestion: null, why: "" };
   const choice = chosen.get(normalised);
-  if (choice !== undefined) return { ...plain, field: choice, standing: "chosen" };
-  const known = fieldNamed(name);
+  if (choice === null) return { ...plain, field: null, standing: "chosen" };
+  const known = choice ?? fieldNamed(name);
   if (known !== undefined) {
     const kind = sheetFieldRows[known].cell;
     const misfits = filled.filter((cell) => !fitsKind(kind, cell));
-    if (misfits.length * 2 <= filled.length || filled.length === 0) return { ...plain, field: known, standing: "known" };
-    const why = `The name is known, but “${samples[0] ?? ""}” is no ${nounOf(kind)}.`;
+    // One bad cell is its row's trouble; where most are bad, the column is something else.
+    if (misfits.length * 2 <= filled.length) return { ...plain, field: known, standing: choice === undefined ? "known" : "chosen" };
+    const why = `${choice === undefined ? "The name is known" : "So it was chosen"}, but “${misfits[0] ?? ""}” is no ${nounOf(kind)}.`;
     return { ...plain, field: null, suggestion: known, standing: "doubtful", why };
   }
   if (neverHeldAgainst.has(normalised)) return { ...plain, field: null, standing: "known", why: "No walk speaks of it." };

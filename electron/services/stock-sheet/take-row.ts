@@ -1,4 +1,10 @@
-import { type SheetColumns, type SheetMeanings, type StockSheetFields, sheetFieldRows } from "../../../shared-types/index.ts";
+import {
+  bareStockNumber,
+  type SheetColumns,
+  type SheetMeanings,
+  type StockSheetFields,
+  sheetFieldRows,
+} from "../../../shared-types/index.ts";
 import { Refusal } from "../refusals.ts";
 import { fitsKind, isBlank, misfitOf } from "./cell-kinds.ts";
 import { type SheetRow, type SheetTable, sheetRefusal } from "./read-table.ts";
@@ -81,7 +87,7 @@ function rowOf(table: SheetTable, { columns }: SheetColumns, stockNumber: string
   const at = names.indexOf(column.name);
   const numberOf = (row: SheetRow) => row.cells[at] ?? "";
   const exact = rows.filter((row) => numberOf(row).trim() === stockNumber.trim());
-  const found = exact.length > 0 ? exact : rows.filter((row) => bareNumber(numberOf(row)) === bareNumber(stockNumber));
+  const found = exact.length > 0 ? exact : rows.filter((row) => bareStockNumber(numberOf(row)) === bareStockNumber(stockNumber));
   const [row, other] = found;
   if (!row) {
     const ragged = rows.find(({ cells }) => cells.length > names.length);
@@ -103,11 +109,6 @@ function rowOf(table: SheetTable, { columns }: SheetColumns, stockNumber: string
     );
   }
   return row;
-}
-
-/** Stock numbers are written with and without spaces, dashes and capitals; common practice. A leading zero counts. */
-function bareNumber(written: string): string {
-  return written.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
 }
 
 function rowRefusal(file: string, line: number, complaint: string): Refusal {
