@@ -12,7 +12,7 @@ import { scoreByTrait, traitLine } from "./style-traits.ts";
 
 const { positionals, values } = parseArgs({
   allowPositionals: true,
-  options: { json: { type: "boolean" }, verbose: { type: "boolean" }, mutations: { type: "boolean" } },
+  options: { json: { type: "boolean" }, verbose: { type: "boolean" }, mutations: { type: "boolean" }, sentences: { type: "boolean" } },
 });
 if (values.mutations) {
   const sentencesOfARow = 3;
@@ -22,7 +22,9 @@ if (values.mutations) {
 if (values.sentences) {
   const { labels, read, quiet, notQuiet, missed } = scoreSentences(readSentences());
   if (values.verbose) for (const line of missed) console.log(line);
-  console.log(`${read} of ${labels} labels read (${((100 * read) / labels).toFixed(1)} %); ${notQuiet} of ${quiet} quiet sentences gave a claim.`);
+  console.log(
+    `${read} of ${labels} labels read (${((100 * read) / labels).toFixed(1)} %); ${notQuiet} of ${quiet} quiet sentences gave a claim.`,
+  );
   process.exit(0);
 }
 const folder = positionals[0];

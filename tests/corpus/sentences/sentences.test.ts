@@ -37,7 +37,7 @@ test.for([
 
 test.for([
   { text: "brakes", says: "is no label" },
-  { text: "brake/type=disc", says: 'is no component; use one of tire' },
+  { text: "brake/type=disc", says: "is no component; use one of tire" },
   { text: "brakes/kind=disc", says: "is no attribute" },
   { text: "brakes/type=disc@left", says: "is no position" },
 ])("the label $text is refused", ({ text, says }) => expect(() => readLabel(text)).toThrow(says));
