@@ -1,8 +1,11 @@
 import type { Claim } from "../../../../shared-types/index.ts";
 
-/** Words that round a figure rather than doubt it: "about eighty four thousand" is no retreat from 84,312. A quote that ends in "and" lost its "change". */
+/**
+ * Words that round a figure rather than doubt it: "about eighty four thousand" is no retreat from 84,312. A quote that ends in "and" lost
+ * its "change". "All the way around" names every wheel.
+ */
 const roundingWords =
-  /\b(about|around|roughly|approximately|approx|circa|call it|near(ly)?|near enough|close to|almost|or so|or thereabouts|thereabouts|give or take|just (under|over|shy of)|a (bit|little|hair|touch) (under|over|less|more)|little (under|over)|under|over|some change|and change|something like|ish|say|right at|pushing|north of|odd|and$)\b/i;
+  /\b(about|(?<!\b(?:all|way) )around|roughly|approximately|approx|circa|call it|near(ly)?|near enough|close to|almost|or so|or thereabouts|thereabouts|give or take|just (under|over|shy of)|a (bit|little|hair|touch) (under|over|less|more)|little (under|over)|under|over|some change|and change|something like|ish|say|right at|pushing|north of|odd|and$)\b/i;
 
 /** Whether the figure was given as a round one. */
 export function isRounded(claim: Claim): boolean {
