@@ -1,4 +1,5 @@
 import type { FrameRule } from "./frame-rule.ts";
+import { generalTalkRules } from "./general-talk-rules.ts";
 import { neighborsRules } from "./neighbors-rules.ts";
 import { otherVehicleRules } from "./other-vehicle-rules.ts";
 import { stanceRules } from "./stance-rules.ts";
@@ -6,7 +7,14 @@ import { supposedRules } from "./supposed-rules.ts";
 import { timeRules } from "./time-rules.ts";
 
 /** All rules; of two subjects for one word the first found stands. */
-export const frameRules: readonly FrameRule[] = [...stanceRules, ...timeRules, ...otherVehicleRules, ...neighborsRules, ...supposedRules];
+export const frameRules: readonly FrameRule[] = [
+  ...stanceRules,
+  ...timeRules,
+  ...otherVehicleRules,
+  ...neighborsRules,
+  ...supposedRules,
+  ...generalTalkRules,
+];
 
 /** Words that bring the speaker back to the vehicle he is walking round, after another one. */
 export const returnPhrases: readonly string[] = [
@@ -51,6 +59,7 @@ export const returnPhrases: readonly string[] = [
   "these are/'re/were/have/here/ones",
   "now it/here/on/we/this/these",
   "today it/she/we",
+  "price/mileage/odometer is/'s #",
   "the ones on it/this/the/here",
   "the tires/tyres/wheels on it/this/the/here",
   "what 's on it/this/the/here/there",

@@ -170,7 +170,7 @@ const equipmentToldAtLength: readonly Equipment[] = [
     component: "spare",
     part: null,
     names: [
-      "~to/a/and spare !well/parts/key/keys/set/bulb/bulbs/of/room/me/time/change/fuses/fuse/belt/belts/tube",
+      "~to/a/and spare !well/part/parts/key/keys/set/bulb/bulbs/of/room/me/time/change/fuses/fuse/belt/belts/tube",
       "a spare !well/key/set/bulb/of/$/part/room/fuse/belt",
       "spare tire",
       "spare wheel",
@@ -391,7 +391,14 @@ const equipmentToldAtLength: readonly Equipment[] = [
   {
     component: "engine",
     part: "turbo",
-    names: ["turbo !diesel/type/mufflers", "turbocharger", "turbocharged", "supercharger", "supercharged", "blower !motor/fan"],
+    names: [
+      "turbo !diesel/type/mufflers",
+      "turbocharger",
+      "turbocharged",
+      "supercharger",
+      "supercharged",
+      "~leaf/snow/heater/hair/air/dust blower !motor/fan/is/speed/works/switch",
+    ],
     missing: ["naturally aspirated", "normally aspirated", "non turbo", "not a turbo", "n't a turbo"],
     unless: ["turbo mufflers", "turbo type", "turbo diesel"],
     says: "It has the turbo on it.",

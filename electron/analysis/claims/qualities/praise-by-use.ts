@@ -68,6 +68,8 @@ export const usePraise: readonly QualityRule[] = [
       "not ..2 good/great/new",
       "no tread",
       "used to have",
+      "he/she/i/we <cop>",
+      "<cop> ..1 good/great/excellent/decent way/idea/thing/job/time/place/question/look/bit/boy/girl/man/lad/dog/light/angle/old/example/one/few",
       "pads/pad/shoes/linings/brakes ..5 meat/life/left/new",
     ],
     about: { among: ["tire", "spare"], order: "subject", otherwise: { component: "tire", part: null } },

@@ -113,7 +113,7 @@ export const outsideTypeRules: readonly QualityRule[] = [
     {
       parts: windshield,
       value: "laminated",
-      phrases: ["laminated"],
+      phrases: ["laminated !it/them/that/card/cards/sheet/sheets/page/copy/copies/sign/list"],
       says: "Windscreen is the laminated one.",
       at: "front",
       quiet: ["The toughened one."],
