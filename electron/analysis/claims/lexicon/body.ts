@@ -13,7 +13,11 @@ export const bodyWords = [
     say: ["front fender", "front wing", "inner wing", "inner fender", "nose panel", "valance", "cowl", "scuttle"],
   },
   { component: "body", part: "fender", position: "front", say: ["fender", "wing"] },
-  { component: "body", part: "wheel arch", say: ["wheel arch", "wheel house", "wheelhouse", "wheel housing", "wheelhousing", "wheel opening", "fender lip", "arch"] },
+  {
+    component: "body",
+    part: "wheel arch",
+    say: ["wheel arch", "wheel house", "wheelhouse", "wheel housing", "wheelhousing", "wheel opening", "fender lip", "arch"],
+  },
   {
     component: "body",
     part: "rear fender",
@@ -32,7 +36,20 @@ export const bodyWords = [
   {
     component: "body",
     part: "bed",
-    say: ["bed side", "bedside", "flatbed", "flat bed", "tray", "pickup bed", "service body", "dump bed", "stake bed"],
+    say: [
+      "bed side",
+      "bedside",
+      "flatbed",
+      "flat bed",
+      "tray",
+      "pickup bed",
+      "pickup box",
+      "long box",
+      "short box",
+      "service body",
+      "dump bed",
+      "stake bed",
+    ],
   },
   { component: "body", part: "running board", say: ["running board", "side step", "nerf bar", "step board"] },
   { component: "body", part: "jack point", say: ["jack point", "jacking point"] },
@@ -100,7 +117,7 @@ export const bodyWords = [
     component: "glass",
     part: "windshield",
     position: "front",
-    say: ["windshield", "windscreen", "front screen", "front glass", "wind screen", "wind shield"],
+    say: ["windshield", "windscreen", "front screen", "front glass", "wind screen", "wind shield", "frame and screen"],
   },
   {
     component: "glass",

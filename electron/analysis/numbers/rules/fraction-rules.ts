@@ -77,6 +77,14 @@ export const fractionRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "so-many-footer",
+      example: { heard: "it's the long one the eight footer", meant: 8 },
+      pattern: "(?<feet>[5-9]|\\d\\.5) footer",
+    },
+    ({ feet = "" }) => [{ kind: "measure", value: Number(feet), unit: "ft", weight: 0.6 }],
+  ),
+  phraseRule(
+    {
       name: "thirty-seconds",
       example: { heard: "eight thirty seconds on the fronts", meant: 8 },
       pattern: "(?<numerator>\\d{1,2}(?:\\.\\d)?)(?: (?:and )?(?:a )?(?<half>half))? (?:/ )?(?:32ths?|32(?= ))(?: of an inch)?",

@@ -43,6 +43,15 @@ export const fittedThings = [
     example: { heard: "and two washer jets, both of them work", value: 2, zone: "front" },
   },
   {
+    say: ["wing nut", "thumb screw"],
+    component: "glass",
+    part: "wing nut",
+    most: 8,
+    position: "front",
+    zones: ["front", "roof", "driver-side", "passenger-side", "cabin"],
+    example: { heard: "the windshield folds flat, you undo two wing nuts", value: 2, zone: "front" },
+  },
+  {
     say: ["clamp", "header latch", "header clamp", "over center latch"],
     component: "top",
     part: "clamp",

@@ -107,7 +107,8 @@ export const bodySlots = [
     attribute: "size",
     unit: "said",
     need: { units: ["ft", "in"], min: 4, max: 120 },
-    unless: /# (?:[^#]+ )?(?:foot|feet|ft) # (?:#|one|two|three|four|five|six|seven|eight|nine|ten|eleven|\d{1,2})\b/,
+    unless:
+      /# (?:wide|wider|across)\b|# (?:[^#]+ )?(?:foot|feet|ft) # (?:#|one|two|three|four|five|six|seven|eight|nine|ten|eleven|\d{1,2})\b/,
     cues: [
       { about: ["cargo-floor", "body/bed"], reach: "sentence", unless: /\bscratch|\bdent|\bcrack/, zones: ["cargo"], score: 0.85 },
       { after: /^(?:foot |feet |ft |inch )?(?:\w+ )?(?:bed|box|tray|flatbed|deck)\b/, score: 1.2 },

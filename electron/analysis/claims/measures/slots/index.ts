@@ -23,6 +23,7 @@ import { outsideSlots } from "./outside-slots.ts";
 import { paperSlots } from "./paper-slots.ts";
 import { papersCountSlots } from "./papers-count-slots.ts";
 import { partSizeSlots } from "./part-size-slots.ts";
+import { passingSlots } from "./passing-slots.ts";
 import { priceShorthandSlots } from "./price-shorthand-slots.ts";
 import { priceSlots } from "./price-slots.ts";
 import { serviceSlots } from "./service-slots.ts";
@@ -46,6 +47,7 @@ export const slots: readonly Slot[] = [
   ...electricalSlots,
   ...bodySlots,
   ...outsideSlots,
+  ...passingSlots,
   ...mileageReadSlots,
   ...odometerSlots,
   ...priceShorthandSlots,

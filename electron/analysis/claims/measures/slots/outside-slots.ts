@@ -235,6 +235,6 @@ export const outsideSlots = [
       { before: /\bfrom an?$/, after: /^(?:something|one)\b/, about: ["lights", "bumper", "trim", "body", "dash", "seats"], score: 1.3 },
     ],
     circumstance: "year of the part",
-    example: { heard: "dash is the stock 1940 dash", value: 1940, zone: "cabin" },
+    example: { heard: "grille is a 1940 grille with seventeen bars", value: 1940, zone: "front" },
   },
 ] satisfies readonly Slot[];
