@@ -35,6 +35,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
   const earlier: ReadMeasure[] = [];
   const byValue = new Map<ClaimValue, ReadMeasure[]>();
   const latest = new Map<string, ReadMeasure>();
+  const roadRims = new Set<string>();
 
   numbers.forEach((number, order) => {
     if (number.readings.length === 0) return;
@@ -49,7 +50,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       null;
     if (claimsNothing(number, around)) return;
     if (chosen && slips.has(number.index)) corrections.set(slips.get(number.index)!, chosen);
-    const best = withRim(chosen, earlier.slice(-rimWithinMeasures));
+    const best = withRim(chosen, earlier.slice(-rimWithinMeasures), roadRims);
     if (!best || best.score < leastScore) return;
     const repair =
       best.reading.repaired || isThirtySeconds(best.reading, around.said) ? repairOf(speech, number, best, repairs.length) : null;
@@ -74,6 +75,8 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
     for (const claim of buildClaims(context, best, claims.length)) {
       explainBefore(claims, claim);
       claims.push(claim);
+      const rim = roadRimOf(claim);
+      if (rim !== undefined) roadRims.add(rim);
     }
     used.add(number.index);
     for (const [index, part] of partsOfCount(speech, numbers, order, best)) parts.set(index, part);
@@ -115,15 +118,25 @@ function explainBefore(claims: Claim[], claim: Claim): void {
 const rimWithinTokens = 60;
 const rimWithinMeasures = 8;
 
-/** A width and aspect whose rim was said just before is a whole size. */
-function withRim(candidate: Candidate | null, earlier: readonly ReadMeasure[]): Candidate | null {
+/**
+ * A width and aspect whose rim was said just before is a whole size; long after ("so, that's her: two nine five sixties on the back") its rim
+ * is the one that every road tire of the walk has.
+ */
+function withRim(candidate: Candidate | null, earlier: readonly ReadMeasure[], roadRims: ReadonlySet<string>): Candidate | null {
   const [width, aspect] = candidate?.reading.kind === "tire-partial" ? (candidate.reading.parts ?? []) : [];
   if (!candidate || width === undefined || aspect === undefined) return candidate;
   const rim = earlier.findLast(
     (measure) => measure.component === "wheel" && measure.candidate.slot.attribute === "diameter" && measure.unit === "in",
   );
-  if (!rim || candidate.topic === null || candidate.topic.mention.first - rim.end > rimWithinTokens) return null;
-  return { ...candidate, value: `${width}/${aspect}R${rim.value}` };
+  if (rim && candidate.topic !== null && candidate.topic.mention.first - rim.end <= rimWithinTokens)
+    return { ...candidate, value: `${width}/${aspect}R${rim.value}` };
+  const [only] = roadRims;
+  return only !== undefined && roadRims.size === 1 ? { ...candidate, value: `${width}/${aspect}R${only}` } : null;
+}
+
+/** The rim in a road tire's size, or undefined. */
+function roadRimOf({ component, attribute, value }: Claim): string | undefined {
+  return component === "tire" && attribute === "size" ? /\d[RDB](\d\d(?:\.5)?)/.exec(String(value))?.[1] : undefined;
 }
 
 /** A number that puts a slip right fills the slip's slot, whatever stands around it. */

@@ -4,6 +4,16 @@ import { type Draft, digitsOf, type NumberRule, phraseRule } from "../rule.ts";
 export const partRules: readonly NumberRule[] = [
   phraseRule(
     {
+      name: "inches-misheard-as-a-little-word",
+      example: { heard: "it's the for inch kit", meant: 4 },
+      // "For" and "too" before "inch" and something that is measured so; "to inch forward" is a verb.
+      pattern:
+        "(?<digit>for|fore|to|too) inch(?= (?:kit|lift|drop|dropped|block|blocks|spacer|spacers|exhaust|pipe|pipes|tips?|tailpipe|rotors?|discs?|drums?|body lift|suspension|lowering|leveling))",
+    },
+    ({ digit = "" }) => [{ kind: "measure", value: Number(digitsOf(digit)), unit: "in", weight: 0.8, repaired: true, unitSaid: true }],
+  ),
+  phraseRule(
+    {
       name: "over-bore",
       example: { heard: "it's a 350 thirty over", meant: 0.03 },
       pattern:

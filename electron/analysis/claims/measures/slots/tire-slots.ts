@@ -217,7 +217,14 @@ export const tireSlots = [
     attribute: "size",
     unit: null,
     need: { kinds: ["tire-partial"], units: [null] },
-    cues: [{ about: ["wheel", "tire"], score: 1.2 }],
+    cues: [
+      { about: ["wheel", "tire"], score: 1.2 },
+      {
+        said: /s$/,
+        after: /^(?:up front|in front|out back|behind|ahead|(?:on|in|at) (?:the )?(?:fronts?|backs?|rears?)|all round|all around)\b/,
+        score: 0.95,
+      },
+    ],
     value: (reading) => (reading.parts && reading.parts.length > 1 ? reading.value : undefined),
     example: { heard: "the wheels are eighteens with 275 35s all round", value: "275/35R18", position: "all" },
   },
