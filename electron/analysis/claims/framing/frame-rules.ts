@@ -59,7 +59,6 @@ export const returnPhrases: readonly string[] = [
   "these are/'re/were/have/here/ones",
   "now it/here/on/we/this/these",
   "today it/she/we",
-  "price/mileage/odometer is/'s #",
   "the ones on it/this/the/here",
   "the tires/tyres/wheels on it/this/the/here",
   "what 's on it/this/the/here/there",

@@ -18,12 +18,19 @@ export function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map
     const [meant] = next.readings;
     // Another order of size is another thing: "forty five pounds and no smoke, the four speed …".
     const apart =
-      typeof said?.value === "number" && typeof meant?.value === "number" && (meant.value > said.value * 5 || said.value > meant.value * 5);
+      typeof said?.value === "number" &&
+      typeof meant?.value === "number" &&
+      !isOfOneSize(said.value, meant.value) &&
+      !number.readings.some(({ kind, value }) => next.readings.some((other) => other.kind === kind && isOfOneSize(value, other.value)));
     const isAmount = (reading: Reading | undefined): boolean => typeof reading?.value === "number" && amounts.has(reading.kind);
     const bothAmounts = isAmount(said) && isAmount(meant);
     if (!apart && (bothAmounts || next.readings.some((reading) => kinds.has(reading.kind)))) slips.set(number.index, next.index);
   });
   return slips;
+}
+
+function isOfOneSize(first: Reading["value"], second: Reading["value"]): boolean {
+  return typeof first === "number" && typeof second === "number" && first <= second * 5 && second <= first * 5;
 }
 
 /** Kinds that put each other right ("seven inch wide, no, six and a half"). */
@@ -61,6 +68,16 @@ const othersVehicles: readonly RegExp[] = [
   /\bthey (?:only )?(?:made|built|sold)\b[^.]*\b(?:of these|of them)\b[^.]*#/,
 ];
 
+/** Builds of the same model that this one is not, the number itself as "@": "the taxis had a 4.3", "the cheaper one had a two barrel", "they made a 4.10". */
+const otherBuild: readonly RegExp[] = [
+  /\bthe (?:\w+ )?(?:cheaper|dearer|bigger|smaller|later|earlier|big|small|base|sports?|manual|automatic|diesel|petrol|gas|estate|wagon|saloon|sedan|police|taxi|export|battery|early|late) (?:one|ones|car|cars|model|models|version|versions|trucks?)(?:'s)? (?:had|has|have|got|came|come|with|used|ran|run)\b[^.#]{0,24}@/,
+  /\bthe (?:taxis|estates?|wagons|saloons?|coupes|convertibles|vans|diesels|automatics|manuals|later ones|early ones) (?:had|have|got|came with|ran)\b[^.#]{0,24}@/,
+  /\bthey (?:also )?(?:made|did|offered|sold|built) an?(?: \w+){0,2} @(?![^.]{0,24}\b(?:in (?:this|it|here)|on (?:this|it)|for (?:it|this)))/,
+  /\bthey had an?(?: \w+){0,2} @(?: \w+){0,2} you could (?:get|have|order|buy)\b/,
+  /@ (?:\w+ ){0,2}(?:trucks|cars|models|versions|wagons|vans) (?:would|had|have|were|will)\b/,
+  /\b(?:changed|swapped|converted|turned) (?:his|hers|theirs) (?:over )?to(?: an?| the)? @/,
+];
+
 /** Units and things no claim carries. */
 const unclaimed =
   /^(?:some (?:thousand|odd|hundred)|amps?|watts?|lumens?|cranking|cold cranking|channels?|megabytes?|songs|people|bucks off|pages?)\b/;
@@ -68,6 +85,7 @@ const unclaimed =
 /** True where a number points, belongs to something no claim carries, or to another vehicle. */
 export function claimsNothing(number: SpokenNumber, around: NumberSurroundings): boolean {
   if (unclaimed.test(around.after) || othersVehicles.some((others) => others.test(`${around.before} # ${around.after}`))) return true;
+  if (otherBuild.some((other) => other.test(`${around.before} @ ${around.after}`))) return true;
   // "Sixty some thousand" is neither 1960 nor a thousand.
   if (/^(?:thousand|hundred)$/.test(around.said)) return true;
   return otherOnes.test(around.before) && number.readings[0]!.kind === "integer" && number.end - number.first === 1;

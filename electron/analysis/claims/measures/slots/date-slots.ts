@@ -203,7 +203,7 @@ export const dateSlots = [
     attribute: "year",
     unit: null,
     need: { kinds: ["year"], units: [null], min: 1900, max: 2035 },
-    unless: /\bmiles\b|\bowner|\bbuild\b|\bbuilt\b|\bsticker\b/,
+    unless: /# miles\b|\bowner[^#]*#|\bbuil[dt]\b[^#]*#|\bsticker\b[^#]*#/,
     cues: [
       {
         before: /\btitle(?:'s| is)?\b[^#]{0,46}\b(?:it says|says|it reads|reads|it shows|shows|says it's)(?: an?)?$/,

@@ -1,7 +1,7 @@
 import type { Slot } from "../slot.ts";
 
 const noMiles =
-  /\bdollars?\b|\bbucks\b|\bquid\b|\basking\b|\bprice\b|\bpsi\b|\brpm\b|\bhorse|\bpercent\b|\bdegrees\b|\btach\b|\brev counter\b/;
+  /\bdollars?\b|\bbucks\b|\bquid\b|\basking(?: about| around| just| for| is)? #|\bprice[^#]{0,12}#|\bpsi\b|\brpm\b|\bhorse|\bpercent\b|\bdegrees\b|\btach\b|\brev counter\b/;
 
 /** A reading said as an odometer shows it: five or six figures, and no round sum. */
 const asShown = (reading: { readonly value: number | string }): number | undefined =>
@@ -45,6 +45,13 @@ export const mileageReadSlots = [
         said: /^\S+ \S+ (?:ten|eleven|twelve|\w+teen|(?:twen|thir|for|six|seven|eigh|nine)ty(?:[ -]\w+)?|oh \w+)$|^\d\d \d{3}$|^\d{3} \d{3}$/,
         score: 1.4,
       },
+      {
+        // "One ninety four two on it.": more than is ever asked for one.
+        before: /(?:^|\.|,)$/,
+        after: /^on (?:it|her|him|this one)\b/,
+        said: /^(?:a |one |two |three |[1-3])\S* ?(?:hundred|\S+ )/,
+        score: 0.9,
+      },
     ],
     example: { heard: "We've got 88 four twenty on it", value: 88420, zone: "opening" },
   },
@@ -61,7 +68,7 @@ export const mileageReadSlots = [
       {
         before:
           /\b(?:speedo|speedometer|odometer|odo|mileometer|cable)\b.{0,120}\b(?:put it at|put her at|i'd (?:say|guess|call it|reckon)|guess|call it|(?:think|reckon|figure|say) it's)(?: about| around| maybe| probably| more like)?$/,
-        score: 1.3,
+        score: 1.45,
       },
     ],
     example: { heard: "speedometer was disconnected half the summer so i'd guess eleven hundred", value: 1100 },

@@ -39,6 +39,12 @@ export const odometerSlots = [
     cues: [
       { before: /\brange(?:'s| is| says| was| of| shows| reads)?\b[^.#]{0,30}$/, unless: /\bpercent|\bvolts|\bkilowatt/, score: 1.0 },
       { after: /^(?:of range|on a (?:full )?charge)\b/, score: 1.2 },
+      {
+        // "Range, it's saying one ninety two, and the brochure'll tell you two hundred and eleven."
+        before: /\brange\b.{0,90}\b(?:brochure|book|handbook|sticker|maker|makers|advert|rating|rated|official)\b[^#]{0,30}$/,
+        unless: /\bpercent|\bvolts|\bkilowatt|\bdollars|\bpounds/,
+        score: 1.0,
+      },
     ],
     circumstance: "range",
     example: { heard: "it's showing a range of 195 today", value: 195 },
