@@ -183,11 +183,14 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   if (
     place === null &&
     everyCorner.has(claim.component) &&
-    /\b(?:they're|they are|tires|wheels|rims|alloys|these|those|radials|set of)\b/.test(around)
+    (/\b(?:they're|they are|tires|wheels|rims|alloys|these|those|radials|set of)\b/.test(around) || wornByVehicle.test(wider))
   )
     return "all";
   return place;
 }
+
+/** "What's on it now is a 225/50R17", "it takes a 220/55R390": the vehicle wears it, so all its wheels do. */
+const wornByVehicle = /\b(?:on (?:it|her|him) now is|(?:it|she|he) (?:takes|wears|rides on|sits on|rolls on))(?: an?)?$/;
 
 /** "Five millimetres on the front and six on the back": a figure for each axle, wherever the camera stands; "on this front" is one tire's. */
 function toldOfBothEnds(tokens: readonly Token[], { number, sentence }: PlaceOfClaim): boolean {
