@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { exportFormats } from "../../shared-types/index.ts";
 import { expect, test } from "./support/host.ts";
 import { film, openDemo } from "./support/steps.ts";
 
@@ -66,12 +67,12 @@ test("the main job on the demo: play, jump to the underside, rule on a conflict,
     await page.getByRole("button", { name: "Export…" }).click();
     await page.getByRole("button", { name: /^Write \d+ files?$/ }).click();
     const files = page.getByRole("list", { name: "Written files" }).getByRole("listitem");
-    await expect(files).toHaveCount(6);
+    await expect(files).toHaveCount(exportFormats.length);
     const exportsFolder = join(host.folder, "exports");
     const [recording] = readdirSync(exportsFolder);
     const folder = join(exportsFolder, recording!);
     const names = readdirSync(folder);
-    expect(names).toHaveLength(6);
+    expect(names).toHaveLength(exportFormats.length);
     const index = JSON.parse(readFileSync(join(folder, names.find((name) => name.endsWith("index.json"))!), "utf8"));
     const ruled = index.conflicts.find((conflict: { topic: string }) => conflict.topic.toLowerCase().includes(topic));
     expect(ruled.state).toBe("settled");
@@ -85,7 +86,7 @@ test("the main job on the demo: play, jump to the underside, rule on a conflict,
   await test.step("Chromium's own track parser reads the chapters", async () => {
     const [recording] = readdirSync(join(host.folder, "exports"));
     const folder = join(host.folder, "exports", recording!);
-    const text = readFileSync(join(folder, readdirSync(folder).find((name) => name.endsWith(".vtt"))!), "utf8");
+    const text = readFileSync(join(folder, readdirSync(folder).find((name) => name.endsWith("chapters.vtt"))!), "utf8");
     const other = await page.context().newPage();
     const cues = await other.evaluate(async (webvtt) => {
       const video = document.createElement("video");
@@ -110,7 +111,7 @@ test("the condition index page jumps in the video beside it, from the file alone
   await openDemo(page, "Check");
   await page.getByRole("button", { name: "Export…" }).click();
   await page.getByRole("button", { name: /^Write \d+ files?$/ }).click();
-  await expect(page.getByRole("list", { name: "Written files" }).getByRole("listitem")).toHaveCount(6);
+  await expect(page.getByRole("list", { name: "Written files" }).getByRole("listitem")).toHaveCount(exportFormats.length);
   const [recording] = readdirSync(join(host.folder, "exports"));
   const folder = join(host.folder, "exports", recording!);
   const complaints: string[] = [];

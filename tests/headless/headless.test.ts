@@ -105,12 +105,24 @@ describe("index", () => {
     const { code, out } = run("index", "--transcript", "walk.txt", "--out", "out");
     expect(code).toBe(0);
     expect(readdirSync(join(folder, "out")).sort()).toEqual([
+      "walk.captions-changes.txt",
+      "walk.captions.srt",
+      "walk.captions.vtt",
+      "walk.chapters.ffmetadata",
+      "walk.chapters.json",
+      "walk.chapters.jsonld",
       "walk.chapters.txt",
       "walk.chapters.vtt",
+      "walk.chapters.xml",
       "walk.condition-index.csv",
       "walk.condition-index.html",
       "walk.condition-index.json",
       "walk.condition-index.schema.json",
+      "walk.corrections.txt",
+      "walk.corrections.vtt",
+      "walk.review-record.html",
+      "walk.review-record.json",
+      "walk.review-record.schema.json",
     ]);
     expect(out).toMatch(/rear tire size \(measure\)/);
     expect(out).toMatch(/235\/60R15: 0:\d\d “.*to 35 60 15s”/);
