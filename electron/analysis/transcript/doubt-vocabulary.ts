@@ -37,7 +37,7 @@ export const commonWords: ReadonlySet<string> = new Set(
  */
 export const openers: ReadonlySet<string> = new Set("the a an my your his our their".split(" "));
 export const impossibleAfterOpener: ReadonlySet<string> = new Set(
-  "the a an my your his our their and or of to in on at for when is are was we i they he she them us if than no yeah hold go gonna it there then with from by be because but".split(
+  "the a an my your his our their and or of to in on at for when is are was we i they he she them us if than no yeah hold go gonna it there then with from by be because but any some every each having does did isn't ain't wasn't".split(
     " ",
   ),
 );

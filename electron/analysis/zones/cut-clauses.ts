@@ -41,7 +41,7 @@ const leadIns: ReadonlySet<string> = new Set([
 const shortWords: ReadonlySet<string> = new Set(["and", "uh", "um", "er", "erm", "but", "yeah", "just", "then", "all"]);
 /** How far back a move may begin, in words: at the lead-in of its sentence, or at the start of its clause. */
 const reachToLeadIn = 14;
-const reachToClause = 9;
+const reachToClause = { punctuated: 9, unpunctuated: 5 } as const;
 /** A move without a place ("come on around") that ends this close before a place begins is the start of the same move. */
 const reachToComeAlong = 12;
 
@@ -56,7 +56,7 @@ export function cutClauses(speech: Speech, moves: readonly Move[], parts: readon
     if (isLeadIn(tokens, position)) breaks.set(position, "lead-in");
     else if (/[,;:—–]/u.test(tokens[position - 1]?.after ?? "")) breaks.set(position, "comma");
   }
-  const starts = moveStarts(tokens, moves, breaks, new Set(speech.sentences.map((sentence) => sentence.first)));
+  const starts = moveStarts(speech, moves, breaks, new Set(speech.sentences.map((sentence) => sentence.first)));
   const movesAt = new Map<number, Move[]>();
   for (const [position, move] of moves.entries()) {
     const start = starts[position] ?? move.first;
@@ -125,14 +125,16 @@ const startsWithLeadIn = (tokens: readonly Token[], position: number) => leadIns
 
 /** For each move, the token at which the turn to it begins. */
 function moveStarts(
-  tokens: readonly Token[],
+  { tokens, punctuated }: Pick<Speech, "tokens" | "punctuated">,
   moves: readonly Move[],
   breaks: ReadonlyMap<number, Clause["break"]>,
   sentenceStarts: ReadonlySet<number>,
 ): number[] {
   const starts: number[] = [];
+  // Spoken joints ("but", "it's") are less sure to begin the turn than a sentence's start is.
+  const reach = reachToClause[punctuated ? "punctuated" : "unpunctuated"];
   for (const [index, move] of moves.entries()) {
-    let start = ledIntoFrom(tokens, move.first, breaks, moves[index - 1]?.end ?? 0);
+    let start = ledIntoFrom(tokens, move.first, breaks, moves[index - 1]?.end ?? 0, reach);
     const before = moves[index - 1];
     const beforeStart = starts[index - 1];
     const near = before?.zone === null && move.first - before.end <= reachToComeAlong;
@@ -154,16 +156,22 @@ function startsBetween(end: number, first: number, starts: ReadonlySet<number>):
   return false;
 }
 
-function ledIntoFrom(tokens: readonly Token[], first: number, breaks: ReadonlyMap<number, Clause["break"]>, notBefore: number): number {
+function ledIntoFrom(
+  tokens: readonly Token[],
+  first: number,
+  breaks: ReadonlyMap<number, Clause["break"]>,
+  notBefore: number,
+  reach: number,
+): number {
   let start = first;
   for (let back = 0; back <= reachToLeadIn && first - back >= notBefore; back += 1) {
     const position = first - back;
     const kind = breaks.get(position);
-    if (kind === "lead-in" || ((kind === "sentence" || kind === "paragraph" || kind === "start") && back <= reachToClause)) {
+    if (kind === "lead-in" || ((kind === "sentence" || kind === "paragraph" || kind === "start") && back <= reach)) {
       start = position;
       break;
     }
-    if (kind === "comma" && start === first && back <= reachToClause) start = position;
+    if (kind === "comma" && start === first && back <= reach) start = position;
   }
   // "Okay. And then, come on": lead-ins that stand alone before the turn belong to it.
   while (

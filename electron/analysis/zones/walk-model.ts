@@ -11,7 +11,7 @@ export const walkCosts = {
   change: { start: 0, paragraph: 3.2, sentence: 4, "lead-in": 3.5, comma: 6.5, move: 3, "run-on": 4 },
   /** What remains of that cost where words move the camera away without a place. */
   changeAfterComeAlong: 3,
-  changeAtNamedMove: 1.5,
+  changeAtNamedMove: 2.2,
   /** What remains of a move's strength for a walk that is there already: less than for one that comes with it, so that borders keep to moves. */
   movedAgainShare: 0.5,
   /** More for zones that nobody reaches unsaid: a hood must be opened, a vehicle lifted, an engine started. */

@@ -33,6 +33,10 @@ describe("what is no speech about the vehicle", () => {
       why: "song in three-second captions",
       texts: ["the the night and the of", "my my way and no no the", "the line we go we go", "on the the on my our"],
     },
+    {
+      why: "an announcer, half heard",
+      texts: ["come see the for the big sale on down to", "the any of the spring we play a hundred", "and one and the no no no more"],
+    },
     { why: "foreign script", texts: ["Продолжение следует"] },
     { why: "foreign script beside a word", texts: ["谢谢观看 okay"] },
     { why: "one phrase over and over", texts: ["and that's good and that's good and that's good and that's good and that's good"] },

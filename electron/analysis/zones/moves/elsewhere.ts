@@ -5,11 +5,11 @@
 
 /** Words that rule the verb after them, at a few words' distance. */
 const ruling =
-  "when (?:we|i|you|they|the|that|hes|shes|your|its)|once (?:we|i|its|the|hes|shes)|until (?:we|i)|before (?:i|we|you)(?! (?:go|get|move|do|finish|wrap|sign|start))|if (?:we|you|i) (?:ever|were|could|had|fold|look inside|dont)|(?:he|she|they) (?:had|used|would|put|went)|used to|you could|you can|could|would(?:nt)?|dont|do not|didnt|couldnt|cannot|wont|not going to|not gonna|aint gonna|shant|cant|every time|somebody|im not|we had (?:it|her)|without|instead of|as (?:he|she|they|you)|theyll|youd|supposed to|takes two|have to|had to|need to|easy to|hard to|room to|able to|ill show(?: you)?(?: that| it| them)?|well (?:see|look at|show you) (?:that|it|them|those)";
+  "when (?:we|i|you|they|the|that|hes|shes|your|its)|once (?:we|i|its|the|hes|shes)|until (?:we|i)|before (?:i|we|you)(?! (?:go|get|move|do|finish|wrap|sign|start))|if (?:we|you|i) (?:ever|were|could|had|fold|look inside|dont)|(?:he|she|they) (?:had|used|would|put|went)|used to|you could|you can|could|would(?:nt)?|dont|do not|didnt|couldnt|cannot|wont|not going to|not gonna|aint gonna|shant|cant|every time|somebody|im not|we had (?:it|her)|theyd had|theyd|hed|id had|without|instead of|as (?:he|she|they|you)|theyll|youd|supposed to|takes two|have to|had to|need to|easy to|hard to|room to|able to|ill show(?: you)?(?: that| it| them)?|well (?:see|look at|show you) (?:that|it|them|those)";
 /** Words that count only directly before the move. */
 const adjacent = "never|been|later|to be|while|who|nobody|he|they|owner|keeper|^to|may be|might be|or";
 const after =
-  "later|in a (?:minute|bit|second|moment|while)|when (?:were|we|i|its|it)|once we|last (?:week|month|year|night|summer|winter|time)|yesterday|the other day|back in (?:the|nineteen|19|20|two thousand)|every (?:time|day|sunday|weekend|morning)|after (?:this|that|we)|any time|all day";
+  "later|at the body shop|at the auction|which ill show|weve already|we already|ive already|in a (?:minute|bit|second|moment|while)|when (?:were|we|i|its|it)|once we|last (?:week|month|year|night|summer|winter|time)|yesterday|the other day|back in (?:the|nineteen|19|20|two thousand)|every (?:time|day|sunday|weekend|morning)|after (?:this|that|we)|any time|all day";
 
 export const elsewhereBefore = new RegExp(`(?<![a-z0-9])(?:(?:${ruling})(?![a-z0-9])|(?:${adjacent})$)`);
 export const elsewhereAfter = new RegExp(`(?<![a-z0-9])(?:${after})(?![a-z0-9])`);

@@ -38,7 +38,7 @@ export const exteriorMoves = [
     name: "front-heading",
     zone: "front",
     strength: 5,
-    heading: `(?:(?:up|out) (?:at |here at |here in )?(?:the )?front|at the front(?: here)?|across the front(?: here)?|in front|on the front end|the front|nose first|nose end(?: first)?|the nose|round the front|around front)(?! (?:and|seat|of|ones?|tires?|tyres?|two))${headed}|${places.frontOfTheCar}`,
+    heading: `(?:(?:up|out) (?:at |here at |here in )?(?:the )?front|at the front(?: here)?|across the front(?: here)?|in front|on the front end|the front|nose first|nose end(?: first)?|the nose|round the front|around front)(?! (?:and|seat|of|ones?|tires?|tyres?|two|had|was|has been|got hit|took))${headed}|${places.frontOfTheCar}`,
     bareHeading: `(?:front of ${places.vehicle}|(?:the )?front of the (?:car|truck|van)|across the front here|front end(?= (?:of|here|first|now|come|chrome|looks))|nose first)`,
     example: "so up front this bumper is the one it came with",
     quiet: "both seats up front are clean",

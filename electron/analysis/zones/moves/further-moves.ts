@@ -1,4 +1,4 @@
-import { gap, type MoveRule } from "./move-rule.ts";
+import type { MoveRule } from "./move-rule.ts";
 import { places } from "./places.ts";
 
 const camera =
@@ -24,7 +24,7 @@ export const furtherMoves = [
     name: "down-on-my-knees",
     zone: "underside",
     strength: 6,
-    phrase: `(?:on|down on|onto) my (?:hands and knees|side|elbows)(?! (?:and change|of))|(?:crouch|crouching|kneel|kneeling|squat|squatting|hunker|hunkering|stoop|stooping|down on (?:one|my) knees?|get down|getting down|bend|bending)(?: [^ |]+){0,8} (?:underneath|beneath|underside|undercarriage|underbelly|up at the|up under)|(?:look|looking|see|peer|peering)(?: right)? up (?:at|into|past|and under|under) (?:the |your |her )?(?:axle|back axle|rear axle|diff|floors?|floor pans?|gearbox|transmission|sump|oil pan|belly|drive ?shaft|prop ?shaft|frame|chassis|underside|exhaust|engine from|guts)|(?:for|at|over|do|doing|see) the (?:underneath|underside|undercarriage|underbelly|belly|bottom of (?:it|her|him))(?= (?:\\||now|here|then|next|and|so)(?![a-z]))|(?:from in here|then|now|so|next|and) (?:we |i )?(?:go|get|dive|head) (?:underneath|under|below)(?= (?:\\||now|here|and|then|her|him|it))|(?:right|all the way|straight|well) (?:under|underneath|beneath) (?:here|her|it|him)(?= (?:\\||now|thats|and|you|theres|heres))`,
+    phrase: `(?:on|down on|onto) my (?:hands and knees|elbows)(?! (?:and change|of))|(?:crouch|crouching|kneel|kneeling|squat|squatting|hunker|hunkering|stoop|stooping|down on (?:one|my) knees?|get down|getting down|bend|bending)(?: [^ |]+){0,8} (?:underneath|beneath|underside|undercarriage|underbelly|up at the|up under)|(?:look|looking|see|peer|peering)(?: right)? up (?:at|into|past|and under|under) (?:the |your |her )?(?:axle|back axle|rear axle|diff|floors?|floor pans?|gearbox|transmission|sump|oil pan|belly|drive ?shaft|prop ?shaft|frame|chassis|underside|exhaust|engine from|guts)|(?:for|at|over|do|doing|see) the (?:underneath|underside|undercarriage|underbelly|belly|bottom of (?:it|her|him))(?= (?:\\||now|here|then|next|and|so)(?![a-z]))|(?:from in here|then|now|so|next|and) (?:we |i )?(?:go|get|dive|head) (?:underneath|under|below)(?= (?:\\||now|here|and|then|her|him|it))|(?:flat|down|lying|laid|laying|stretched)(?: out)? on (?:the|my) (?:deck|tarmac|gravel|belly|concrete)(?= (?:\\||now|and|here|camera|for|so|looking))|(?:look|looking|see|show you) (?:at |up at )?what(?:s)? (?:is |lives |goes on )?(?:below|underneath|under (?:it|here|there|her))(?= (?:\\||and|here|now))|(?:right|all the way|straight|well) (?:under|underneath|beneath) (?:here|her|it|him)(?= (?:\\||now|thats|and|you|theres|heres))`,
     example: "down on my hands and knees now for the underneath",
     quiet: "he did the job on his hands and knees",
   },

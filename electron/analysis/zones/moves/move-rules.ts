@@ -1,4 +1,5 @@
 import { exteriorMoves } from "./exterior-moves.ts";
+import { framedMoves } from "./framed-places.ts";
 import { furtherMoves } from "./further-moves.ts";
 import { insideMoves } from "./inside-moves.ts";
 import { leavingMoves } from "./leaving-moves.ts";
@@ -16,6 +17,7 @@ export const moveRules: readonly MoveRule[] = [
   ...mechanicalMoves,
   ...furtherMoves,
   ...talkMoves,
+  ...framedMoves,
   ...leavingMoves,
 ];
 

@@ -1,5 +1,4 @@
 import { gap, type MoveRule } from "./move-rule.ts";
-import { places } from "./places.ts";
 
 /** What a narrator gives or takes for a look at something. */
 const look =
@@ -9,6 +8,16 @@ const whoseDoor = "(?:the |this |that |her |his |your )?(?:drivers? |passengers?
 
 /** Further ways into and onto the vehicle: seats, load bay, engine. */
 export const steppingMoves = [
+  {
+    // A lid at the nose is the hood.
+    name: "lid-up-in-front",
+    zone: "engine-bay",
+    strength: 6,
+    phrase: "(?:have|get|lift|pop|open|put|raise|prop|up with)(?: up)? (?:this|the|that) lid(?: (?:up|open|for you))*",
+    onlyFrom: ["front", "engine-bay"],
+    example: "let's have this lid up",
+    quiet: "the lid on the jar was up",
+  },
   {
     name: "go-aboard",
     zone: "cabin",
@@ -40,7 +49,7 @@ export const steppingMoves = [
     name: "lid-goes-up",
     zone: "cargo",
     strength: 6,
-    phrase: `(?:up|down|open|over) (?:goes|comes) (?:the |her |this |its )?(?:tail ?gate|hatch|trunk|boot|gate|lift ?gate|boot lid|trunk lid|deck lid|back door|rear door|tonneau|canopy)|(?:tail ?gate|hatch|boot|trunk|barn doors?|back doors?|doors at the back|lift ?gate|trunk lid|boot lid|deck lid|tonneau|canopy)(?: (?:is|are|comes|goes|swings?|lifts|drops|hinges|folds|now|all))* (?:up|open|down|wide)(?= (?:\\||and|so|the|you|heres|now|here|then|its|ply|nice|clean|theres|for|lets|we)(?![a-z]))(?! (?:and shut|and close))|with the (?:lid|tail ?gate|hatch|boot|trunk|gate|back doors|barn doors|lift ?gate)(?: lid)? (?:up|open|down)(?! (?:you can still|it))`,
+    phrase: `(?:up|down|open|over) (?:goes|comes) (?:the |her |this |its )?(?:tail ?gate|hatch|trunk|boot|gate|lift ?gate|boot lid|trunk lid|deck lid|back door|rear door|tonneau|canopy)|(?:tail ?gate|hatch|boot|trunk|barn door|back door|doors at the back|lift ?gate|trunk lid|boot lid|deck lid|tonneau|canopy)s?(?: (?:is|are|comes|goes|swings?|lifts|drops|hinges|folds|now|all))* (?:up|open|down|wide)(?= (?:\\||and|so|the|you|heres|now|here|then|its|ply|nice|clean|theres|for|lets|we)(?![a-z]))(?! (?:and shut|and close))|with the (?:lid|tail ?gate|hatch|boot|trunk|gate|back doors|barn doors|lift ?gate)(?: lid)? (?:up|open|down)(?! (?:you can still|it))`,
     neverFrom: ["engine-bay", "cabin"],
     example: "up goes the tailgate, and you've got a flat load floor",
     quiet: "the tailgate drops down hard",
@@ -52,6 +61,26 @@ export const steppingMoves = [
     phrase: `(?:and|then|now|so|straight|right|back|me|you|us|climb|climbing|crawl|crawling|through|over|head|feet|step|stepping)(?: (?:on|round|up|through|over|back))* (?:in|into|inside|to) (?:the |her |this )?(?:trunk|boot(?! (?:fair|sale|camp))|load (?:bay|area|space|bed)|cargo (?:area|bay|space|hold)|back of the (?:van|truck|wagon|estate)|truck bed|luggage (?:space|area|compartment))(?! (?:lid|release|light|lock|floor pan was|of a))|(?:lift|lifting|pull|pulling|take|taking|peel|peeling|roll|rolling|fold|folding|pick|picking)(?: (?:up|back|out))? (?:the |this |her )?(?:carpet|mat|floor|cover|board|liner|false floor|panel|rubber)(?: (?:up|back|out))?(?: (?:of|in|from|out of))* (?:the )?(?:boot|trunk|load (?:bay|area|space)|back|hatch)|(?:inside|in) the (?:trunk|boot|load bay)(?= (?:its|is|we|you|youve|weve|theres|here|now|\\|)(?![a-z]))(?<!(?:spare|jack|mat|changer|battery|kit|tools|cover) (?:is )?(?:inside|in) the (?:trunk|boot|load bay))`,
     example: "back on my feet and into the trunk",
     quiet: "it would go to a boot fair",
+  },
+  {
+    name: "let-myself-in",
+    zone: "cabin",
+    strength: 5.5,
+    phrase:
+      "let (?:myself|me|ourselves|us) in(?= (?:\\||and|here|now|so)(?![a-z]))|(?<!(?:you|they|and) )come (?:on |right )?in(?= \\|)|(?:were|im|we are)(?: (?:now|just))? (?:going|heading|diving|getting|coming|stepping) in(?: (?:there|here|now))*(?= (?:\\||and|so)(?![a-z]))|(?:sat|sit|sitting|seated|get|settled) (?:myself )?(?:in|inside|down in)(?: (?:there|here|it|her|him))?(?= (?:\\||now|and|so|its|the seat)(?![a-z]))|(?:hop|climb|jump|step) up and (?:show you|look at|try|see) (?:the |this )?(?:seats?|dash|inside|cab)",
+    neverFrom: ["rear", "cargo", "engine-bay"],
+    example: "I'm going to let myself in",
+    quiet: "it lets rain in",
+  },
+  {
+    name: "opens-by-itself",
+    zone: "cargo",
+    strength: 5,
+    phrase:
+      "(?:press|push|touch|pull|click|wave|kick|prod|tap|squeeze)(?: [^ |]+){0,6} (?:and )?(?:it|she|up it|that|the whole thing)(?: (?:all|just|now))? (?:opens?|lifts?|goes up|comes up|pops(?: up| open)?|rises|swings up|drops)(?: (?:itself|by itself|up|open|on its own|for you))*|whats the (?:load bay|boot|trunk|load space|bed) like|through to the (?:back|load bay|load area)(?= (?:\\||seats?|now|and|here)(?![a-z]))",
+    onlyFrom: ["rear", "cargo", "cabin"],
+    example: "one press of the button and it opens itself",
+    quiet: "the button opens nothing",
   },
   {
     name: "lid-up-behind",
@@ -75,7 +104,7 @@ export const steppingMoves = [
     zone: "engine-bay",
     strength: 6,
     phrase:
-      "(?:round|around|over|out|on|back|up|across|through|down)(?: (?:front|round|here))? to (?:the |her |his |its )?(?:bonnet|hood|engine|motor|engine bay|lump|frunk|engine room)(?! (?:gap|line|paint|badge|pins?|release|code|number|mount|noise|light|scoop))(?= (?:\\||now|and|here|then|we|for|next|bay|so|again|well|with)(?![a-z]))|(?:ill |lets |lemme |let me |we |well |now |next |can |do )(?:do|tackle|get|see to|attend to|go for) (?:the |her |his )?(?:bonnet|hood|engine bay|engine|under ?hood)(?= (?:\\||now|its|then|next|up|here|and|for|first|while|which)(?![a-z]))|(?:prop|propping|hold|holding|stand|standing)(?: (?:this|it|that|her|the (?:hood|bonnet)))(?: up)? (?:open|up)(?: (?:and|there|here|on))?",
+      "(?:round|around|over|out|on|back|up|across|through|down)(?: (?:front|round|here))? to (?:the |her |his |its )?(?:bonnet|hood|engine|motor|engine bay|lump|frunk|engine room)(?! (?:gap|line|paint|badge|pins?|release|code|number|mount|noise|light|scoop))(?= (?:\\||now|and|here|then|we|for|next|bay|so|again|well|with)(?![a-z]))|(?:ill |lets |lemme |let me |we |well |now |next |can |do )(?:do|tackle|get|see to|attend to|go for) (?:the |her |his )?(?:bonnet|hood|engine bay|engine|under ?hood)(?= (?:\\||now|its|then|next|up|here|and|for|first|while|which)(?![a-z]))|(?:hood|bonnet)s? (?:is |now |up )*on (?:its|the) (?:stay|prop|strut|struts|rod|stick)|(?:pull|pulled|release|released|hit|pop|popped|find|slide)(?: (?:that|the|this|my))? (?:hood |bonnet |safety )?(?:latch|catch|lever)(?: [^ |]+){0,7} (?:engine|motor|in there|in here|she is|it is)|(?:hood|bonnet) (?:release|catch|latch)(?: is| has been)? (?:pulled|popped|off|released)|open (?:it|her|him|this) up and (?:show you|look at|see|theres|heres)(?: [^ |]+){0,2} (?:motor|engine|lump|mill)|(?:prop|propping|hold|holding|stand|standing)(?: (?:this|it|that|her|the (?:hood|bonnet)))(?: up)? (?:open|up)(?: (?:and|there|here|on))?",
     example: "jump out and round to the bonnet",
     quiet: "the wire runs back to the engine number",
   },
