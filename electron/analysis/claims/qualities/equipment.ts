@@ -81,6 +81,7 @@ const equipmentToldAtLength: readonly Equipment[] = [
       "never had air",
     ],
     unless: [
+      "ever/never ordered/optioned/bought/built with air",
       "tire/tires/spare/bag/bags ..6 no air in it",
       "air compressor",
       "the compressor folks",

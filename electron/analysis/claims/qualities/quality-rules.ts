@@ -10,6 +10,8 @@ import type { QualityRule } from "./quality-rule.ts";
 import { insideSignRules } from "./signs-inside.ts";
 import { conditionSignRules } from "./signs-of-condition.ts";
 import { drivelineSignRules } from "./signs-of-driveline.ts";
+import { firstPaintSignRules } from "./signs-of-first-paint.ts";
+import { glassSignRules } from "./signs-of-glass.ts";
 import { outsideSignRules } from "./signs-outside.ts";
 import { bodyTypeRules } from "./type-rules-body.ts";
 import { typeRulesByUse } from "./type-rules-by-use.ts";
@@ -34,7 +36,9 @@ export const qualityRules: readonly QualityRule[] = [
   ...mileageTrustRules,
   ...conditionRules,
   ...outsideSignRules,
+  ...firstPaintSignRules,
   ...conditionSignRules,
+  ...glassSignRules,
   ...insideSignRules,
   ...drivelineSignRules,
 ];
