@@ -29,6 +29,7 @@ const read: readonly { readonly heard: string; readonly zone?: ZoneName; readonl
   { heard: "a hundred and forty pounds on number three", zone: "engine-bay", told: "engine compression pressure 140 psi" },
   { heard: "the fan's a six blade", zone: "engine-bay", told: "cooling fan blade count 6 -" },
   { heard: "oil takes a gallon and a quarter", told: "engine oil size 1.25 gal" },
+  { heard: "rear axle is a three seven three, they made a four ten", zone: "underside", told: "final-drive - ratio 3.73 -" },
   { heard: "of the 77 kilowatt hours 74 are usable", told: "electrical traction battery size 74 kWh" },
 ];
 
@@ -45,6 +46,9 @@ const quiet: readonly { readonly heard: string; readonly zone?: ZoneName; readon
   { heard: "the water tank holds ten and there are two fresh water tanks", not: "fuel-tank tank count 2 -" },
   { heard: "it's a dual clutch box", not: "transmission gears count 2 -" },
   { heard: "the four link at the back and the exhaust's tucked up", zone: "underside", not: "exhaust pipe diameter 4 in" },
+  { heard: "Rear end's a three nine. The taxis had a four three.", zone: "underside", not: "final-drive - ratio 4.3 -" },
+  { heard: "it's the three point oh, the later one had a three point five litre", not: "engine - displacement 3.5 L" },
+  { heard: "four belts, laps in the back, three-points in the front", zone: "cabin", not: "ignition - count 3 -" },
   { heard: "it takes a sixty amp fuse", not: "electrical alternator size 60 A" },
 ];
 

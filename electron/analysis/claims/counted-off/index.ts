@@ -8,12 +8,14 @@ import type { CountedSpeech, CountFound, CountingRule } from "./count-found.ts";
 import { countedAloud } from "./counted-aloud.ts";
 import { gearsCountedAloud } from "./gears-counted-aloud.ts";
 import { gearsRunThrough } from "./gears-run-through.ts";
+import { oneTankLeft } from "./one-tank-left.ts";
 import { oneOwnerToldOf, ownersNamedInTurn, soldFromHandToHand } from "./owners-told.ts";
 import { bothOfThem, frontAndBackAddedUp, laidOutOneByOne, ownersCountedUpTo } from "./things-added-up.ts";
 
 export const countingRules = [
   gearsRunThrough,
   gearsCountedAloud,
+  oneTankLeft,
   frontAndBackAddedUp,
   laidOutOneByOne,
   bothOfThem,

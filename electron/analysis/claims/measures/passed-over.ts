@@ -21,7 +21,9 @@ export function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map
       typeof said?.value === "number" &&
       typeof meant?.value === "number" &&
       !isOfOneSize(said.value, meant.value) &&
-      !number.readings.some(({ kind, value }) => next.readings.some((other) => other.kind === kind && isOfOneSize(value, other.value)));
+      !number.readings.some(
+        ({ kind, value }) => kind === "year" && next.readings.some((other) => other.kind === kind && isOfOneSize(value, other.value)),
+      );
     const isAmount = (reading: Reading | undefined): boolean => typeof reading?.value === "number" && amounts.has(reading.kind);
     const bothAmounts = isAmount(said) && isAmount(meant);
     if (!apart && (bothAmounts || next.readings.some((reading) => kinds.has(reading.kind)))) slips.set(number.index, next.index);

@@ -1,6 +1,6 @@
 import type { Slot } from "../slot.ts";
 
-const notRatio = /\bvolts?\b|\bliters?\b|\bcubic\b|\bcarb\b|\bpsi\b|\bmils?\b|\bhorse/;
+const notRatio = /\bsynchro\w*\b|\bleather\w*\b|\bvinyl\b|\btrimmer|\bvolts?\b|\bliters?\b|\bcubic\b|\bcarb\b|\bpsi\b|\bmils?\b|\bhorse/;
 /** "410", "373", "411": an axle ratio said without its point. */
 const ratioOf = (value: number | string, kind: string): number | undefined => {
   if (typeof value !== "number" || (kind === "integer" && value < 100)) return undefined;
@@ -112,7 +112,7 @@ export const drivelineSlots = [
       {
         about: ["final-drive"],
         unless:
-          /\binch\b(?! and)|# [^#]+ # spline|# [^#]+ # bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b|\bhalf\b|\bturbo\b|\b(?:asking|price|offered)\b/,
+          /\binch\b(?! and)|\bleather\w*\b|\bvinyl\b|\bpiping\b|\btrimmer|\bsynchro\w*\b|# [^#]+ # spline|# [^#]+ # bolt\b|\bcarb\b|\bvolts?\b|\bliters?\b|\bcubic\b|\bmiles?\b|\bhour\b|\bdollars|\bgrand\b|\bpounds?\b|\bhalf\b|\bturbo\b|\b(?:asking|price|offered)\b/,
         score: 1.05,
       },
     ],
