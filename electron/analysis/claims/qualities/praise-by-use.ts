@@ -72,6 +72,8 @@ export const usePraise: readonly QualityRule[] = [
       "<cop> ..1 good/great/excellent/decent way/idea/thing/job/time/place/question/look/bit/boy/girl/man/lad/dog/light/angle/old/example/one/few",
       "pads/pad/shoes/linings/brakes ..5 meat/life/left/new",
     ],
+    // "The floor's like new" is no praise of the tires: they must be spoken of.
+    beside: ["tire/tires/tyre/tyres/tread/treads/rubber/radials/sidewall/sidewalls/meat/whiskers/nipples/corner/corners/thirty"],
     about: { among: ["tire", "spare"], order: "subject", otherwise: { component: "tire", part: null } },
     denial: "drops",
     circumstance: "praise",

@@ -155,7 +155,7 @@ export const priceSlots = [
     unit: "said",
     need: { units: ["USD", "GBP", "EUR"], min: 500, max: 3000000 },
     unless:
-      /\btach\b|\brpm\b|\blast (?:four|three|five|six|eight)(?: digits)? (?:of|on|are|is)\b|\b(?:serial|chassis|frame|body|engine|vin|plate|tag|model|paint|code)(?: number| code)(?:'s| is)? #|\boffer(?:ed|s|ing)?\b[^#~]* #|\bstock(?: number| no)?(?: is)? #|\bquoted\b[^#~]* #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella)(?:'s)?(?: been)? asking\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #|\b(?:think|thought|wonder|wondered|dreamt|dreamed|talk|talked) (?:of|about)(?: asking)? #|\bthere's an? [^#]*\b(?:thing|one|car|truck|van) (?:by|over|out|in|at) (?:the|my)\b[^#]*#|\bto buy(?: one| another| it)? #|# [^#]*# to buy\b|\bauction (?:for|at) #/,
+      /\btach\b|\brpm\b|\b(?:changes?|shifts?|turns?|turning|pulls?|peaks?|idles?|cruises?|ticks? over|red ?lines?|revs)(?: \w+){0,2} (?:at|to) (?:about |around )?#|\blast (?:four|three|five|six|eight)(?: digits)? (?:of|on|are|is)\b|\b(?:serial|chassis|frame|body|engine|vin|plate|tag|model|paint|code)(?: number| code)(?:'s| is)? #|\boffer(?:ed|s|ing)?\b[^#~]* #|\bstock(?: number| no)?(?: is)? #|\bquoted\b[^#~]* #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella)(?:'s)?(?: been)? asking\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #|\b(?:think|thought|wonder|wondered|dreamt|dreamed|talk|talked) (?:of|about)(?: asking)? #|\bthere's an? [^#]*\b(?:thing|one|car|truck|van) (?:by|over|out|in|at) (?:the|my)\b[^#]*#|\bto buy(?: one| another| it)? #|# [^#]*# to buy\b|\bauction (?:for|at) #/,
     cues: [
       {
         before:
