@@ -157,7 +157,13 @@ function partName(scene: SpokenScene, part: Colored, component: ComponentName, f
   return typeof part === "string" || part.component !== "body" || part.part === null ? null : part.part;
 }
 
+/** "That dark blue picks up the light": what the light does to a color, it does to the paint. */
+const inTheLight =
+  /^(?:really |just )?(?:picks up|catches|pops in|glows in|comes alive in|changes in|comes up in|looks \w+ in|shows up in) (?:the |this )?(?:light|sun|sunshine|sunlight|daylight)\b/;
+
 function coloredPart(scene: SpokenScene, run: ColorRun, first: number, end: number): Colored | null {
+  const then = scene.units.slice(run.endUnit, run.endUnit + 7).map(({ word }) => word);
+  if (inTheLight.test(then.join(" ")) && /^(?:that|this|the)$/.test(scene.units[run.firstUnit - 1]?.word ?? "")) return "paint";
   const next = attributive(scene, run, end);
   // "the hood is black vinyl": the part that was named, before the seats that leather alone would mean.
   if (next !== "seats") return next ?? predicative(scene, run, first);

@@ -18,7 +18,7 @@ const book = new PhraseBook<RulePhrase>(
 );
 
 /** Words between a phrase and the phrase that must stand beside it. */
-const besideReach = 18;
+const besideReach = 26;
 
 /** Every phrase of every rule in the speech, without those that a longer phrase of the rule cancels or that lack what must stand beside them. In order of place. */
 export function matchRules(units: readonly SpokenUnit[]): PhraseHit<RulePhrase>[] {

@@ -17,6 +17,7 @@ const rows: readonly SignRow[] = [
       "pinned/stapled/tacked/taped up ..3 head/roof/above/there",
       "coming/hanging/hangs/drooping/droops/come/drooped down ..4 head/back/above/overhead/roof/liner",
       "droopy",
+      "coming down a ..1 bit/little/touch",
       "brushing/touching/brushes/touches/tickles/tickle my/your hair/head",
       "let go of the board",
       "foam 's gone",
