@@ -284,6 +284,22 @@ const sumsAndPapers: readonly Row[] = [
   { why: "a title's year", heard: "Title's clean, 2019.", zone: "documents", told: ["title - year 2019 -"] },
   { why: "an early one of its year", heard: "So it's an early 1969.", zone: "documents", told: ["vehicle - year 1969 -"] },
   { why: "money offered", heard: "I had a fella offer me 31,000 at a fairground.", zone: "opening", told: [] },
+  { why: "a year put right", heard: "What we got today is a 95 no sorry 96 pickup.", zone: "opening", told: ["vehicle - year 1996 -"] },
+  {
+    why: "a month of building, its year told before",
+    heard: "First registered the third of January 1974, built the previous October.",
+    zone: "documents",
+    told: ["title - date 1974-01-03 -", "vehicle - date 1973-10 -"],
+  },
+  {
+    why: "miles, and then the price",
+    heard: "Ninety one thousand miles, and it's sixteen thousand nine hundred.",
+    zone: "closing",
+    told: ["odometer - mileage 91000 mi", "price - price 16900 USD"],
+  },
+  { why: "two figures are no date", heard: "Temperature's sat on eighty-five.", zone: "closing", told: [] },
+  { why: "a title that says a year", heard: "Title's clean, it says seventy nine.", zone: "documents", told: ["title - year 1979 -"] },
+  { why: "another one by the gate", heard: "There's a thing by the gate at four thousand.", zone: "closing", told: [] },
   { why: "a stock number", heard: "Stock number is 4,417.", zone: "closing", told: [] },
   {
     why: "mileage on an MOT",
