@@ -49,7 +49,7 @@ export const endPhrases = [
   },
   {
     words:
-      /\b(?:all (?:the way )?(?:a?round)|all four(?: corners)?|all the way (?:a?round)|every corner|each corner|on every corner|all of (?:them|'em)|all corners|all six|four wheel (?=disc|drum))\b/,
+      /\b(?:all (?:the way )?(?:a?round)|all four(?: corners)?|all the way (?:a?round)|every corner|each corner|on every corner|(?:all|the four|all four|none) of (?:them|'em|em)|all corners|all six|four wheel (?=disc|drum))\b/,
     meaning: "both",
     example: "fifteens all the way around",
   },
