@@ -92,6 +92,7 @@ const countedByDefault: Partial<Record<ComponentName, string>> = {
   transmission: "gear",
   belts: "belt",
   audio: "speaker",
+  "fuel-tank": "fuel tank",
 };
 
 /**
