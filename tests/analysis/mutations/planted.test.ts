@@ -7,20 +7,20 @@ import { plantedShares, shareTable } from "./planted-share.ts";
  * One sentence of each row is planted here; `npm run score -- --mutations` plants more of them and names each miss.
  */
 const reached = {
-  measure: 0.6,
-  count: 0.8,
-  type: 0.6,
-  material: 0.5,
+  measure: 0.84,
+  count: 0.95,
+  type: 0.66,
+  material: 0.46,
   color: 0.95,
-  presence: 0.8,
-  condition: 0.55,
-  originality: 0.55,
-  standard: 0.55,
-  hedge: 0.9,
+  presence: 0.88,
+  condition: 0.56,
+  originality: 0.54,
+  standard: 0.95,
+  hedge: 0.75,
 } as const satisfies Record<ConflictKind, number>;
 
 /** Share of the sentences that say the same in other words and may be flagged. */
-const mostFlagged = 0.03;
+const mostFlagged = 0.015;
 
 describe("contradictions planted into quiet walks, the whole text analysed again", { timeout: 600_000 }, () => {
   const shares = plantedShares(1);
@@ -31,7 +31,7 @@ describe("contradictions planted into quiet walks, the whole text analysed again
     for (const { kind, slots } of shares) expect(slots, kind).toBeGreaterThanOrEqual(8);
   });
 
-  test.for(Object.entries(reached))("at least %s × 100 % of kind are found", ([kind, floor]) => {
+  test.for(Object.entries(reached))("%s: found in a share of at least %d", ([kind, floor]) => {
     expect(shares.find((share) => share.kind === kind)!.found, table).toBeGreaterThanOrEqual(floor);
   });
 

@@ -371,7 +371,7 @@ export const compactSedan: PlantedWalk = {
       ["The front struts were replaced.", "The front struts have been done."],
     ),
     row(
-      "standard",
+      ["standard", "measure"],
       "rim against wheel",
       [[12, 22], "rear"],
       ["The rear tires are 225 50 R 18.", "The tires are two twenty five fifty eighteen all the way around."],

@@ -368,7 +368,7 @@ export const electricHatchback: PlantedWalk = {
       ["The tyres have been changed.", "The tyres have been replaced."],
     ),
     row(
-      "standard",
+      ["standard", "measure"],
       "rim against wheel",
       [[12, 21], "passenger-side"],
       ["The rear tyres are 205/55R16.", "The tyres are two fifteen fifty five eighteen all round."],

@@ -403,7 +403,7 @@ export const importedSaloon: PlantedWalk = {
       ["The radio has been replaced.", "The radio in the dash is not the original one."],
     ),
     row(
-      "standard",
+      ["standard", "measure"],
       "rim against wheel",
       [[7, 8, 12], "underside"],
       ["The tires on it are 225 50 R 16.", "The front tires are 205 55 R 16."],
