@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { CaptionIndex, Seconds } from "./analysis.ts";
 import { Finding, Initials, RecordingDetail, RecordingId, RecordingSummary, Vehicle, ZoneSpan } from "./recording.ts";
+import { Comparison, mostCompared, SearchHit } from "./search.ts";
 import { SheetColumns, SheetField } from "./stock-sheet.ts";
 import { RulingDecision, ZoneName } from "./vocabulary.ts";
 
@@ -47,35 +48,6 @@ export const chapterGranularities = ["zones", "findings", "everything"] as const
 export const ChapterGranularity = z.enum(chapterGranularities);
 export type ChapterGranularity = z.infer<typeof ChapterGranularity>;
 
-/** Why a claim may not be told to a caller as a fact; the first that holds. */
-export const withholdings = ["disputed", "overruled", "sheet-denies", "unsure-repair", "former", "hedged", "reported"] as const;
-export const Withholding = z.enum(withholdings);
-export type Withholding = z.infer<typeof Withholding>;
-
-export const SearchHit = z.strictObject({
-  recordingId: RecordingId,
-  recordingTitle: z.string(),
-  stockNumber: z.string(),
-  kind: z.enum(["zone", "claim", "finding", "caption"]),
-  start: Seconds,
-  end: Seconds,
-  zone: ZoneName,
-  /** What matched, as a person would read it. */
-  text: z.string(),
-  /** True where a claim takes part in an open conflict; such a claim is never given as fact. */
-  disputed: z.boolean(),
-  hedged: z.boolean(),
-  /** True where a ruling took the claim out. */
-  overruled: z.boolean(),
-  /** Why a claim has no answer; `detail` is what the stock sheet says instead. Null for everything that is no claim. */
-  withheld: z.strictObject({ reason: Withholding, detail: z.string().nullable() }).nullable(),
-  /** What was really said, where a ruling says that these words were misheard. */
-  rightWords: z.string().nullable(),
-  /** One plain sentence with its time and stock number to tell a caller; null where it may not be stated as fact. */
-  answer: z.string().nullable(),
-});
-export type SearchHit = z.infer<typeof SearchHit>;
-
 export const WrittenFile = z.strictObject({
   format: ExportFormat,
   path: z.string(),
@@ -84,6 +56,25 @@ export const WrittenFile = z.strictObject({
   /** What the reader of the file should know before it is used. */
   warnings: z.array(z.string()),
 });
+
+/** From the recording's beginning. */
+const Milliseconds = z.int().nonnegative();
+
+/** Bytes of a still: in base64 it stays under what one call may carry (a mebibyte). The host looks whether it is a picture, and how large. */
+export const stillBytesAllowed = 700_000;
+const StillImage = z
+  .base64()
+  .min(1)
+  .max(Math.ceil(stillBytesAllowed / 3) * 4);
+
+export const StillPlace = z.strictObject({
+  atMilliseconds: Milliseconds,
+  /** Pixels. */
+  width: z.int().positive(),
+  height: z.int().positive(),
+  mediaType: z.enum(["image/png", "image/jpeg", "image/webp"]),
+});
+export type StillPlace = z.infer<typeof StillPlace>;
 
 /** A part of a finding that a person may set; ids, origin and initials are the host's. */
 const FindingInput = Finding.pick({
@@ -95,6 +86,10 @@ const FindingInput = Finding.pick({
   seen: true,
   grade: true,
   note: true,
+}).extend({
+  // Left out, they stay as they are.
+  part: Finding.shape.part.optional(),
+  stillAt: Finding.shape.stillAt.optional(),
 });
 
 export const contract = {
@@ -191,6 +186,16 @@ export const contract = {
     z.strictObject({ recordingId: RecordingId, caption: CaptionIndex, trusted: z.boolean(), initials: Initials }),
     RecordingDetail,
   ),
+  /**
+   * Puts a caption's words right; the words it came with take a correction back. The recording is analysed again before the reply.
+   */
+  "caption.correct": method(
+    z.strictObject({ recordingId: RecordingId, caption: CaptionIndex, words: z.string().trim().min(1).max(2000), initials: Initials }),
+    RecordingDetail,
+  ),
+  /** Keeps a still of the video at a moment; one that is there for it gives way. A still is no edit: it can be taken again. */
+  "still.keep": method(z.strictObject({ recordingId: RecordingId, atMilliseconds: Milliseconds, image: StillImage }), StillPlace),
+  "still.get": method(z.strictObject({ recordingId: RecordingId, atMilliseconds: Milliseconds }), StillPlace.extend({ image: StillImage })),
   "conflict.rule": method(
     z.strictObject({
       recordingId: RecordingId,
@@ -206,7 +211,21 @@ export const contract = {
   "edit.undo": method(z.strictObject({ recordingId: RecordingId, initials: Initials }), RecordingDetail),
   "edit.redo": method(z.strictObject({ recordingId: RecordingId, initials: Initials }), RecordingDetail),
 
+  /**
+   * Keeps that what leaves this recording was published now, by whom, and how many conflicts were open. `openConflictKeys` are those that
+   * the person was told of: refused with `open-conflicts-changed` where others are open. A publication has happened; it is no edit.
+   */
+  "recording.publish": method(
+    z.strictObject({ recordingId: RecordingId, openConflictKeys: z.array(z.string().max(600)).max(5000), initials: Initials }),
+    RecordingDetail,
+  ),
+
   "search.find": method(z.strictObject({ query: z.string().trim().max(200), limit: z.int().min(1).max(200) }), z.array(SearchHit)),
+  /** What was said of each of these vehicles about one claim ("axle ratio"), side by side. */
+  "search.compare": method(
+    z.strictObject({ query: z.string().trim().max(200), recordingIds: z.array(RecordingId).min(1).max(mostCompared) }),
+    Comparison,
+  ),
 
   "export.preview": method(
     z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity }),

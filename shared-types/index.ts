@@ -9,5 +9,6 @@ export * from "./misheard.ts";
 export * from "./problem.ts";
 export * from "./recording.ts";
 export * from "./review-record.ts";
+export * from "./search.ts";
 export * from "./stock-sheet.ts";
 export * from "./vocabulary.ts";

@@ -54,6 +54,15 @@ export function attributeLabel(attribute: AttributeName): string {
   return attribute;
 }
 
+/** What a finding is about: its part in its own words where it names one, else position and component. */
+export function findingSubject(finding: {
+  readonly component: ComponentName;
+  readonly part?: string | null;
+  readonly position: PositionName | null;
+}): string {
+  return finding.part ?? [positionLabel(finding.position), componentLabel(finding.component)].filter(Boolean).join(" ");
+}
+
 interface ClaimAbout {
   readonly component: ComponentName;
   readonly part: string | null;

@@ -18,6 +18,15 @@ export type Vehicle = z.infer<typeof Vehicle>;
 
 export const Initials = z.string().trim().min(1).max(8);
 
+/** That an index was published, and how many conflicts were open then. */
+export const Publication = z.strictObject({
+  /** ISO 8601, UTC. */
+  at: z.string(),
+  initials: z.string(),
+  openConflicts: z.int().nonnegative(),
+});
+export type Publication = z.infer<typeof Publication>;
+
 /** A row of the library's list. */
 export const RecordingSummary = z.strictObject({
   id: RecordingId,
@@ -27,6 +36,8 @@ export const RecordingSummary = z.strictObject({
   duration: Seconds,
   /** ISO 8601, UTC. */
   importedAt: z.string(),
+  /** The last time that it was published; null while it never was. */
+  published: Publication.nullable(),
   hasVideo: z.boolean(),
   /** False when the video's file has gone from where it was. */
   videoFound: z.boolean(),
@@ -78,11 +89,15 @@ export const Finding = z.strictObject({
   end: Seconds,
   zone: ZoneName,
   component: ComponentName,
+  /** The part in its own words, closer than the component: "driver front door"; null where the component says it. */
+  part: z.string().trim().min(1).max(80).nullable(),
   position: PositionName.nullable(),
   /** What is seen, in a few words. */
   seen: z.string().trim().min(1).max(300),
   grade: Grade,
   note: z.string().max(2000),
+  /** Moment of the still that shows it, in milliseconds from the recording's beginning; null without one. */
+  stillAt: z.int().nonnegative().nullable(),
   /** Key of the proposal it was accepted from, if any. */
   proposalKey: z.string().nullable(),
   initials: z.string(),
@@ -111,14 +126,9 @@ export type TrustedCaption = z.infer<typeof TrustedCaption>;
 export const CaptionCorrection = z.strictObject({ caption: CaptionIndex, words: z.string(), initials: z.string() });
 export type CaptionCorrection = z.infer<typeof CaptionCorrection>;
 
-/** That an index was published, and how many conflicts were open then. */
-export const Publication = z.strictObject({
-  /** ISO 8601, UTC. */
-  at: z.string(),
-  initials: z.string(),
-  openConflicts: z.int().nonnegative(),
-});
-export type Publication = z.infer<typeof Publication>;
+/** A correction with the caption's words as they came. */
+export const CorrectedCaption = CaptionCorrection.extend({ original: z.string() });
+export type CorrectedCaption = z.infer<typeof CorrectedCaption>;
 
 /** The reviewer's decision on a conflict. Never deleted: a later one supersedes it. */
 export const Ruling = z.strictObject({
@@ -153,7 +163,9 @@ export const RecordingDetail = z.strictObject({
   stockSheet: StockSheetFields.nullable(),
   /** What the sheet's columns mean; null where the sheet came in before that was kept, and their names tell. */
   sheetMeanings: SheetMeanings.nullable(),
+  /** With the words that people put right; what those captions came with is in `captionCorrections`. */
   captions: z.array(Caption),
+  captionCorrections: z.array(CorrectedCaption),
   analysis: Analysis,
   lap: z.array(LapSpan),
   findings: z.array(Finding),
@@ -162,6 +174,8 @@ export const RecordingDetail = z.strictObject({
   rulings: z.array(Ruling),
   /** Keys of conflicts that are open now. */
   openConflictKeys: z.array(z.string()),
+  /** Oldest first. */
+  publications: z.array(Publication),
   /** What undo and redo would take back or do again, in words; null when there is nothing. */
   undoLabel: z.string().nullable(),
   redoLabel: z.string().nullable(),

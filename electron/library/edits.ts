@@ -1,5 +1,5 @@
 import type Database from "better-sqlite3";
-import type { Finding, Ruling, TrustedCaption, ZoneSpan } from "../../shared-types/index.ts";
+import type { CaptionCorrection, Finding, Ruling, TrustedCaption, ZoneSpan } from "../../shared-types/index.ts";
 
 /** One row as it was and as it became; null where there was or is none. Rulings are never without an `after`. */
 export type RowChange =
@@ -11,6 +11,13 @@ export type RowChange =
       readonly id: string;
       readonly before: TrustedCaption | null;
       readonly after: TrustedCaption | null;
+    }
+  | {
+      readonly table: "caption_corrections";
+      /** The caption's index. */
+      readonly id: string;
+      readonly before: CaptionCorrection | null;
+      readonly after: CaptionCorrection | null;
     }
   | { readonly table: "rulings"; readonly id: string; readonly before: Ruling; readonly after: Ruling };
 

@@ -3,14 +3,14 @@ import type { Finding } from "../../shared-types/index.ts";
 
 export function findingsTable(database: Database.Database) {
   const put = database.prepare(
-    `INSERT INTO findings (id, recording_id, start, "end", zone, component, position, seen, grade, note, proposal_key, initials)
-     VALUES (@id, @recordingId, @start, @end, @zone, @component, @position, @seen, @grade, @note, @proposalKey, @initials)
-     ON CONFLICT (id) DO UPDATE SET start = @start, "end" = @end, zone = @zone, component = @component, position = @position,
-       seen = @seen, grade = @grade, note = @note, proposal_key = @proposalKey, initials = @initials`,
+    `INSERT INTO findings (id, recording_id, start, "end", zone, component, part, position, seen, grade, note, still_at, proposal_key, initials)
+     VALUES (@id, @recordingId, @start, @end, @zone, @component, @part, @position, @seen, @grade, @note, @stillAt, @proposalKey, @initials)
+     ON CONFLICT (id) DO UPDATE SET start = @start, "end" = @end, zone = @zone, component = @component, part = @part, position = @position,
+       seen = @seen, grade = @grade, note = @note, still_at = @stillAt, proposal_key = @proposalKey, initials = @initials`,
   );
   const take = database.prepare("DELETE FROM findings WHERE id = ? AND recording_id = ?");
   const select = database.prepare<[string], Finding>(
-    `SELECT id, start, "end", zone, component, position, seen, grade, note, proposal_key AS proposalKey, initials
+    `SELECT id, start, "end", zone, component, part, position, seen, grade, note, still_at AS stillAt, proposal_key AS proposalKey, initials
      FROM findings WHERE recording_id = ? ORDER BY start, rowid`,
   );
   const count = database.prepare("SELECT count(*) FROM findings WHERE recording_id = ?").pluck();
@@ -19,7 +19,8 @@ export function findingsTable(database: Database.Database) {
     .pluck();
   return {
     put: (recordingId: string, finding: Finding): void => {
-      put.run({ ...finding, recordingId });
+      // An edit from before findings had parts and stills names neither.
+      put.run({ ...finding, part: finding.part ?? null, stillAt: finding.stillAt ?? null, recordingId });
     },
     take: (recordingId: string, id: string): void => {
       take.run(id, recordingId);

@@ -1,5 +1,6 @@
 import type { RecordingDetail, Transcript } from "../../shared-types/index.ts";
 import { AnalysisCancelled } from "../jobs/run-analysis.ts";
+import { effectiveCaptions } from "./effective-captions.ts";
 import { indexRecording } from "./index-for-search.ts";
 import type { Parts } from "./parts.ts";
 import { findRecording, recordingDetail } from "./recording-detail.ts";
@@ -8,6 +9,8 @@ import { Refusal } from "./refusals.ts";
 export interface Analyst {
   /** Analyses and stores; who asks again while it runs waits for the same run. People's work is not touched. */
   readonly analyse: (recordingId: string) => Promise<RecordingDetail>;
+  /** Analyses what an edit has just changed: a run that began before it is waited for, and does not count. */
+  readonly analyseAnew: (recordingId: string) => Promise<RecordingDetail>;
   /** Stops a run, whose askers get a refusal. */
   readonly stop: (recordingId: string) => void;
   /** Analyses, one by one, what was never analysed or by another version; failures go to the log. */
@@ -53,6 +56,11 @@ export function createAnalyst(parts: Parts): Analyst {
       await run(recordingId);
       return recordingDetail(parts, recordingId);
     },
+    async analyseAnew(recordingId) {
+      await running.get(recordingId)?.result.catch(() => undefined);
+      await run(recordingId);
+      return recordingDetail(parts, recordingId);
+    },
     stop: (recordingId) => running.get(recordingId)?.abort.abort(),
     catchUp,
     catchUpSoon() {
@@ -70,7 +78,11 @@ export function createAnalyst(parts: Parts): Analyst {
 async function analyseAndStore(parts: Parts, recordingId: string, signal: AbortSignal): Promise<void> {
   const { library, events } = parts;
   const row = findRecording(parts, recordingId);
-  const transcript: Transcript = { format: row.transcriptFormat, captions: library.captions.of(recordingId), duration: row.duration };
+  const transcript: Transcript = {
+    format: row.transcriptFormat,
+    captions: effectiveCaptions(library, recordingId),
+    duration: row.duration,
+  };
   try {
     const analysis = await parts.analysis.run({
       transcript,

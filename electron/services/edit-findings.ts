@@ -17,13 +17,20 @@ function within(start: number, end: number, duration: number): { start: number; 
   return { start, end: last };
 }
 
-function named(finding: Pick<Finding, "component" | "start">): string {
-  return `${componentLabel(finding.component)} at ${timeLabel(finding.start)}`;
+function named(finding: Pick<Finding, "component" | "part" | "start">): string {
+  return `${finding.part ?? componentLabel(finding.component)} at ${timeLabel(finding.start)}`;
 }
 
 export function addFinding(parts: Parts, { recordingId, ...input }: Input<"finding.add">): RecordingDetail {
   const { duration } = findRecording(parts, recordingId);
-  const finding: Finding = { ...input, ...within(input.start, input.end, duration), id: randomUUID(), proposalKey: null };
+  const finding: Finding = {
+    ...input,
+    ...within(input.start, input.end, duration),
+    part: input.part ?? null,
+    stillAt: input.stillAt ?? null,
+    id: randomUUID(),
+    proposalKey: null,
+  };
   return recordEdit(parts, recordingId, {
     label: `add finding ${named(finding)}`,
     initials: input.initials,
@@ -34,7 +41,8 @@ export function addFinding(parts: Parts, { recordingId, ...input }: Input<"findi
 export function changeFinding(parts: Parts, { recordingId, ...input }: Input<"finding.change">): RecordingDetail {
   const { duration } = findRecording(parts, recordingId);
   const former = ownFinding(parts, recordingId, input.id);
-  const finding: Finding = { ...former, ...input, ...within(input.start, input.end, duration) };
+  const { part = former.part, stillAt = former.stillAt } = input;
+  const finding: Finding = { ...former, ...input, ...within(input.start, input.end, duration), part, stillAt };
   return recordEdit(parts, recordingId, {
     label: `change finding ${named(finding)}`,
     initials: input.initials,
@@ -68,10 +76,12 @@ export function acceptFindings(parts: Parts, { recordingId, proposalKeys, initia
       end: Math.max(start, Math.min(proposal.end, duration)),
       zone,
       component,
+      part: null,
       position,
       seen,
       grade,
       note: "",
+      stillAt: null,
       proposalKey: key,
       initials,
     };

@@ -1,5 +1,6 @@
 import type { Handlers, Output } from "../../shared-types/index.ts";
 import type { Analyst } from "./analyse-recording.ts";
+import { correctCaption } from "./correct-caption.ts";
 import { acceptFindings, addFinding, changeFinding, removeFinding } from "./edit-findings.ts";
 import { acceptZones, joinZones, moveBorder, paintZone, removeZone, retitleZone, splitZone } from "./edit-zones.ts";
 import { previewExport, revealExports, writeExports } from "./export-recording.ts";
@@ -7,11 +8,12 @@ import { importRecording } from "./import-recording.ts";
 import { describeRecording, removeRecording, takeMeasuredLength } from "./manage-recordings.ts";
 import { columnsOfRecording, lookAtSheet, mapSheet } from "./map-stock-sheet.ts";
 import type { Parts } from "./parts.ts";
-import { redo, undo } from "./record-edit.ts";
+import { concernsAnalysis, redo, undo } from "./record-edit.ts";
 import { findRecording, listRecordings, recordingDetail } from "./recording-detail.ts";
 import { searchLibrary } from "./search-library.ts";
 import { settleConflict } from "./settle-conflict.ts";
-import { concernsAnalysis, trustCaption } from "./trust-caption.ts";
+import { keepStill, stillOf } from "./stills/keep-still.ts";
+import { trustCaption } from "./trust-caption.ts";
 
 /** What differs between the hosts. */
 export interface HostSide {
@@ -54,17 +56,20 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): 
     "finding.accept": (input) => acceptFindings(parts, input),
     "conflict.rule": (input) => settleConflict(parts, input),
     "caption.trust": (input) => trustCaption(parts, analyst, input),
+    "caption.correct": (input) => correctCaption(parts, analyst, input),
+    "still.keep": (input) => keepStill(parts, input),
+    "still.get": (input) => stillOf(parts, input),
     "edit.undo": ({ recordingId, initials }) => {
       findRecording(parts, recordingId);
-      const again = concernsAnalysis(library.edits.lastDone(recordingId));
+      const again = concernsAnalysis(library.edits.lastDone(recordingId)?.changes ?? []);
       const detail = undo(parts, recordingId, initials);
-      return again ? analyst.analyse(recordingId) : detail;
+      return again ? analyst.analyseAnew(recordingId) : detail;
     },
     "edit.redo": ({ recordingId, initials }) => {
       findRecording(parts, recordingId);
-      const again = concernsAnalysis(library.edits.firstUndone(recordingId));
+      const again = concernsAnalysis(library.edits.firstUndone(recordingId)?.changes ?? []);
       const detail = redo(parts, recordingId, initials);
-      return again ? analyst.analyse(recordingId) : detail;
+      return again ? analyst.analyseAnew(recordingId) : detail;
     },
     "search.find": (input) => searchLibrary(parts, input),
     "export.preview": (input) => previewExport(parts, input),

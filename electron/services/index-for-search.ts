@@ -5,6 +5,7 @@ import {
   type Claim,
   componentLabel,
   type Finding,
+  findingSubject,
   gradeLabels,
   inMarkedZones,
   type LapSpan,
@@ -16,6 +17,7 @@ import {
 } from "../../shared-types/index.ts";
 import type { RecordingRow } from "../library/recordings.ts";
 import type { SearchEntry } from "../library/search-entries.ts";
+import { effectiveCaptions } from "./effective-captions.ts";
 import type { Parts } from "./parts.ts";
 import { findRecording, recordingLap, storedAnalysis } from "./recording-detail.ts";
 
@@ -58,7 +60,7 @@ export function indexRecording(parts: Pick<Parts, "library">, recordingId: strin
   const row = findRecording(parts, recordingId);
   const lap = recordingLap(library, row);
   const { repairs } = storedAnalysis(library, recordingId);
-  const captions = library.captions.of(recordingId).map((caption) => captionEntry(caption, lap, repairs));
+  const captions = effectiveCaptions(library, recordingId).map((caption) => captionEntry(caption, lap, repairs));
   library.search.replace(recordingId, recordingNames(row), ["caption"], captions);
   indexClaims(parts, recordingId);
   indexPeoplesWork(parts, recordingId);
@@ -71,8 +73,8 @@ function zoneEntry({ zone, start, end, title }: LapSpan): SearchEntry {
 }
 
 function findingEntry(finding: Finding): SearchEntry {
-  const { id, start, end, zone, component, position, seen, grade, note } = finding;
-  const subject = sentenceCase([positionLabel(position), componentLabel(component)].filter(Boolean).join(" "));
+  const { id, start, end, zone, component, part, position, seen, grade, note } = finding;
+  const subject = sentenceCase(findingSubject(finding));
   return {
     kind: "finding",
     reference: id,
@@ -80,7 +82,7 @@ function findingEntry(finding: Finding): SearchEntry {
     end,
     zone,
     said: `${subject}: ${seen} (${gradeLabels[grade].toLowerCase()})`,
-    terms: [note, zoneLabels[zone], zone].join(" "),
+    terms: [note, zoneLabels[zone], zone, ...(part ? [positionLabel(position), componentLabel(component)] : [])].join(" "),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Finding, RecordingDetail, Ruling, ZoneSpan } from "../../shared-types/index.ts";
 import type { RowChange } from "../library/edits.ts";
-import { indexClaims, indexPeoplesWork } from "./index-for-search.ts";
+import { indexClaims, indexPeoplesWork, indexRecording } from "./index-for-search.ts";
 import type { Parts } from "./parts.ts";
 import { recordingDetail } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
@@ -53,6 +53,12 @@ function move(parts: Parts, recordingId: string, { sequence, changes, to, state,
 }
 
 function indexAfter(parts: Parts, recordingId: string, changes: readonly RowChange[]): void {
+  if (concernsAnalysis(changes)) {
+    // Until the new analysis is stored; should that not come, the next start of the program makes it.
+    parts.library.proposals.markOutdated(recordingId);
+    indexRecording(parts, recordingId);
+    return;
+  }
   indexPeoplesWork(parts, recordingId);
   if (changes.some(({ table }) => table === "zone_spans")) indexClaims(parts, recordingId);
 }
@@ -61,6 +67,7 @@ function apply({ library }: Parts, recordingId: string, changes: readonly RowCha
   for (const change of changes) {
     if (change.table === "zone_spans") put(library.zoneSpans, recordingId, change.id, change[to]);
     else if (change.table === "findings") put(library.findings, recordingId, change.id, change[to]);
+    else if (change.table === "caption_corrections") put(library.captionCorrections, recordingId, change.id, change[to]);
     else if (change.table === "trusted_captions") put(library.trustedCaptions, recordingId, change.id, change[to]);
   }
   // A conflict has one standing ruling at most at any moment, so the one that gives way goes first.
@@ -68,6 +75,11 @@ function apply({ library }: Parts, recordingId: string, changes: readonly RowCha
   for (const ruling of rulings.toSorted((a, b) => Number(a.supersededBy === null) - Number(b.supersededBy === null))) {
     library.rulings.put(recordingId, ruling);
   }
+}
+
+/** Whether these rows change what the analysis is told. */
+export function concernsAnalysis(changes: readonly RowChange[]): boolean {
+  return changes.some(({ table }) => table === "trusted_captions" || table === "caption_corrections");
 }
 
 interface RowTable<Row> {

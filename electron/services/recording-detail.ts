@@ -10,6 +10,7 @@ import {
 } from "../../shared-types/index.ts";
 import type { Library } from "../library/open-library.ts";
 import type { RecordingRow, RecordingVideo } from "../library/recordings.ts";
+import { correctedCaptions, effectiveCaptions } from "./effective-captions.ts";
 import { effectiveLap } from "./effective-lap.ts";
 import type { Parts } from "./parts.ts";
 import { proposeFindings } from "./propose-findings.ts";
@@ -64,6 +65,7 @@ export function recordingSummary({ library }: Pick<Parts, "library">, row: Recor
     vehicle: row.vehicle,
     duration: row.duration,
     importedAt: row.importedAt,
+    published: library.publications.last(row.id),
     hasVideo: row.video !== null,
     videoFound: row.video !== null && existsSync(videoPath(library, row.video)),
     counts: {
@@ -94,7 +96,8 @@ export function recordingDetail(parts: Pick<Parts, "library">, id: string): Reco
     videoFile: row.video?.name ?? null,
     stockSheet: row.stockSheet,
     sheetMeanings: row.sheetMeanings,
-    captions: library.captions.of(id),
+    captions: effectiveCaptions(library, id),
+    captionCorrections: correctedCaptions(library, id),
     // What the library keeps of the analysis stays as it was; a desk and an export file a claim where a person says the camera was.
     analysis: { ...analysis, claims: inMarkedZones(analysis.claims, spans) },
     lap: effectiveLap(row.duration, spans, analysis),
@@ -103,6 +106,7 @@ export function recordingDetail(parts: Pick<Parts, "library">, id: string): Reco
     trustedCaptions: library.trustedCaptions.of(id),
     rulings: library.rulings.of(id),
     openConflictKeys: library.rulings.openConflictKeys(id),
+    publications: library.publications.of(id),
     undoLabel: library.edits.lastDone(id)?.label ?? null,
     redoLabel: library.edits.firstUndone(id)?.label ?? null,
   };

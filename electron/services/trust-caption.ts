@@ -1,5 +1,4 @@
 import type { Input, RecordingDetail } from "../../shared-types/index.ts";
-import type { Edit } from "../library/edits.ts";
 import type { Analyst } from "./analyse-recording.ts";
 import type { Parts } from "./parts.ts";
 import { recordEdit } from "./record-edit.ts";
@@ -23,10 +22,5 @@ export async function trustCaption(parts: Parts, analyst: Analyst, input: Input<
     initials,
     changes: [{ table: "trusted_captions", id: String(caption), before, after: trusted ? { caption, initials } : null }],
   });
-  return analyst.analyse(recordingId);
-}
-
-/** Whether undoing or redoing an edit changes what the analysis is told. */
-export function concernsAnalysis(edit: Edit | undefined): boolean {
-  return edit?.changes.some(({ table }) => table === "trusted_captions") ?? false;
+  return analyst.analyseAnew(recordingId);
 }

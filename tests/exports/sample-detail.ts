@@ -59,6 +59,7 @@ export function sampleDetail(): RecordingDetail {
       vehicle: { name: "Fallow Kestrel", year: 1971, bodyStyle: "coupe", drive: "left-hand" },
       duration: 120,
       importedAt: "2026-01-05T10:00:00.000Z",
+      published: null,
       hasVideo: true,
       videoFound: true,
       counts: { captions: 3, claims: 6, findings: 1, proposals: 1, proposedZones: 0, conflicts: 2, openConflicts: 1 },
@@ -105,6 +106,8 @@ export function sampleDetail(): RecordingDetail {
         seen: "</td><script>alert(1)</script>",
         grade: "worn",
         note: '+cmd|" /C calc"!A0\r\nsecond line, ümlaut, עברית, 🚙',
+        part: null,
+        stillAt: null,
         proposalKey: null,
         initials: "MK",
       },
@@ -122,6 +125,7 @@ export function sampleDetail(): RecordingDetail {
         grade: "good",
       },
     ],
+    captionCorrections: [],
     trustedCaptions: [],
     rulings: [
       {
@@ -139,6 +143,7 @@ export function sampleDetail(): RecordingDetail {
       },
     ],
     openConflictKeys: ["measure:rear tire size"],
+    publications: [],
     undoLabel: null,
     redoLabel: null,
   };

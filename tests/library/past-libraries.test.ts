@@ -27,8 +27,10 @@ describe("libraries of every form that was ever given out", () => {
     written.summary.counts.proposedZones ??= 0;
     const kept = RecordingDetail.parse({
       trustedCaptions: [],
+      captionCorrections: [],
       sheetMeanings: null,
       ...written,
+      findings: written.findings.map((finding: object) => ({ part: null, stillAt: null, ...finding })),
       analysis: { promises: [], questions: [], supports: [], silences: [], ...written.analysis },
     });
     const { handlers, parts } = sampleApplication({ folder });

@@ -242,6 +242,29 @@ const cases = {
     expectation: (value: Output<"caption.trust">) => expect(value.trustedCaptions).toEqual([]),
     refused: [({ id }) => ({ recordingId: id, caption: 0, trusted: true, initials }), "caption-not-doubtful"],
   },
+  "caption.correct": {
+    good: ({ id }) => ({ recordingId: id, caption: 0, words: "Good  morning\nfrom the forecourt.", initials }),
+    expectation: (value: Output<"caption.correct">, { detail }) => {
+      const original = detail.captions[0]?.text;
+      expect(value.captions[0]?.text).toBe("Good morning from the forecourt.");
+      expect(value.captionCorrections).toEqual([{ caption: 0, words: "Good morning from the forecourt.", initials, original }]);
+      expect(value.undoLabel).toBe("correct caption 1");
+    },
+    refused: [({ id }) => ({ recordingId: id, caption: 7, words: "x", initials }), "caption-unknown"],
+  },
+  "still.keep": {
+    good: ({ id }) => ({ recordingId: id, atMilliseconds: 33_000, image: onePixelPng }),
+    expectation: (value) => expect(value).toEqual({ atMilliseconds: 33_000, width: 1, height: 1, mediaType: "image/png" }),
+    refused: [({ id }) => ({ recordingId: id, atMilliseconds: 33_000, image: btoa("<svg/>") }), "still-unreadable"],
+  },
+  "still.get": {
+    good: async ({ host, id }) => {
+      await answerOf(host, "still.keep", { recordingId: id, atMilliseconds: 33_000, image: onePixelPng });
+      return { recordingId: id, atMilliseconds: 33_000 };
+    },
+    expectation: (value: Output<"still.get">) => expect(value).toMatchObject({ width: 1, mediaType: "image/png", image: onePixelPng }),
+    refused: [({ id }) => ({ recordingId: id, atMilliseconds: 33_000 }), "still-unknown"],
+  },
   "search.find": {
     good: () => ({ query: "chassis", limit: 5 }),
     expectation: (value: Output<"search.find">) =>
@@ -273,6 +296,9 @@ const cases = {
     refused: [({ id }) => ({ recordingId: id }), "reveal-impossible"],
   },
 } satisfies Record<MethodName, MethodCase>;
+
+/** The smallest picture there is: one transparent pixel. */
+const onePixelPng = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==";
 
 /** A sheet of two vehicles, with a column that nobody knows. */
 const lotSheet = "Stock #,Tacho\nFK-1,68000\nFK-2,71000\n";

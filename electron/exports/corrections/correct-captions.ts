@@ -24,10 +24,11 @@ interface Edit {
 
 /**
  * The captions with what is known to be wrong in them put right: words that a reviewer ruled to be the recogniser's error, and numbers
- * whose repair is sure. A repair that asks to be checked is left as it was heard. The transcript in the library is not touched.
+ * whose repair is sure. Words that a person corrected stand in the captions already, and are listed with what stood there before. A repair that asks to be checked is left as it was heard. The transcript in the library is not touched.
  */
 export function correctCaptions(detail: RecordingDetail): CorrectedCaptions {
-  const { captions, analysis, rulings } = detail;
+  const { captions, analysis, rulings, captionCorrections } = detail;
+  const byPerson = new Map(captionCorrections.map((correction) => [correction.caption, correction]));
   const misheard = misheardClaims(analysis.conflicts, rulings);
   const initialsOf = new Map(
     analysis.conflicts.flatMap((conflict) => {
@@ -48,6 +49,11 @@ export function correctCaptions(detail: RecordingDetail): CorrectedCaptions {
   const pieces = withoutOverlap([...ruled, ...repaired]);
   const changes: CaptionChange[] = [];
   const corrected = captions.map(({ index, start, end, text }) => {
+    const correction = byPerson.get(index);
+    if (correction) {
+      const { original, words, initials } = correction;
+      changes.push({ caption: index, start, from: original, to: words, why: `words corrected by ${initials}` });
+    }
     let written = "";
     let from = 0;
     for (const { span, to, why } of pieces.filter((piece) => piece.span.caption === index)) {

@@ -47,6 +47,21 @@ await handlers["finding.accept"]({ recordingId, proposalKeys: findingProposals.m
 const ruling = { recordingId, conflictKey: "measure/rear tire size", reason: "Read on the tire.", rightWords: null, initials };
 await handlers["conflict.rule"]({ ...ruling, decision: "look-at-vehicle", side: null });
 await handlers["conflict.rule"]({ ...ruling, decision: "side-stands", side: 1 });
+await handlers["caption.correct"]({ recordingId, caption: 0, words: "Good morning from the forecourt.", initials });
+await handlers["finding.add"]({
+  recordingId,
+  start: 33,
+  end: 36,
+  zone: "rear",
+  component: "body",
+  part: "trunk lid",
+  position: "rear",
+  seen: "a dent",
+  grade: "damaged",
+  note: "",
+  stillAt: 33_000,
+  initials,
+});
 await handlers["zone.split"]({ recordingId, at: 60, initials });
 await handlers["edit.undo"]({ recordingId, initials });
 const detail = await handlers["recording.get"]({ id: recordingId });
