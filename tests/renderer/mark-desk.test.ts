@@ -2,12 +2,10 @@ import { describe, expect, test } from "vitest";
 import { doubtfulStretches } from "../../renderer/mark/doubtful-stretches.ts";
 import { draftOfFinding, faultsOfFinding, findingOfDraft, newFindingDraft, withStart } from "../../renderer/mark/findings/finding-draft.ts";
 import { borderBeside, nearestBorder, nextSpanOfZone, spanAt } from "../../renderer/mark/lap.ts";
-import { outlines } from "../../renderer/mark/plan/outlines.ts";
-import { walkRing } from "../../renderer/mark/plan/walk-ring.ts";
-import { tallySentence, zoneTallies } from "../../renderer/mark/plan/zone-tallies.ts";
+import { tallySentence } from "../../renderer/mark/plan/zone-tallies.ts";
 import { markEnd, markedStretch, markStart, noMarks } from "../../renderer/mark/use-marks.ts";
 import { captionAt } from "../../renderer/player/caption-at.ts";
-import { bodyStyles, type Finding } from "../../shared-types/index.ts";
+import { bodyStyles, type Finding, outlines, walkRing, zoneTallies } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
 const detail = sampleDetail();

@@ -1,16 +1,28 @@
 import { memo, useId, useMemo } from "react";
-import { type RecordingDetail, timeLabel, type ZoneName, zoneLabels } from "../../../shared-types/index.ts";
+import {
+  alongX,
+  bodyBox,
+  bodyPath,
+  centreY,
+  outlines,
+  planSize,
+  type RecordingDetail,
+  timeLabel,
+  walkRing,
+  type ZoneName,
+  type ZoneTally,
+  zoneLabels,
+  zoneTallies,
+} from "../../../shared-types/index.ts";
 import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
 import { keepFocus } from "../../shared/keep-focus.ts";
 import { patternId, ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { nextSpanOfZone, spanAt } from "../lap.ts";
 import { BodyLines, BodyUnder } from "./body-drawing.tsx";
-import { alongX, bodyBox, bodyPath, centreY, outlines, planSize } from "./outlines.ts";
 import "./plan-view.css";
 import { UndersideDrawing } from "./underside-drawing.tsx";
-import { walkRing } from "./walk-ring.ts";
-import { tallySentence, type ZoneTally, zoneTallies } from "./zone-tallies.ts";
+import { tallySentence } from "./zone-tallies.ts";
 
 export interface PlanViewProps {
   readonly detail: RecordingDetail;

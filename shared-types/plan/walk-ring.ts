@@ -1,4 +1,5 @@
-import type { Vehicle, ZoneName } from "../../../shared-types/index.ts";
+import type { Vehicle } from "../recording.ts";
+import type { ZoneName } from "../vocabulary.ts";
 import { planSize } from "./outlines.ts";
 
 /** A piece of the way round the vehicle, where the camera stands to see a zone. */

@@ -1,4 +1,4 @@
-import type { BodyStyle } from "../../../shared-types/index.ts";
+import type { BodyStyle } from "../vocabulary.ts";
 
 /** A body seen from above, nose to the left. Lengths are shares of the whole length, half widths shares of the half width. */
 export interface BodyOutline {
