@@ -24,7 +24,13 @@ async function openDesktop(libraryFile: string | null): Promise<void> {
     const failure = await shell.openPath(folder);
     if (failure) throw new Error(failure);
   };
-  const application = openApplication({ host: { name: "desktop", version, reveal }, libraryFile, log });
+  const chooseFolder = async () => {
+    const [window] = BrowserWindow.getAllWindows();
+    const options = { title: "Choose a folder", properties: ["openDirectory"] } satisfies Electron.OpenDialogOptions;
+    const { canceled, filePaths } = await (window ? dialog.showOpenDialog(window, options) : dialog.showOpenDialog(options));
+    return canceled ? null : (filePaths[0] ?? null);
+  };
+  const application = openApplication({ host: { name: "desktop", version, reveal, chooseFolder }, libraryFile, log });
   const { parts } = application;
   guardSession(session.defaultSession);
   setApplicationMenu();

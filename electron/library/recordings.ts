@@ -81,6 +81,7 @@ export function recordingsTable(database: Database.Database) {
       body_style = @body_style, drive = @drive WHERE id = @id`,
   );
   const setDuration = database.prepare("UPDATE recordings SET duration = ? WHERE id = ?");
+  const setVideo = database.prepare("UPDATE recordings SET video_path = ?, video_name = ?, video_media_type = ? WHERE id = ?");
   const remove = database.prepare("DELETE FROM recordings WHERE id = ?");
   const count = database.prepare("SELECT count(*) FROM recordings").pluck();
 
@@ -151,6 +152,9 @@ export function recordingsTable(database: Database.Database) {
     },
     setDuration: (id: string, seconds: number): void => {
       setDuration.run(seconds, id);
+    },
+    setVideo: (id: string, { path, name, mediaType }: RecordingVideo): void => {
+      setVideo.run(path, name, mediaType, id);
     },
     /** Settles what the columns of a kept sheet mean; the sheet itself stays as it came. */
     setSheetMeanings: (id: string, form: string, meanings: SheetMeanings): void => {

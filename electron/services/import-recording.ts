@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
-import { mkdirSync } from "node:fs";
 import { rm } from "node:fs/promises";
-import { extname, join } from "node:path";
+import { join } from "node:path";
 import type { Input, RecordingSummary, Transcript } from "../../shared-types/index.ts";
 import type { RecordingVideo } from "../library/recordings.ts";
+import type { VideoFingerprint } from "../library/video-fingerprints.ts";
 import { readTranscript } from "../transcripts/read-transcript.ts";
 import { TranscriptError } from "../transcripts/transcript-error.ts";
 import type { Analyst } from "./analyse-recording.ts";
@@ -15,16 +15,24 @@ import { type ReadSheet, readSheetRow, recordedOn, withSheetDescription } from "
 import { findRecording, recordingSummary } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
 import { videoMediaType } from "./video-kinds.ts";
-
-/** The folder beside the library that takes received videos. */
-export const mediaFolder = "media";
+import { fingerprintOf } from "./videos/fingerprint.ts";
+import { placeVideo } from "./videos/take-video.ts";
 
 /**
  * Puts a recording into the library and analyses it. Everything is read and checked before anything is written; a failing analysis
  * leaves the recording in place, with its captions and without proposals.
+ * @param signal stops it; whatever of the recording is in the library by then goes out again.
+ * @param onAdded told the recording's id just before its analysis begins.
+ * @throws Refusal `import-cancelled` when it was stopped.
  */
-export async function importRecording(parts: Parts, analyst: Analyst, input: Input<"recording.import">): Promise<RecordingSummary> {
+export async function importRecording(
+  parts: Parts,
+  analyst: Analyst,
+  input: Omit<Input<"recording.import">, "ticket">,
+  { signal, onAdded }: { readonly signal?: AbortSignal; readonly onAdded?: (id: string) => void } = {},
+): Promise<RecordingSummary> {
   const { library, files } = parts;
+  refuseStopped(signal, input.title);
   const transcriptFile = files.find(input.transcript);
   const videoFile = input.video === null ? null : files.find(input.video);
   const sheetFile = input.stockSheet === null ? null : files.find(input.stockSheet);
@@ -37,23 +45,56 @@ export async function importRecording(parts: Parts, analyst: Analyst, input: Inp
 
   const described = { ...input, ...withSheetDescription(input, sheet?.fields ?? null, sheet?.meanings ?? null) };
   const id = randomUUID();
-  const video = videoFile && mediaType ? await placeVideo(parts, videoFile, id, mediaType) : null;
-  try {
-    library.transaction(() => addRows(parts, { id, input: described, transcriptFile, transcriptBytes, transcript, video, sheet }));
-  } catch (failure) {
+  const fingerprint = videoFile ? await fingerprintOf(videoFile.path) : null;
+  const video = videoFile && mediaType ? await placeVideo(parts, videoFile, mediaType, id) : null;
+  const dropVideo = async () => {
     if (videoFile?.received && video) await rm(join(library.folder, video.path), { force: true });
+  };
+  try {
+    refuseStopped(signal, input.title);
+    library.transaction(() => {
+      // Again: of several imports at once, another may have brought the same words meanwhile.
+      if (!input.again) refuseKnown(parts, transcriptFile.name, transcriptBytes);
+      addRows(parts, { id, input: described, transcriptFile, transcriptBytes, transcript, video, fingerprint, sheet });
+    });
+  } catch (failure) {
+    await dropVideo();
     throw failure;
   }
   files.letGo([input.transcript, input.video, input.stockSheet].filter((offered) => offered !== null));
   parts.events.publish("library.changed", { recordingId: id });
+  onAdded?.(id);
+  await analyseUnlessStopped(parts, analyst, { id, title: input.title, signal });
+  if (signal?.aborted) {
+    library.transaction(() => library.recordings.remove(id));
+    await dropVideo();
+    parts.events.publish("library.changed", { recordingId: null });
+    refuseStopped(signal, input.title);
+  }
+  return recordingSummary(parts, findRecording(parts, id));
+}
+
+/** A failure goes to the log: the recording is in the library, and can be analysed again from there. */
+async function analyseUnlessStopped(
+  parts: Parts,
+  analyst: Analyst,
+  { id, title, signal }: { readonly id: string; readonly title: string; readonly signal: AbortSignal | undefined },
+): Promise<void> {
+  const stop = () => analyst.stop(id);
+  signal?.addEventListener("abort", stop, { once: true });
   try {
     await analyst.analyse(id);
   } catch (failure) {
-    parts.log(
-      `“${input.title}” was imported, and its analysis failed: ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`,
-    );
+    if (signal?.aborted) return;
+    const reason = failure instanceof Error ? (failure.stack ?? failure.message) : String(failure);
+    parts.log(`“${title}” was imported, and its analysis failed: ${reason}`);
+  } finally {
+    signal?.removeEventListener("abort", stop);
   }
-  return recordingSummary(parts, findRecording(parts, id));
+}
+
+function refuseStopped(signal: AbortSignal | undefined, title: string): void {
+  if (signal?.aborted) throw new Refusal("import-cancelled", `The import of “${title}” was cancelled. Nothing of it is in the library.`);
 }
 
 /** The same transcript twice would double every answer of a search; only a person can say that it is wanted. */
@@ -70,15 +111,16 @@ function refuseKnown({ library }: Parts, name: string, bytes: Uint8Array): void 
 
 interface NewRecording {
   readonly id: string;
-  readonly input: Input<"recording.import">;
+  readonly input: Omit<Input<"recording.import">, "ticket">;
   readonly transcriptFile: KnownFile;
   readonly transcriptBytes: Uint8Array;
   readonly transcript: Transcript;
   readonly video: RecordingVideo | null;
+  readonly fingerprint: VideoFingerprint | null;
   readonly sheet: ReadSheet | null;
 }
 
-function addRows(parts: Parts, { id, input, transcriptFile, transcriptBytes, transcript, video, sheet }: NewRecording): void {
+function addRows(parts: Parts, { id, input, transcriptFile, transcriptBytes, transcript, video, fingerprint, sheet }: NewRecording): void {
   const { title, stockNumber, vehicle } = input;
   parts.library.recordings.add(
     {
@@ -99,17 +141,9 @@ function addRows(parts: Parts, { id, input, transcriptFile, transcriptBytes, tra
     },
     transcriptBytes,
   );
+  if (fingerprint) parts.library.videoFingerprints.put(id, fingerprint);
   parts.library.captions.addAll(id, transcript.captions);
   indexRecording(parts, id);
-}
-
-/** A received video moves beside the library; one that was named by its path stays where the person has it. */
-async function placeVideo({ library, files }: Parts, file: KnownFile, recordingId: string, mediaType: string): Promise<RecordingVideo> {
-  if (!file.received) return { path: file.path, name: file.name, mediaType };
-  mkdirSync(join(library.folder, mediaFolder), { recursive: true });
-  const path = join(mediaFolder, `${recordingId}${extname(file.name).toLowerCase()}`);
-  await files.keep(file.id, join(library.folder, path));
-  return { path, name: file.name, mediaType };
 }
 
 function readWords(bytes: Uint8Array, name: string): Transcript {

@@ -14,6 +14,7 @@ import { refreshSearchIndex } from "./index-for-search.ts";
 import { createOfferedFiles } from "./offered-files.ts";
 import type { Parts } from "./parts.ts";
 import { videoPath } from "./recording-detail.ts";
+import { keepFingerprint, keepFingerprints } from "./videos/keep-fingerprints.ts";
 
 export interface ApplicationOptions {
   readonly host: HostSide;
@@ -46,6 +47,7 @@ export function openApplication(options: ApplicationOptions) {
   refreshSearchIndex(parts);
   const analyst = createAnalyst(parts);
   let background: Promise<unknown> = Promise.resolve();
+  let closing = false;
   return {
     parts,
     analyst,
@@ -55,6 +57,10 @@ export function openApplication(options: ApplicationOptions) {
     /** The video behind a recording's media address; undefined where there is none. */
     mediaFile: (recordingId: string) => {
       const video = library.recordings.get(recordingId)?.video;
+      // Somebody looks at it now: what it is known by is kept, should it be moved one day.
+      if (video && !library.videoFingerprints.get(recordingId)) {
+        background = Promise.allSettled([background, keepFingerprint(parts, recordingId)]);
+      }
       return video ? { path: videoPath(library, video), mediaType: video.mediaType } : undefined;
     },
     download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity) =>
@@ -62,9 +68,10 @@ export function openApplication(options: ApplicationOptions) {
     /** The demo for a library that never had one, then whatever another version analysed. Resolves when the demo is in. */
     start: async (demoFolder: string): Promise<void> => {
       await importDemoOnce(parts, analyst, demoFolder);
-      background = analyst.catchUp();
+      background = Promise.allSettled([background, keepFingerprints(parts, () => closing), analyst.catchUp()]);
     },
     close: async (): Promise<void> => {
+      closing = true;
       analyst.close();
       await parts.analysis.close();
       await background;
