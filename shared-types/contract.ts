@@ -20,6 +20,29 @@ const none = z.strictObject({});
 export const OfferedFile = z.strictObject({ id: z.uuid(), name: z.string(), bytes: z.int().nonnegative() });
 export type OfferedFile = z.infer<typeof OfferedFile>;
 
+/** What is in a folder that the person chose in the host's own window. */
+export const OfferedFolder = z.strictObject({
+  /** Its name; null when none was chosen. */
+  folder: z.string().nullable(),
+  /** `folder` of a file: where it lies below the chosen one, with "/", "" for the chosen one itself. */
+  files: z.array(OfferedFile.extend({ folder: z.string() })),
+  /** True where the folder holds more than was looked at. */
+  more: z.boolean(),
+});
+export type OfferedFolder = z.infer<typeof OfferedFolder>;
+
+/** A recording whose video is gone from where it was. */
+export const WantedVideo = z.strictObject({
+  recordingId: RecordingId,
+  title: z.string(),
+  stockNumber: z.string(),
+  /** As the file was called. */
+  videoName: z.string(),
+  /** Length in bytes, and SHA-256 of its first and last mebibyte in lower-case hexadecimal; null where that was never kept. */
+  known: z.strictObject({ bytes: z.int().nonnegative(), fingerprint: z.string() }).nullable(),
+});
+export type WantedVideo = z.infer<typeof WantedVideo>;
+
 export const exportFormats = [
   "chapters-webvtt",
   "chapters-list",
@@ -33,15 +56,31 @@ export const exportFormats = [
   "correction-overlay",
   "correction-text",
   "index-html",
+  "index-pdf",
   "index-csv",
   "index-json",
   "index-schema",
   "record-html",
+  "record-pdf",
   "record-json",
   "record-schema",
 ] as const;
 export const ExportFormat = z.enum(exportFormats);
 export type ExportFormat = z.infer<typeof ExportFormat>;
+
+/** Formats that a browser's engine prints; each from the page of the same name. */
+export const pdfPages = { "index-pdf": "index-html", "record-pdf": "record-html" } as const;
+export type PdfFormat = keyof typeof pdfPages;
+export type TextFormat = Exclude<ExportFormat, PdfFormat>;
+export function isPdfFormat(format: ExportFormat): format is PdfFormat {
+  return Object.hasOwn(pdfPages, format);
+}
+export const textFormats: readonly TextFormat[] = exportFormats.filter((format) => !isPdfFormat(format));
+
+/** Sheets that PDFs are made for: ANSI letter (8.5 by 11 in) and ISO 216 A4 (210 by 297 mm). */
+export const papers = ["letter", "a4"] as const;
+export const Paper = z.enum(papers);
+export type Paper = z.infer<typeof Paper>;
 
 /** How much becomes a chapter: zones; zones with what people found in them; all that and what was claimed. */
 export const chapterGranularities = ["zones", "findings", "everything"] as const;
@@ -99,6 +138,10 @@ export const contract = {
       host: z.enum(["desktop", "browser"]),
       /** The page may ask the host to show an exported file in its folder. */
       revealFiles: z.boolean(),
+      /** Why this host can make no PDF, and what to do; null where it can. */
+      whyNoPdf: z.string().nullable(),
+      /** The host has a window for folders of its own: `folder.choose`. */
+      chooseFolder: z.boolean(),
       libraryFile: z.string(),
       version: z.string(),
     }),
@@ -118,9 +161,19 @@ export const contract = {
       vehicle: Vehicle,
       /** Import although the library has this very transcript; without it that is refused with `transcript-known`. */
       again: z.boolean().optional(),
+      /** By which `import.progress` tells of it and `import.cancel` stops it. */
+      ticket: z.uuid().optional(),
     }),
     RecordingSummary,
   ),
+  /** Stops an import, also one that has not arrived yet; the import's own call is then refused. One that is done stays. */
+  "import.cancel": method(z.strictObject({ ticket: z.uuid() }), none),
+  /** Takes back files that were offered and are not needed after all. */
+  "file.letGo": method(z.strictObject({ files: z.array(z.uuid()).max(10_000) }), none),
+  "folder.choose": method(none, OfferedFolder),
+  "video.wanted": method(none, z.array(WantedVideo)),
+  /** Gives a recording its video again: the same content only, unless `replace`. */
+  "video.take": method(z.strictObject({ recordingId: RecordingId, video: z.uuid(), replace: z.boolean() }), RecordingSummary),
   "recording.describe": method(
     z.strictObject({ id: RecordingId, title: z.string().trim().min(1).max(200), stockNumber: z.string().trim().max(60), vehicle: Vehicle }),
     RecordingSummary,
@@ -238,9 +291,13 @@ export const contract = {
       formats: z.array(ExportFormat).min(1),
       granularity: ChapterGranularity,
       overwrite: z.boolean(),
+      /** Of PDFs; letter where it is left out. */
+      paper: Paper.optional(),
     }),
     z.strictObject({ folder: z.string(), files: z.array(WrittenFile) }),
   ),
+  /** Ends the writing that is under way for this recording, which then leaves nothing; `ended` is false where none is. */
+  "export.cancel": method(z.strictObject({ recordingId: RecordingId }), z.strictObject({ ended: z.boolean() })),
   "export.reveal": method(z.strictObject({ recordingId: RecordingId }), none),
 } as const;
 
@@ -254,7 +311,11 @@ export type Handlers = { [Name in MethodName]: (input: Input<Name>) => Output<Na
 /** What the host tells the page without being asked: pushed over IPC or Server-Sent Events. */
 export const events = {
   "library.changed": z.strictObject({ recordingId: RecordingId.nullable() }),
+  /** Files made of those that were asked for; `format` is the one that is being made now. */
+  "export.progress": z.strictObject({ recordingId: RecordingId, format: ExportFormat, done: z.int(), of: z.int() }),
   "analysis.progress": z.strictObject({ recordingId: RecordingId, pass: z.string(), done: z.int(), of: z.int() }),
+  /** The analysis within an import that came with a ticket. */
+  "import.progress": z.strictObject({ ticket: z.uuid(), pass: z.string(), done: z.int(), of: z.int() }),
 } as const;
 export type EventName = keyof typeof events;
 export type EventPayload<Name extends EventName> = z.output<(typeof events)[Name]>;

@@ -29,7 +29,7 @@ export const SearchHit = z.strictObject({
   hedged: z.boolean(),
   /** True where a ruling took the claim out. */
   overruled: z.boolean(),
-  /** Null for everything that is no claim. */
+  /** Also of a finding that was accepted from a claim which does not stand; null for everything else that is no claim. */
   withheld: Withheld.nullable(),
   /** What was really said, where a ruling says that these words were misheard. */
   rightWords: z.string().nullable(),

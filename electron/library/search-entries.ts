@@ -1,5 +1,6 @@
 import type Database from "better-sqlite3";
 import type { SearchHit, ZoneName } from "../../shared-types/index.ts";
+import { searchVocabulary } from "./search-vocabulary.ts";
 
 export type SearchKind = SearchHit["kind"];
 
@@ -53,6 +54,7 @@ export function searchTable(database: Database.Database) {
      LIMIT @limit`,
   );
   return {
+    vocabulary: searchVocabulary(database),
     /** Puts entries in the place of all former ones of these kinds. `names`: stock number, title and vehicle. */
     replace(recordingId: string, names: string, kinds: readonly SearchKind[], entries: readonly SearchEntry[]): void {
       for (const kind of kinds) remove.run(recordingId, kind);

@@ -1,19 +1,23 @@
 import type { Handlers, Output } from "../../shared-types/index.ts";
 import type { Analyst } from "./analyse-recording.ts";
+import { createCancellableImports } from "./cancellable-imports.ts";
+import { chooseFolder } from "./choose-folder.ts";
 import { correctCaption } from "./correct-caption.ts";
 import { acceptFindings, addFinding, changeFinding, removeFinding } from "./edit-findings.ts";
 import { acceptZones, joinZones, moveBorder, paintZone, removeZone, retitleZone, splitZone } from "./edit-zones.ts";
-import { previewExport, revealExports, writeExports } from "./export-recording.ts";
-import { importRecording } from "./import-recording.ts";
+import { cancelExports, previewExport, revealExports, writeExports } from "./export-recording.ts";
 import { describeRecording, removeRecording, takeMeasuredLength } from "./manage-recordings.ts";
 import { columnsOfRecording, lookAtSheet, mapSheet } from "./map-stock-sheet.ts";
-import type { Parts } from "./parts.ts";
+import type { Parts, PdfPrinter } from "./parts.ts";
+import { publishRecording } from "./publish-recording.ts";
 import { concernsAnalysis, redo, undo } from "./record-edit.ts";
 import { findRecording, listRecordings, recordingDetail } from "./recording-detail.ts";
-import { searchLibrary } from "./search-library.ts";
+import { claimComparison } from "./search-compare.ts";
+import { librarySearch } from "./search-library.ts";
 import { settleConflict } from "./settle-conflict.ts";
 import { keepStill, stillOf } from "./stills/keep-still.ts";
 import { trustCaption } from "./trust-caption.ts";
+import { takeVideo, wantedVideos } from "./videos/take-video.ts";
 
 /** What differs between the hosts. */
 export interface HostSide {
@@ -21,13 +25,27 @@ export interface HostSide {
   readonly version: string;
   /** Shows a folder in the system's own window; null where there is none. */
   readonly reveal: ((folder: string) => Promise<void>) | null;
+  /** How pages become PDFs here; left out where they cannot. */
+  readonly pdf?: PdfPrinter;
+  /** Asks for a folder in the system's own window; null when the person chose none. Absent where there is no such window. */
+  readonly chooseFolder?: () => Promise<string | null>;
 }
 
 /** One function for each method of the contract. */
 export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): Handlers {
   const { library } = parts;
+  const searchLibrary = librarySearch();
+  const compareClaims = claimComparison();
+  const imports = createCancellableImports(parts, analyst);
   return {
-    "host.abilities": () => ({ host: host.name, revealFiles: host.reveal !== null, libraryFile: library.file, version: host.version }),
+    "host.abilities": () => ({
+      host: host.name,
+      revealFiles: host.reveal !== null,
+      whyNoPdf: parts.pdf.whyNot(),
+      chooseFolder: host.chooseFolder !== undefined,
+      libraryFile: library.file,
+      version: host.version,
+    }),
     "settings.get": () => ({ initials: library.settings.get("initials") ?? "" }),
     "settings.set": ({ initials }) => {
       library.transaction(() => library.settings.put("initials", initials));
@@ -35,7 +53,15 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): 
     },
     "recording.list": () => listRecordings(parts),
     "recording.get": ({ id }) => recordingDetail(parts, id),
-    "recording.import": (input) => importRecording(parts, analyst, input),
+    "recording.import": imports.run,
+    "import.cancel": imports.cancel,
+    "file.letGo": (input) => {
+      parts.files.letGo(input.files);
+      return {};
+    },
+    "folder.choose": () => chooseFolder(parts, host.chooseFolder),
+    "video.wanted": () => wantedVideos(parts),
+    "video.take": (input) => takeVideo(parts, input),
     "recording.describe": (input) => describeRecording(parts, input),
     "recording.remove": (input) => removeRecording(parts, analyst, input),
     "recording.analyse": ({ id }) => analyst.analyse(id),
@@ -71,9 +97,12 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): 
       const detail = redo(parts, recordingId, initials);
       return again ? analyst.analyseAnew(recordingId) : detail;
     },
+    "recording.publish": (input) => publishRecording(parts, input),
     "search.find": (input) => searchLibrary(parts, input),
+    "search.compare": (input) => compareClaims(parts, input),
     "export.preview": (input) => previewExport(parts, input),
     "export.write": (input) => writeExports(parts, input),
+    "export.cancel": (input) => cancelExports(parts, input),
     "export.reveal": (input) => revealExports(parts, input, host.reveal),
   };
 }

@@ -1,71 +1,64 @@
-import {
-  type Claim,
-  type Input,
-  inMarkedZones,
-  type LapSpan,
-  misheardClaims,
-  type Output,
-  overruledClaims,
-  type SearchHit,
-  timeLabel,
-  type Withholding,
-  zoneAt,
-  zoneLabels,
-} from "../../shared-types/index.ts";
+import { type Claim, type Input, type Output, type SearchHit, timeLabel, zoneAt, zoneLabels } from "../../shared-types/index.ts";
 import type { FoundEntry } from "../library/search-entries.ts";
-import { claimFact } from "./index-for-search.ts";
 import type { Parts } from "./parts.ts";
-import { findRecording, recordingLap, storedAnalysis } from "./recording-detail.ts";
-import { matchesFor } from "./search-query.ts";
+import { type Broadness, matchFor } from "./search-query.ts";
+import { keptSpelling } from "./search-spelling.ts";
+import { type Background, claimAnswer, findingWithholding, keptBackgrounds, lowerFirst, withholding } from "./search-standing.ts";
 
-/** What a hit's recording says about it beyond the index: read once for each recording that is among the hits. */
-interface Background {
-  readonly lap: readonly LapSpan[];
-  readonly claims: ReadonlyMap<string, Claim>;
-  readonly overruled: ReadonlySet<string>;
-  /** The words that were really said, by claim. */
-  readonly rightWords: ReadonlyMap<string, string>;
-  /** What the stock sheet says instead, by claim. */
-  readonly denied: ReadonlyMap<string, string>;
-  /** Claims that rest on an unsure repair. */
-  readonly unsure: ReadonlySet<string>;
+interface Found {
+  readonly entry: FoundEntry;
+  readonly readAs: string | null;
 }
 
-/** Places for a caller's question, the zone first, then claims and findings, then captions. */
-export function searchLibrary(parts: Parts, { query, limit }: Input<"search.find">): Output<"search.find"> {
-  const backgrounds = new Map<string, Background>();
-  const backgroundOf = (recordingId: string): Background => {
-    const known = backgrounds.get(recordingId) ?? background(parts, recordingId);
-    backgrounds.set(recordingId, known);
-    return known;
+/** Answers a caller's questions; what it reads for one it keeps for the next, until the library is written to. */
+export function librarySearch() {
+  const backgroundsOf = keptBackgrounds();
+  const spellingOf = keptSpelling();
+
+  /** Places for a caller's question, the zone first, then claims and findings, then captions. */
+  return (parts: Parts, { query, limit }: Input<"search.find">): Output<"search.find"> => {
+    const backgroundOf = backgroundsOf(parts);
+    const { search } = parts.library;
+    const find = (words: string, broadness: Broadness, readAs: string | null): Found[] => {
+      const match = matchFor(words, broadness);
+      // Captions that only repeat a claim are left out below, so a few more are asked for.
+      const entries = match === null ? [] : search.find(match, limit * 3);
+      return withoutRepeats(entries, backgroundOf).map((entry) => ({ entry, readAs }));
+    };
+    const readings = spellingOf(search).readings(query);
+    const forgiven = (broadness: Broadness): Found[] => firstOf(readings, (reading) => find(reading, broadness, reading));
+    // What was found as typed comes first; a near word stands behind it, never in its place.
+    const whole = distinct([...find(query, "everything", null), ...forgiven("everything")]);
+    const found = whole.length > 0 ? whole : firstOf([() => find(query, "something", null), () => forgiven("something")], (look) => look());
+    return found.slice(0, limit).map(({ entry, readAs }) => hit(entry, readAs, backgroundOf));
   };
-  for (const match of matchesFor(query)) {
-    // Captions that only repeat a claim are left out below, so a few more are asked for.
-    const found = withoutRepeats(parts.library.search.find(match, limit * 3), backgroundOf).slice(0, limit);
-    if (found.length > 0) return found.map((entry) => hit(entry, backgroundOf(entry.recordingId)));
+}
+
+/** The first that gives anything. */
+function firstOf<Way>(ways: readonly Way[], look: (way: Way) => Found[]): Found[] {
+  for (const way of ways) {
+    const found = look(way);
+    if (found.length > 0) return found;
   }
   return [];
 }
 
-function background({ library }: Parts, recordingId: string): Background {
-  const row = findRecording({ library }, recordingId);
-  const { claims, conflicts, repairs, denials } = storedAnalysis(library, recordingId);
-  const unsure = new Set(repairs.filter(({ sure }) => !sure).map(({ id }) => id));
-  const rulings = library.rulings.of(recordingId);
-  return {
-    lap: recordingLap(library, row),
-    claims: new Map(inMarkedZones(claims, library.zoneSpans.of(recordingId)).map((claim) => [claim.id, claim])),
-    overruled: overruledClaims(conflicts, rulings),
-    rightWords: misheardClaims(conflicts, rulings),
-    denied: new Map(denials.flatMap((denial) => denial.claims.map((claim) => [claim, denial.sheetValue] as const))),
-    unsure: new Set(claims.filter((claim) => claim.repairs.some((id) => unsure.has(id))).map(({ id }) => id)),
-  };
+function distinct(found: readonly Found[]): Found[] {
+  const shown = new Set<string>();
+  return found.filter(({ entry: { recordingId, kind, reference, start } }) => {
+    const place = `${recordingId} ${kind} ${reference} ${start}`;
+    if (shown.has(place)) return false;
+    shown.add(place);
+    return true;
+  });
 }
 
 function withoutRepeats(found: readonly FoundEntry[], backgroundOf: (recordingId: string) => Background): FoundEntry[] {
+  // Only where both are among what was found does a caption repeat a claim.
+  const quoting = new Set(found.flatMap(({ kind, recordingId }) => (kind === "caption" ? [recordingId] : [])));
   const claimed = new Set(
     found.flatMap(({ kind, recordingId, reference }) =>
-      kind === "claim"
+      kind === "claim" && quoting.has(recordingId)
         ? (backgroundOf(recordingId).claims.get(reference)?.captions ?? []).map((caption) => `${recordingId} ${caption}`)
         : [],
     ),
@@ -80,10 +73,13 @@ function withoutRepeats(found: readonly FoundEntry[], backgroundOf: (recordingId
   });
 }
 
-function hit(entry: FoundEntry, known: Background): SearchHit {
+function hit(entry: FoundEntry, readAs: string | null, backgroundOf: (recordingId: string) => Background): SearchHit {
   const { recordingId, recordingTitle, stockNumber, kind, start, end, said, disputed } = entry;
-  const claim = kind === "claim" ? known.claims.get(entry.reference) : undefined;
-  const withheld = claim ? withholding(claim, disputed, known) : null;
+  // A zone is told by the index alone.
+  const known = kind === "zone" ? null : backgroundOf(recordingId);
+  const claim = kind === "claim" ? known?.claims.get(entry.reference) : undefined;
+  const basis = claim ?? (kind === "finding" ? known?.findingClaims.get(entry.reference) : undefined);
+  const withheld = known ? (claim ? withholding(claim, known) : findingWithholding(entry.reference, known)) : null;
   return {
     recordingId,
     recordingTitle,
@@ -91,27 +87,17 @@ function hit(entry: FoundEntry, known: Background): SearchHit {
     kind,
     start,
     end,
-    zone: claim?.zone ?? (kind === "caption" ? zoneAt(known.lap, start) : entry.zone),
+    zone: claim?.zone ?? (kind === "caption" && known ? zoneAt(known.lap, start) : entry.zone),
     text: said,
-    disputed,
+    disputed: disputed || withheld?.reason === "disputed",
+    conflictKey: (basis && known?.conflictKeys.get(basis.id)) ?? null,
     hedged: claim?.stance === "hedged",
-    overruled: claim !== undefined && known.overruled.has(claim.id),
+    overruled: basis !== undefined && known?.overruled.has(basis.id) === true,
     withheld,
-    rightWords: rightWordsAt(entry, claim, known),
-    answer: withheld ? null : answer(entry, claim),
+    rightWords: known ? rightWordsAt(entry, claim, known) : null,
+    answer: withheld ? null : claim && known ? claimAnswer(claim, known) : placeAnswer(entry),
+    readAs,
   };
-}
-
-/** A claim is a warranty once it is repeated, so it is withheld wherever a caller could be told something that does not hold. */
-function withholding(claim: Claim, disputed: boolean, { overruled, denied, unsure }: Background): SearchHit["withheld"] {
-  const why = (reason: Withholding, detail: string | null = null) => ({ reason, detail });
-  const sheetValue = denied.get(claim.id);
-  if (disputed) return why("disputed");
-  if (overruled.has(claim.id)) return why("overruled");
-  if (sheetValue !== undefined) return why("sheet-denies", sheetValue);
-  if (unsure.has(claim.id)) return why("unsure-repair");
-  if (claim.time === "former") return why("former");
-  return claim.stance === "stated" ? null : why(claim.stance);
 }
 
 /** A caption that is shown in the place of its claims carries what was really said there too. */
@@ -122,18 +108,9 @@ function rightWordsAt({ kind, reference }: FoundEntry, claim: Claim | undefined,
   return misheard === undefined ? null : (rightWords.get(misheard) ?? null);
 }
 
-function answer(entry: FoundEntry, claim: Claim | undefined): string | null {
-  const stock = entry.stockNumber ? `Stock ${entry.stockNumber}` : entry.recordingTitle;
-  const time = timeLabel(entry.start);
-  if (entry.kind === "zone") return `${stock}: ${zoneLabels[entry.zone].toLowerCase()} from ${time} to ${timeLabel(entry.end)}.`;
-  if (entry.kind === "finding") return `${stock}: ${lowerFirst(entry.said)}, seen at ${time}.`;
-  if (!claim) return null;
-  // A condition is told in the speaker's own words: "good" alone would promise more.
-  const words = claim.attribute === "condition" ? `: “${claim.quote}”` : "";
-  return `${stock}: ${lowerFirst(claimFact(claim))}${words}, said at ${time}.`;
-}
-
-/** "Rear tire" becomes "rear tire", "VIN" stays. */
-function lowerFirst(text: string): string {
-  return /^\p{Lu}\p{Lu}/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
+/** What a zone or a finding is told as; a caption alone is never told, it is played. */
+function placeAnswer({ kind, zone, start, end, said, stockNumber, recordingTitle }: FoundEntry): string | null {
+  const named = stockNumber ? `Stock ${stockNumber}` : recordingTitle;
+  if (kind === "zone") return `${named}: ${zoneLabels[zone].toLowerCase()} from ${timeLabel(start)} to ${timeLabel(end)}.`;
+  return kind === "finding" ? `${named}: ${lowerFirst(said)}, seen at ${timeLabel(start)}.` : null;
 }

@@ -1,7 +1,7 @@
 import { questionWords, sameThings, wordsOf } from "./search-words.ts";
 
 /** Spoken and written words of one thing, each as a row of words. */
-type Choice = readonly (readonly string[])[];
+export type Choice = readonly (readonly string[])[];
 
 const rows: readonly Choice[] = sameThings.map(({ words }) => words.map((phrase) => wordsOf(phrase)));
 
@@ -60,11 +60,19 @@ export function singulars(word: string): string[] {
   return cut;
 }
 
+/** Whether all that was asked must be found, or some of it. */
+export type Broadness = "everything" | "something";
+
+/** An FTS5 query for a question; null where there is nothing to ask, or where "something" is no broader than "everything". */
+export function matchFor(query: string, broadness: Broadness): string | null {
+  const choices = choicesOf(query).map(choiceMatch);
+  if (broadness === "everything") return choices.length > 0 ? choices.join(" AND ") : null;
+  return choices.length > 1 ? choices.join(" OR ") : null;
+}
+
 /** FTS5 queries for a question, the strictest first: everything asked, then as much of it as can be found. Empty for an empty question. */
 export function matchesFor(query: string): string[] {
-  const choices = choicesOf(query).map(choiceMatch);
-  if (choices.length === 0) return [];
-  return choices.length === 1 ? choices : [choices.join(" AND "), choices.join(" OR ")];
+  return (["everything", "something"] as const).flatMap((broadness) => matchFor(query, broadness) ?? []);
 }
 
 function choiceMatch(choice: Choice): string {

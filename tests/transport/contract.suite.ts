@@ -81,6 +81,29 @@ const cases = {
       "file-not-offered",
     ],
   },
+  "import.cancel": {
+    // A cancellation may arrive before its import: the import that comes after it is refused.
+    good: () => ({ ticket: unknownId }),
+    expectation: (value) => expect(value).toEqual({}),
+    refused: null,
+  },
+  "file.letGo": {
+    good: async ({ host }) => ({ files: [(await host.offer("walk.txt", "words")).id, unknownId] }),
+    expectation: (value) => expect(value).toEqual({}),
+    refused: null,
+  },
+  "folder.choose": {
+    // This host has no window for it: its refusal is its good answer.
+    good: () => undefined,
+    expectation: () => {},
+    refused: [() => ({}), "folder-choice-impossible"],
+  },
+  "video.wanted": { good: () => ({}), expectation: (value) => expect(value).toEqual([]), refused: null },
+  "video.take": {
+    good: async ({ host, id }) => ({ recordingId: id, video: (await host.offer("walk.mp4", smallVideo)).id, replace: false }),
+    expectation: (value: Output<"video.take">) => expect(value).toMatchObject({ hasVideo: true, videoFound: true }),
+    refused: [({ id }) => ({ recordingId: id, video: unknownId, replace: true }), "file-not-offered"],
+  },
   "recording.describe": {
     good: ({ id }) => ({ id, title: "Renamed", stockNumber: "N-1", vehicle: sampleVehicle }),
     expectation: (value: Output<"recording.describe">) => expect(value).toMatchObject({ title: "Renamed", stockNumber: "N-1" }),
@@ -276,6 +299,22 @@ const cases = {
       }),
     refused: null,
   },
+  "search.compare": {
+    good: ({ id }) => ({ query: "axle ratio", recordingIds: [id] }),
+    expectation: (value: Output<"search.compare">) => {
+      expect(value.vehicles.map(({ stockNumber }) => stockNumber)).toEqual(["FK-1971"]);
+      expect(value.subjects).toMatchObject([{ subject: "final drive ratio", said: [[{ start: 70, value: "4.11:1", withheld: null }]] }]);
+    },
+    refused: [() => ({ query: "axle ratio", recordingIds: [unknownId] }), "recording-unknown"],
+  },
+  "recording.publish": {
+    good: ({ id, detail }) => ({ recordingId: id, openConflictKeys: detail.openConflictKeys, initials }),
+    expectation: (value: RecordingDetail) => {
+      expect(value.publications).toMatchObject([{ initials, openConflicts: 1 }]);
+      expect(value.summary.published).toEqual(value.publications[0]);
+    },
+    refused: [({ id }) => ({ recordingId: id, openConflictKeys: [], initials }), "open-conflicts-changed"],
+  },
   "export.preview": {
     good: ({ id }) => ({ recordingId: id, format: "chapters-webvtt", granularity: "zones" }),
     expectation: (value: Output<"export.preview">) => expect(value.text).toMatch(/^WEBVTT/),
@@ -296,6 +335,9 @@ const cases = {
     refused: [({ id }) => ({ recordingId: id }), "reveal-impossible"],
   },
 } satisfies Record<MethodName, MethodCase>;
+
+/** What an MP4 file begins with: a box of type "ftyp" (ISO/IEC 14496-12). */
+const smallVideo = "\0\0\0\x18ftypisom\0\0\0\0isommp42";
 
 /** The smallest picture there is: one transparent pixel. */
 const onePixelPng = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==";
