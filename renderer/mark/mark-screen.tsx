@@ -1,5 +1,5 @@
 import { Tabs } from "@base-ui/react/tabs";
-import { useEffect, useState } from "react";
+import { useCallback, useEffect, useState } from "react";
 import type { RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Picture } from "../player/picture.tsx";
@@ -18,7 +18,7 @@ import { markActionOf } from "./shortcuts.ts";
 import { SpanBar } from "./spans/span-bar.tsx";
 import { SpansPane } from "./spans/spans-pane.tsx";
 import { LapStrip } from "./strip/lap-strip.tsx";
-import { useMarkActions } from "./use-mark-actions.ts";
+import { type CaptionsAsk, type Pane, useMarkActions } from "./use-mark-actions.ts";
 import { useMarks } from "./use-marks.ts";
 
 export interface MarkScreenProps {
@@ -27,8 +27,6 @@ export interface MarkScreenProps {
   /** Seconds to start at. */
   readonly startAt: number | null;
 }
-
-type Pane = "captions" | "findings" | "zones";
 
 /** The editor's desk. */
 export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
@@ -42,7 +40,31 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
     setPane("findings");
     setEditing(id);
   };
-  const desk = useMarkActions({ detail, edit, clock, keeper, onNewFinding: () => openFinding("new") });
+  const [ask, setAsk] = useState<CaptionsAsk | null>(null);
+  const [searched, setSearched] = useState("");
+  /** The row of the findings list that a key sent the keyboard to. */
+  const [findingRow, setFindingRow] = useState<string | null>(null);
+  const answered = useCallback(() => setAsk(null), []);
+  const desk = useMarkActions({
+    detail,
+    edit,
+    clock,
+    keeper,
+    onNewFinding: () => openFinding("new"),
+    onNextProposal: () => {
+      const proposals = detail.findingProposals.toSorted((a, b) => a.start - b.start);
+      const next = proposals.find(({ start }) => start > clock.read().time + 0.05) ?? proposals[0];
+      setPane("findings");
+      if (!next) return;
+      clock.seek(next.start);
+      setFindingRow(next.key);
+    },
+    onPane: setPane,
+    onCaptions: (asked) => {
+      setPane("captions");
+      setAsk(asked);
+    },
+  });
   useShortcuts((key) => {
     const action = markActionOf(key);
     if (!action) return false;
@@ -70,20 +92,39 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
         <Tabs.Root className="panes" value={pane} onValueChange={(next: Pane) => setPane(next)}>
           <Tabs.List className="pane-tabs" aria-label="Lists">
             <Tabs.Tab value="captions" className="pane-tab">
-              Captions
+              Captions <TabKey>1</TabKey>
             </Tabs.Tab>
             <Tabs.Tab value="findings" className="pane-tab">
-              Findings <Waiting count={detail.findingProposals.length} />
+              Findings <Waiting count={detail.findingProposals.length} /> <TabKey>2</TabKey>
             </Tabs.Tab>
             <Tabs.Tab value="zones" className="pane-tab">
-              Zones <Waiting count={waiting} />
+              Zones <Waiting count={waiting} /> <TabKey>3</TabKey>
             </Tabs.Tab>
           </Tabs.List>
           <Tabs.Panel value="captions" className="pane">
-            <CaptionsPane detail={detail} clock={clock} />
+            <CaptionsPane
+              detail={detail}
+              clock={clock}
+              edit={edit}
+              ask={ask}
+              onAnswered={answered}
+              words={searched}
+              onWords={setSearched}
+            />
           </Tabs.Panel>
           <Tabs.Panel value="findings" className="pane">
-            <FindingsPane detail={detail} clock={clock} edit={edit} keeper={keeper} desk={desk} editing={editing} onEdit={setEditing} />
+            <FindingsPane
+              detail={detail}
+              clock={clock}
+              noPicture={picture.noPicture}
+              edit={edit}
+              keeper={keeper}
+              desk={desk}
+              editing={editing}
+              onEdit={setEditing}
+              focusRow={findingRow}
+              onFocusRow={setFindingRow}
+            />
           </Tabs.Panel>
           <Tabs.Panel value="zones" className="pane">
             <SpansPane detail={detail} clock={clock} desk={desk} keeper={keeper} />
@@ -108,6 +149,12 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
       <MarkDialogs desk={desk} />
     </main>
   );
+}
+
+/** The key that shows a list, on its tab. */
+function TabKey({ children }: { readonly children: string }) {
+  // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a key's cap takes no focus; the sheet tells the keys
+  return <kbd aria-hidden="true">{children}</kbd>;
 }
 
 /** How many proposals wait behind a tab. */

@@ -1,8 +1,8 @@
-import { gradeLabels, grades } from "../../shared-types/index.ts";
+import { gradeLabels, gradeShapes, grades, zoneLabels, zoneNames } from "../../shared-types/index.ts";
 import "../shared/marked-caption.css";
 import { SheetSign } from "../shared/shortcut-sheet.tsx";
 import "./findings/findings.css";
-import { gradeShapes } from "./strip/finding-marks.tsx";
+import { zoneSigns } from "./strip/zone-signs.ts";
 
 /** What the captions' and the strip's signs mean. */
 export function MarkSigns() {
@@ -29,6 +29,9 @@ export function MarkSigns() {
         <svg width="40" height="16" viewBox="0 0 40 16" aria-hidden="true" className="sign-arc">
           <path d="M4 14C8 -2 32 -2 36 14" />
         </svg>
+      </SheetSign>
+      <SheetSign words={zoneNames.map((zone) => `${zoneSigns[zone]} ${zoneLabels[zone].toLowerCase()}`).join(", ")}>
+        <span className="small">{zoneSigns.underside}</span>
       </SheetSign>
       <SheetSign words="findings and open conflicts of a zone">
         ◆ <span className="sign-conflict">▼</span>

@@ -1,6 +1,9 @@
 /** What a key does at the Mark desk. */
 export type MarkAction =
   | "play"
+  | "shuttle-back"
+  | "halt"
+  | "shuttle-on"
   | "frame-back"
   | "frame-on"
   | "second-back"
@@ -9,6 +12,9 @@ export type MarkAction =
   | "five-on"
   | "slower"
   | "faster"
+  | "louder"
+  | "quieter"
+  | "mute"
   | "border-before"
   | "border-after"
   | "mark-start"
@@ -16,12 +22,21 @@ export type MarkAction =
   | "clear-marks"
   | "zone"
   | "finding"
+  | "next-proposal"
   | "accept"
   | "accept-stretch"
   | "split"
   | "join"
   | "retitle"
   | "remove"
+  | "captions"
+  | "findings"
+  | "zones"
+  | "correct"
+  | "original"
+  | "search"
+  | "hit-after"
+  | "hit-before"
   | "undo"
   | "redo"
   | "sheet";
@@ -43,6 +58,9 @@ export const markShortcuts = [
     name: "Play and move",
     shortcuts: [
       { action: "play", key: "Space", words: "play or pause" },
+      { action: "shuttle-back", key: "J", words: "run backwards; again for faster" },
+      { action: "halt", key: "K", words: "stand still, and back to the usual rate" },
+      { action: "shuttle-on", key: "L", words: "run forwards; again for faster" },
       { action: "frame-back", key: ",", words: "one frame back" },
       { action: "frame-on", key: ".", words: "one frame on" },
       { action: "second-back", key: "ArrowLeft", words: "one second back" },
@@ -53,6 +71,9 @@ export const markShortcuts = [
       { action: "border-after", key: "ArrowDown", words: "to the border after" },
       { action: "slower", key: "[", words: "slower" },
       { action: "faster", key: "]", words: "faster" },
+      { action: "louder", key: "Shift+ArrowUp", words: "louder" },
+      { action: "quieter", key: "Shift+ArrowDown", words: "quieter" },
+      { action: "mute", key: "M", words: "sound off and on" },
     ],
   },
   {
@@ -62,7 +83,8 @@ export const markShortcuts = [
       { action: "mark-end", key: "O", words: "mark out at the playhead" },
       { action: "clear-marks", key: "X", words: "clear the marks" },
       { action: "zone", key: "Z", words: "set the zone of the marked stretch, or of this span" },
-      { action: "finding", key: "F", words: "new finding" },
+      { action: "finding", key: "F", words: "new finding; in its form, Alt S takes a still at the playhead" },
+      { action: "next-proposal", key: "N", words: "to the next proposed finding; Enter accepts it and goes to the one after" },
     ],
   },
   {
@@ -71,9 +93,22 @@ export const markShortcuts = [
       { action: "accept", key: "A", words: "accept this proposed span" },
       { action: "accept-stretch", key: "Shift+A", words: "accept what is proposed in the marked stretch" },
       { action: "split", key: "S", words: "split at the playhead" },
-      { action: "join", key: "J", words: "join at the nearest border" },
+      { action: "join", key: "Shift+S", words: "join at the nearest border" },
       { action: "retitle", key: "T", words: "retitle this span" },
       { action: "remove", key: "Delete", words: "remove this span; the proposal shows again" },
+    ],
+  },
+  {
+    name: "Lists",
+    shortcuts: [
+      { action: "captions", key: "1", words: "captions" },
+      { action: "findings", key: "2", words: "findings" },
+      { action: "zones", key: "3", words: "zones" },
+      { action: "correct", key: "E", words: "correct the words of the caption at the playhead; Enter keeps, Esc drops" },
+      { action: "original", key: "W", words: "show or hide the words it came with" },
+      { action: "search", key: "/", words: "search the captions; Enter and Shift Enter go through the hits" },
+      { action: "hit-after", key: "G", words: "to the next hit" },
+      { action: "hit-before", key: "Shift+G", words: "to the hit before" },
     ],
   },
   {
@@ -101,6 +136,7 @@ export const stripShortcuts = {
     { key: "=", words: "strip closer" },
     { key: "-", words: "strip wider" },
     { key: "0", words: "whole recording" },
+    { key: "C", words: "to the next conflict, Shift C to the one before; Enter opens it at Check, Esc leaves it" },
     { key: "B", words: "take the border at the playhead; then ← → nudges it, Shift for a second" },
   ],
 } as const;

@@ -27,10 +27,21 @@ export interface MarkActionsInput {
   readonly clock: Clock;
   readonly keeper: MarkKeeper;
   readonly onNewFinding: () => void;
+  readonly onNextProposal: () => void;
+  readonly onPane: (pane: Pane) => void;
+  /** Something asked of the captions pane, which is shown for it. */
+  readonly onCaptions: (ask: CaptionsAsk) => void;
 }
 
+/** The lists beside the film. */
+export type Pane = "captions" | "findings" | "zones";
+export type CaptionsAsk = "correct" | "original" | "search" | "hit-after" | "hit-before";
+
+/** One key press of louder or quieter. */
+const volumeStep = 0.1;
+
 /** Everything the Mark desk can do, by name; keys, buttons and lists all come through here. */
-export function useMarkActions({ detail, edit, clock, keeper, onNewFinding }: MarkActionsInput) {
+export function useMarkActions({ detail, edit, clock, keeper, onNewFinding, onNextProposal, onPane, onCaptions }: MarkActionsInput) {
   const [dialog, setDialog] = useState<MarkDialog | null>(null);
   const now = () => clock.read().time;
   const here = () => spanAt(detail.lap, now());
@@ -70,6 +81,9 @@ export function useMarkActions({ detail, edit, clock, keeper, onNewFinding }: Ma
 
   const actions = {
     play: () => clock.toggle(),
+    "shuttle-back": () => clock.shuttle(-1),
+    halt: () => clock.halt(),
+    "shuttle-on": () => clock.shuttle(1),
     "frame-back": () => clock.step(-1),
     "frame-on": () => clock.step(1),
     "second-back": () => clock.seek(now() - 1),
@@ -78,6 +92,9 @@ export function useMarkActions({ detail, edit, clock, keeper, onNewFinding }: Ma
     "five-on": () => clock.seek(now() + 5),
     slower: () => clock.shiftRate(-1),
     faster: () => clock.shiftRate(1),
+    louder: () => clock.setVolume(clock.read().volume + volumeStep),
+    quieter: () => clock.setVolume(clock.read().volume - volumeStep),
+    mute: () => clock.toggleMuted(),
     "border-before": () => clock.seek(borderBeside(detail.lap, now(), -1)),
     "border-after": () => clock.seek(borderBeside(detail.lap, now(), 1)),
     "mark-start": () => keeper.setStart(now()),
@@ -85,6 +102,15 @@ export function useMarkActions({ detail, edit, clock, keeper, onNewFinding }: Ma
     "clear-marks": () => keeper.clear(),
     zone: askZone,
     finding: onNewFinding,
+    "next-proposal": onNextProposal,
+    captions: () => onPane("captions"),
+    findings: () => onPane("findings"),
+    zones: () => onPane("zones"),
+    correct: () => onCaptions("correct"),
+    original: () => onCaptions("original"),
+    search: () => onCaptions("search"),
+    "hit-after": () => onCaptions("hit-after"),
+    "hit-before": () => onCaptions("hit-before"),
     accept: () => {
       const span = here();
       if (span && span.zoneSpanId === null) void acceptZones(span.start, span.end);

@@ -6,6 +6,11 @@ export interface ClockReading {
   readonly duration: number;
   readonly playing: boolean;
   readonly rate: number;
+  /** Seconds of the recording in a second while it runs backwards; 0 while it does not. */
+  readonly backward: number;
+  /** 0 to 1. */
+  readonly volume: number;
+  readonly muted: boolean;
   /** Why nothing can be played, in words for the person. */
   readonly fault: string | null;
 }
@@ -17,6 +22,9 @@ export interface Stretch {
 }
 
 export const rates = [0.25, 0.5, 0.75, 1, 1.25, 1.5, 2, 3] as const;
+
+/** How fast the shuttle goes back, notch by notch, in seconds of the recording in a second. */
+export const backwardSpeeds = [1, 2, 4, 8] as const;
 
 /** Second of lead before a stretch, so that the ear is there when the words come. */
 export const leadSeconds = 1;
@@ -30,11 +38,12 @@ export abstract class Clock {
   private reading: ClockReading;
   private stretches: Stretch[] = [];
   private heardOut: (() => void) | null = null;
+  private backFrame = 0;
   /** Length of one step, in seconds: a frame as soon as a playing video has shown how long its frames are, until then a 25th. */
   protected frameSeconds = 1 / 25;
 
   constructor(duration: number) {
-    this.reading = { time: 0, duration, playing: false, rate: 1, fault: null };
+    this.reading = { time: 0, duration, playing: false, rate: 1, backward: 0, volume: 1, muted: false, fault: null };
   }
 
   readonly read = (): ClockReading => this.reading;
@@ -47,6 +56,12 @@ export abstract class Clock {
   protected abstract stopPlaying(): void;
   protected abstract moveTo(seconds: number): void;
   protected abstract applyRate(rate: number): void;
+  /** For a clock that can be heard. */
+  protected applyVolume(_volume: number, _muted: boolean): void {}
+  /** False while the mechanism is still on its way to a moment it was sent to. */
+  protected arrived(): boolean {
+    return true;
+  }
   abstract dispose(): void;
 
   play(): void {
@@ -58,7 +73,7 @@ export abstract class Clock {
     this.stopPlaying();
   }
   toggle(): void {
-    if (this.reading.playing) this.pause();
+    if (this.reading.playing || this.reading.backward > 0) this.pause();
     else this.play();
   }
   seek(seconds: number): void {
@@ -79,6 +94,34 @@ export abstract class Clock {
     const next = rates[Math.min(rates.length - 1, Math.max(0, (at < 0 ? rates.length - 1 : at) + notches))];
     if (next !== undefined) this.setRate(next);
   }
+  /** The shuttle: forwards plays, and plays faster at each further notch; backwards likewise. */
+  shuttle(direction: 1 | -1): void {
+    const { playing, backward } = this.reading;
+    if (direction === 1) {
+      if (playing) this.shiftRate(1);
+      else this.play();
+      return;
+    }
+    const faster = backwardSpeeds.find((speed) => speed > backward) ?? backward;
+    this.pause();
+    this.runBackwards(faster);
+  }
+  /** Lets go of the shuttle: stands still, and plays at its own rate next time. */
+  halt(): void {
+    this.pause();
+    this.setRate(1);
+  }
+  /** @param volume 0 to 1; sound that was off comes back. */
+  setVolume(volume: number): void {
+    const held = Math.round(Math.min(1, Math.max(0, volume)) * 100) / 100;
+    this.applyVolume(held, false);
+    this.note({ volume: held, muted: false });
+  }
+  toggleMuted(): void {
+    const { volume, muted } = this.reading;
+    this.applyVolume(volume, !muted);
+    this.note({ muted: !muted });
+  }
   /**
    * Plays each stretch with a second of lead and stops after the last; anything else the person does ends it.
    * @param heardOut called once the last stretch has been heard to its end, and only then.
@@ -86,6 +129,7 @@ export abstract class Clock {
   hear(stretches: readonly Stretch[], heardOut: (() => void) | null = null): void {
     const [first, ...rest] = stretches;
     if (!first) return;
+    this.forgetStretches();
     this.stretches = [first, ...rest];
     this.heardOut = heardOut;
     this.moveTo(this.within(first.start - leadSeconds));
@@ -112,7 +156,27 @@ export abstract class Clock {
     }
     for (const listener of this.listeners) listener();
   }
+  private runBackwards(speed: number): void {
+    let at = this.reading.time;
+    let before = performance.now();
+    this.note({ backward: speed });
+    const back = (now: number): void => {
+      at = Math.max(0, at - ((now - before) / 1000) * speed);
+      before = now;
+      // A video shows nothing while it seeks; it is sent on when it has come where it was sent.
+      if (this.arrived()) this.moveTo(at);
+      if (at <= 0) {
+        this.moveTo(0);
+        this.note({ backward: 0 });
+      } else this.backFrame = requestAnimationFrame(back);
+    };
+    this.backFrame = requestAnimationFrame(back);
+  }
   private forgetStretches(): void {
+    if (this.reading.backward > 0) {
+      cancelAnimationFrame(this.backFrame);
+      this.note({ backward: 0 });
+    }
     this.stretches = [];
     this.heardOut = null;
   }

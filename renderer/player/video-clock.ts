@@ -57,10 +57,13 @@ export class VideoClock extends Clock {
       cancelAnimationFrame(this.frame);
       this.note({ playing: false, time: this.now() });
     });
-    this.player.on("seeked", () => this.note({ time: this.now() }));
+    this.player.on("seeked", () => {
+      // On the way back the shuttle itself knows where it is.
+      if (this.read().backward === 0) this.note({ time: this.now() });
+    });
     this.player.on("timeupdate", () => {
       // During a seek the element still reports where it was.
-      if (!this.player.seeking() && this.waiting.seek === null) this.note({ time: this.now() });
+      if (!this.player.seeking() && this.waiting.seek === null && this.read().backward === 0) this.note({ time: this.now() });
     });
     this.player.on("error", () => {
       const code = this.player.error()?.code ?? 4;
@@ -90,7 +93,16 @@ export class VideoClock extends Clock {
   protected applyRate(rate: number): void {
     this.player.playbackRate(rate);
   }
+  protected override applyVolume(volume: number, muted: boolean): void {
+    this.player.volume(volume);
+    this.player.muted(muted);
+  }
+  protected override arrived(): boolean {
+    return !this.player.seeking();
+  }
   dispose(): void {
+    // Its own loop would go on asking a player that is gone.
+    this.pause();
     cancelAnimationFrame(this.frame);
     this.player.dispose();
   }

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { leadSeconds, rates } from "../../renderer/player/clock.ts";
+import { backwardSpeeds, leadSeconds, rates } from "../../renderer/player/clock.ts";
 import { PlainClock } from "../../renderer/player/plain-clock.ts";
 
 /** Milliseconds between frames of the stand-in screen. */
@@ -106,4 +106,60 @@ test("rates go up and down one notch and stop at the ends", () => {
   expect(clock.read().rate).toBe(0.75);
   for (let turn = 0; turn < 20; turn++) clock.shiftRate(1);
   expect(clock.read().rate).toBe(rates.at(-1));
+});
+
+test("the shuttle runs back, faster at each notch, and stops at the beginning", () => {
+  const clock = new PlainClock(100);
+  clock.seek(50);
+  clock.shuttle(-1);
+  pass(2);
+  expect(clock.read()).toMatchObject({ backward: 1, playing: false });
+  expect(clock.read().time).toBeCloseTo(48, 1);
+  clock.shuttle(-1);
+  clock.shuttle(-1);
+  pass(2);
+  expect(clock.read().backward).toBe(4);
+  expect(clock.read().time).toBeCloseTo(40, 0);
+  for (let press = 0; press < 5; press++) clock.shuttle(-1);
+  expect(clock.read().backward).toBe(backwardSpeeds.at(-1));
+  pass(10);
+  expect(clock.read()).toMatchObject({ time: 0, backward: 0 });
+});
+
+test("the shuttle turns round, and whatever else the person does ends it", () => {
+  const clock = new PlainClock(100);
+  clock.seek(50);
+  clock.shuttle(-1);
+  clock.shuttle(1);
+  expect(clock.read()).toMatchObject({ backward: 0, playing: true, rate: 1 });
+  clock.shuttle(1);
+  expect(clock.read().rate).toBe(1.25);
+  clock.halt();
+  expect(clock.read()).toMatchObject({ playing: false, rate: 1 });
+  for (const end of [
+    () => clock.pause(),
+    () => clock.seek(20),
+    () => clock.step(1),
+    () => clock.toggle(),
+    () => clock.hear([{ start: 5, end: 6 }]),
+  ]) {
+    clock.shuttle(-1);
+    end();
+    expect(clock.read().backward).toBe(0);
+    const { time, playing } = clock.read();
+    pass(0.5);
+    if (!playing) expect(clock.read().time).toBe(time);
+  }
+});
+
+test("the volume stays between none and all, and turning it brings back a sound that was off", () => {
+  const clock = new PlainClock(10);
+  clock.setVolume(0.95);
+  clock.setVolume(clock.read().volume + 0.1);
+  expect(clock.read().volume).toBe(1);
+  clock.setVolume(-1);
+  expect(clock.read().volume).toBe(0);
+  clock.toggleMuted();
+  clock.setVolume(0.3);
+  expect(clock.read()).toMatchObject({ volume: 0.3, muted: false });
 });

@@ -15,6 +15,8 @@ import {
   zoomView,
 } from "../../renderer/mark/strip/geometry.ts";
 import { lanes } from "../../renderer/mark/strip/lanes.ts";
+import { zoneSigns } from "../../renderer/mark/strip/zone-signs.ts";
+import { zoneNames } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
 const anyView = fc
@@ -121,12 +123,22 @@ describe("borders and names", () => {
     );
     expect(heldBorder(15, 10, 20)).toBe(15);
   });
-  test("the longest name that fits is chosen, or none", () => {
+  test("the longest name that fits is chosen; a shorter room shortens it to the zone's sign, and never to nothing while a line fits", () => {
     const names = ["Driver's side and tires", "Driver's side", "Driver"];
-    expect(nameThatFits(names, 300)).toBe("Driver's side and tires");
-    expect(nameThatFits(names, 95)).toBe("Driver's side");
-    expect(nameThatFits(names, 50)).toBe("Driver");
-    expect(nameThatFits(names, 20)).toBeNull();
+    const fitted = (widthPx: number) => nameThatFits(names, "Dr", widthPx);
+    const level = (text: string) => ({ text, upright: false });
+    expect(fitted(300)).toEqual(level("Driver's side and tires"));
+    expect(fitted(95)).toEqual(level("Driver's side"));
+    expect(fitted(50)).toEqual(level("Driver"));
+    expect(fitted(40)).toEqual(level("Driv…"));
+    expect(fitted(20)).toEqual(level("Dr"));
+    expect(fitted(12)).toEqual({ text: "Dr", upright: true });
+    expect(fitted(6)).toBeNull();
+    for (let width = 10; width < 200; width++) expect(fitted(width)?.text.length).toBeGreaterThanOrEqual(2);
+  });
+  test("every zone has a sign of two letters, and no two the same", () => {
+    expect(new Set(Object.values(zoneSigns)).size).toBe(zoneNames.length);
+    for (const sign of Object.values(zoneSigns)) expect(sign).toMatch(/^[A-Z][a-z]$/);
   });
   test("no two lanes of the strip overlap", () => {
     const { height, ...stacked } = lanes;

@@ -1,55 +1,133 @@
-import { useVirtualizer } from "@tanstack/react-virtual";
-import { useEffect, useMemo, useRef, useState } from "react";
+import { defaultRangeExtractor, useVirtualizer } from "@tanstack/react-virtual";
+import { useEffect, useEffectEvent, useMemo, useRef, useState } from "react";
 import { type LapSpan, type RecordingDetail, timeLabel } from "../../../shared-types/index.ts";
+import type { Edit } from "../../client/use-recording.ts";
 import { captionAt } from "../../player/caption-at.ts";
 import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
 import { Button } from "../../shared/button.tsx";
 import { captionNotes, disputedClaims } from "../../shared/caption-segments.ts";
 import { counted } from "../../shared/count.ts";
-import { keepFocus } from "../../shared/keep-focus.ts";
-import { MarkedCaption } from "../../shared/marked-caption.tsx";
-import { ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { spanAt } from "../lap.ts";
+import type { CaptionsAsk } from "../use-mark-actions.ts";
+import { CaptionEditor } from "./caption-editor.tsx";
+import { captionHits, hitBeside } from "./caption-hits.ts";
+import { CaptionRow } from "./caption-row.tsx";
+import { CaptionsSearch } from "./captions-search.tsx";
 import "./captions-pane.css";
+import { useHitHighlight } from "./use-hit-highlight.ts";
 
 export interface CaptionsPaneProps {
   readonly detail: RecordingDetail;
   readonly clock: Clock;
+  readonly edit: Edit;
+  /** What a key asked of this pane; it is answered once. */
+  readonly ask: CaptionsAsk | null;
+  readonly onAnswered: () => void;
+  /** Searched words, kept while another list is shown. */
+  readonly words: string;
+  readonly onWords: (words: string) => void;
 }
 
-/** The transcript, following the playhead while asked to; a caption's time goes to its moment. */
-export function CaptionsPane({ detail, clock }: CaptionsPaneProps) {
+/** The transcript, following the playhead while asked to: search it, go to a caption's moment, put its words right. */
+export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWords }: CaptionsPaneProps) {
   const { captions, analysis, lap } = detail;
   const scroller = useRef<HTMLDivElement>(null);
+  const field = useRef<HTMLInputElement>(null);
   const [follow, setFollow] = useState(true);
+  /** Place of the caption whose words are in the field. */
+  const [editing, setEditing] = useState<number | null>(null);
+  const [originals, setOriginals] = useState<ReadonlySet<number>>(new Set());
+  const [hitAt, setHitAt] = useState<number | null>(null);
+  const before = useRef<Element | null>(null);
   const current = useClockValue(clock, (reading) => captionAt(captions, reading.time));
   const notes = useMemo(() => captionNotes(analysis, detail.rulings), [analysis, detail.rulings]);
   const disputed = useMemo(
     () => disputedClaims(analysis.conflicts, detail.openConflictKeys),
     [analysis.conflicts, detail.openConflictKeys],
   );
+  const corrections = useMemo(() => new Map(detail.captionCorrections.map((one) => [one.caption, one])), [detail.captionCorrections]);
+  const trusted = useMemo(() => new Map(detail.trustedCaptions.map((one) => [one.caption, one.initials])), [detail.trustedCaptions]);
   const headings = useMemo(() => headingSpans(captions, lap), [captions, lap]);
+  const hits = useMemo(() => captionHits(captions, analysis.repairs, words), [captions, analysis.repairs, words]);
   const rows = useVirtualizer({
     count: captions.length,
     getScrollElement: () => scroller.current,
     estimateSize: (index) => 34 + Math.ceil((captions[index]?.text.length ?? 0) / 52) * 20,
     overscan: 6,
     getItemKey: (index) => captions[index]?.index ?? index,
+    // What is being typed must not go when its row is scrolled away.
+    rangeExtractor: (range) => {
+      const shown = defaultRangeExtractor(range);
+      return editing === null || shown.includes(editing) ? shown : [...shown, editing].sort((a, b) => a - b);
+    },
+  });
+  useHitHighlight(scroller, words);
+  useEffect(() => {
+    if (follow && current >= 0 && editing === null) rows.scrollToIndex(current, { align: "center" });
+  }, [follow, current, rows, editing]);
+
+  const open = (place: number) => {
+    if (!captions[place]) return;
+    if (editing === null) before.current = document.activeElement;
+    rows.scrollToIndex(place, { align: "auto" });
+    setEditing(place);
+  };
+  const close = () => {
+    setEditing(null);
+    // Back to where the keyboard was; a list that was scrolled meanwhile takes it itself.
+    const back = before.current instanceof HTMLElement && before.current.isConnected ? before.current : scroller.current;
+    back?.focus({ preventScroll: true });
+  };
+  const goToHit = (direction: 1 | -1) => {
+    const place = hitBeside(hits, hitAt ?? Math.max(0, current), direction, hitAt === null);
+    const caption = place === undefined ? undefined : captions[place];
+    if (place === undefined || !caption) return;
+    setHitAt(place);
+    rows.scrollToIndex(place, { align: "center" });
+    clock.seek(caption.start);
+  };
+  const toggleOriginal = (index: number) => {
+    const next = new Set(originals);
+    if (!next.delete(index)) next.add(index);
+    setOriginals(next);
+  };
+  const answer = useEffectEvent((asked: CaptionsAsk) => {
+    const here = Math.max(0, current);
+    if (asked === "search") {
+      field.current?.focus();
+      field.current?.select();
+    } else if (asked === "correct") open(here);
+    else if (asked === "original") toggleOriginal(captions[here]?.index ?? -1);
+    else goToHit(asked === "hit-after" ? 1 : -1);
+    onAnswered();
   });
   useEffect(() => {
-    if (follow && current >= 0) rows.scrollToIndex(current, { align: "center" });
-  }, [follow, current, rows]);
+    if (ask) answer(ask);
+  }, [ask]);
 
   return (
     <div className="captions">
       <div className="captions-tools">
+        <CaptionsSearch
+          ref={field}
+          words={words}
+          count={hits.length}
+          at={hitAt === null ? -1 : hits.indexOf(hitAt)}
+          onWords={(next) => {
+            setHitAt(null);
+            onWords(next);
+          }}
+          onGo={goToHit}
+          onLeave={() => scroller.current?.focus({ preventScroll: true })}
+        />
         <Button weight="quiet" aria-pressed={follow} onClick={() => setFollow(!follow)} tip="The list moves with the playhead">
           Follow
         </Button>
         <span className="small soft">
           {counted(captions.length, "caption", "captions")}, {counted(analysis.claims.length, "claim", "claims")},{" "}
           {counted(analysis.repairs.length, "repair", "repairs")}
+          {corrections.size > 0 ? `, ${corrections.size} corrected` : ""}
         </span>
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a list that scrolls must be reachable from the keyboard */}
@@ -58,8 +136,8 @@ export function CaptionsPane({ detail, clock }: CaptionsPaneProps) {
           {rows.getVirtualItems().map((row) => {
             const caption = captions[row.index];
             if (!caption) return null;
-            const heading = headings.get(row.index);
             const noted = notes(caption.index);
+            const correction = corrections.get(caption.index);
             return (
               <li
                 key={row.key}
@@ -67,27 +145,47 @@ export function CaptionsPane({ detail, clock }: CaptionsPaneProps) {
                 data-index={row.index}
                 className="caption"
                 data-current={row.index === current || undefined}
+                data-hit={row.index === hitAt || undefined}
                 data-doubtful={noted.doubtful !== null || undefined}
                 aria-current={row.index === current ? "true" : undefined}
                 aria-setsize={captions.length}
                 aria-posinset={row.index + 1}
                 style={{ transform: `translateY(${row.start}px)` }}
               >
-                {heading ? (
-                  <div className="caption-zone">
-                    <ZoneSwatch zone={heading.zone} /> {heading.title}
-                  </div>
-                ) : null}
-                <button
-                  type="button"
-                  className="caption-time"
-                  {...keepFocus}
-                  onClick={() => clock.seek(caption.start)}
-                  aria-label={`Go to ${timeLabel(caption.start)}`}
-                >
-                  {timeLabel(caption.start)}
-                </button>
-                <MarkedCaption caption={caption} notes={noted} disputed={disputed} />
+                <CaptionRow
+                  caption={caption}
+                  notes={noted}
+                  disputed={disputed}
+                  correction={correction}
+                  originalShown={originals.has(caption.index)}
+                  trustedBy={trusted.get(caption.index)}
+                  heading={headings.get(row.index)}
+                  editor={
+                    editing === row.index ? (
+                      <CaptionEditor
+                        caption={caption}
+                        correction={correction}
+                        onHear={() => clock.hear([caption])}
+                        onDrop={close}
+                        onKeep={async (kept) => {
+                          const saved = await edit(
+                            "caption.correct",
+                            { caption: caption.index, words: kept },
+                            `Caption at ${timeLabel(caption.start)} corrected and read anew`,
+                          );
+                          if (saved) close();
+                          return saved;
+                        }}
+                      />
+                    ) : null
+                  }
+                  onGo={() => clock.seek(caption.start)}
+                  onCorrect={() => open(row.index)}
+                  onOriginal={() => toggleOriginal(caption.index)}
+                  onTrust={(hold) =>
+                    void edit("caption.trust", { caption: caption.index, trusted: hold }, hold ? "Held for speech" : "Held for noise")
+                  }
+                />
               </li>
             );
           })}

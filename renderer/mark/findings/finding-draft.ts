@@ -1,4 +1,13 @@
-import type { ComponentName, Finding, FindingProposal, Grade, LapSpan, PositionName, ZoneName } from "../../../shared-types/index.ts";
+import type {
+  ComponentName,
+  Finding,
+  FindingPart,
+  FindingProposal,
+  Grade,
+  LapSpan,
+  PositionName,
+  ZoneName,
+} from "../../../shared-types/index.ts";
 import { secondsFromText, tenthsLabel } from "../../shared/time.ts";
 import { spanAt } from "../lap.ts";
 
@@ -9,12 +18,16 @@ export interface FindingDraft {
   readonly zone: ZoneName;
   /** Until a person chooses one, the zone is the one in view at the start. */
   readonly zoneChosen: boolean;
+  /** The part in its own words; empty where the group says it. */
+  readonly part: string;
   readonly component: ComponentName;
   readonly position: PositionName | "none";
   readonly seen: string;
   /** Null until it is chosen: a grade that nobody gave must not reach an index. */
   readonly grade: Grade | null;
   readonly note: string;
+  /** Moment of its still, in milliseconds. */
+  readonly stillAt: number | null;
 }
 
 /** How long a finding runs when only its start is known, in seconds: about one spoken sentence. */
@@ -39,11 +52,13 @@ export function newFindingDraft({ stretch, markedStart, now, duration, zone }: D
     end: tenthsLabel(Math.max(end, start)),
     zone,
     zoneChosen: false,
+    part: "",
     component: "body",
     position: "none",
     seen: "",
     grade: null,
     note: "",
+    stillAt: null,
   };
 }
 
@@ -53,11 +68,13 @@ export function draftOfFinding(finding: Finding | FindingProposal): FindingDraft
     end: tenthsLabel(finding.end),
     zone: finding.zone,
     zoneChosen: true,
+    part: ("part" in finding ? finding.part : null) ?? "",
     component: finding.component,
     position: finding.position ?? "none",
     seen: finding.seen,
     grade: finding.grade,
     note: "note" in finding ? finding.note : "",
+    stillAt: "stillAt" in finding ? finding.stillAt : null,
   };
 }
 
@@ -86,6 +103,11 @@ export function withStart(draft: FindingDraft, start: string, lap: readonly LapS
   return { ...draft, start, zone };
 }
 
+/** The draft with another part; one that the list names brings its group and position along. */
+export function withPart(draft: FindingDraft, words: string, named: FindingPart | undefined): FindingDraft {
+  return named ? { ...draft, part: words, component: named.component, position: named.position ?? "none" } : { ...draft, part: words };
+}
+
 /** The finding as the contract takes it. Call only with a draft without faults. */
 export function findingOfDraft(draft: FindingDraft) {
   if (draft.grade === null) throw new Error("A finding without a grade cannot be saved.");
@@ -93,10 +115,12 @@ export function findingOfDraft(draft: FindingDraft) {
     start: secondsFromText(draft.start) ?? 0,
     end: secondsFromText(draft.end) ?? 0,
     zone: draft.zone,
+    part: draft.part.trim() || null,
     component: draft.component,
     position: draft.position === "none" ? null : draft.position,
     seen: draft.seen.trim(),
     grade: draft.grade,
     note: draft.note.trim(),
+    stillAt: draft.stillAt,
   };
 }

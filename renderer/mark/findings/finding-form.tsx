@@ -1,8 +1,9 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import {
   componentLabel,
   componentNames,
   gradeLabels,
+  gradeShapes,
   grades,
   type LapSpan,
   positionLabel,
@@ -12,8 +13,9 @@ import { Button } from "../../shared/button.tsx";
 import { Choice } from "../../shared/choice.tsx";
 import { TextField } from "../../shared/text-field.tsx";
 import { zoneOptions } from "../mark-dialogs.tsx";
-import { gradeShapes } from "../strip/finding-marks.tsx";
-import { type FindingDraft, faultsOfFinding, withStart } from "./finding-draft.ts";
+import { type FindingDraft, faultsOfFinding, withPart, withStart } from "./finding-draft.ts";
+import { PartField } from "./part-field.tsx";
+import { StillField, type StillSource } from "./still-field.tsx";
 
 const componentOptions = componentNames.map((value) => ({ value, label: componentLabel(value) }));
 const positionOptions = [
@@ -26,12 +28,14 @@ export interface FindingFormProps {
   readonly initial: FindingDraft;
   readonly duration: number;
   readonly lap: readonly LapSpan[];
+  readonly still: StillSource;
   readonly onSave: (draft: FindingDraft) => void;
   readonly onLeave: () => void;
 }
 
-export function FindingForm({ heading, initial, duration, lap, onSave, onLeave }: FindingFormProps) {
+export function FindingForm({ heading, initial, duration, lap, still, onSave, onLeave }: FindingFormProps) {
   const [draft, setDraft] = useState(initial);
+  const takeStill = useRef<(() => void) | null>(null);
   const [tried, setTried] = useState(false);
   const set = (change: Partial<FindingDraft>) => setDraft({ ...draft, ...change });
   const found = faultsOfFinding(draft, duration);
@@ -49,6 +53,9 @@ export function FindingForm({ heading, initial, duration, lap, onSave, onLeave }
         if (event.key === "Escape") {
           event.stopPropagation();
           onLeave();
+        } else if (event.altKey && event.code === "KeyS") {
+          event.preventDefault();
+          takeStill.current?.();
         }
       }}
     >
@@ -66,7 +73,10 @@ export function FindingForm({ heading, initial, duration, lap, onSave, onLeave }
             autoFocus
           />
         </div>
-        <Choice label="Part" value={draft.component} options={componentOptions} onChange={(component) => set({ component })} />
+        <div className="finding-wide">
+          <PartField value={draft.part} zone={draft.zone} onChange={(words, named) => setDraft(withPart(draft, words, named))} />
+        </div>
+        <Choice label="Belongs to" value={draft.component} options={componentOptions} onChange={(component) => set({ component })} />
         <Choice label="Position" value={draft.position} options={positionOptions} onChange={(position) => set({ position })} />
         <div className="finding-wide">
           <GradeChoice draft={draft} fault={faults.grade} onChange={set} />
@@ -74,6 +84,14 @@ export function FindingForm({ heading, initial, duration, lap, onSave, onLeave }
         <TextField label="From" value={draft.start} onChange={(start) => setDraft(withStart(draft, start, lap))} fault={faults.start} />
         <TextField label="To" value={draft.end} onChange={(end) => set({ end })} fault={faults.end} />
         <Choice label="Zone" value={draft.zone} options={zoneOptions} onChange={(zone) => set({ zone, zoneChosen: true })} />
+        <div className="finding-wide">
+          <StillField
+            {...still}
+            stillAt={draft.stillAt}
+            onChange={(stillAt) => setDraft((now) => ({ ...now, stillAt }))}
+            takeRef={takeStill}
+          />
+        </div>
         <div className="finding-wide">
           <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={1} />
         </div>

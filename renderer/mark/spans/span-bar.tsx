@@ -44,7 +44,7 @@ export const SpanBar = memo(function SpanBar({ detail, clock, desk: { actions } 
         <Button weight="quiet" shortcut="S" onClick={actions.split}>
           Split
         </Button>
-        <Button weight="quiet" shortcut="J" onClick={actions.join} tip="Joins the two spans at the border nearest to the playhead">
+        <Button weight="quiet" shortcut="Shift+S" onClick={actions.join} tip="Joins the two spans at the border nearest to the playhead">
           Join
         </Button>
         <Button weight="quiet" shortcut="T" onClick={actions.retitle}>

@@ -1,4 +1,5 @@
-import { type RecordingDetail, timeLabel, zoneLabels } from "../../../shared-types/index.ts";
+import { useCallback, useState } from "react";
+import { type LapSpan, type RecordingDetail, timeLabel, zoneLabels } from "../../../shared-types/index.ts";
 import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
 import { Button } from "../../shared/button.tsx";
@@ -8,6 +9,7 @@ import { ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { spanAt } from "../lap.ts";
 import type { MarkActions } from "../use-mark-actions.ts";
 import type { MarkKeeper } from "../use-marks.ts";
+import { VirtualRows } from "../virtual-rows.tsx";
 import "./spans.css";
 
 export interface SpansPaneProps {
@@ -17,31 +19,49 @@ export interface SpansPaneProps {
   readonly keeper: MarkKeeper;
 }
 
+const spanKey = (span: LapSpan): string => String(span.start);
+
 /** All zone spans as a list: the strip, for whoever would rather read. */
 export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
   const { lap } = detail;
   const here = useClockValue(clock, (reading) => spanAt(lap, reading.time));
+  const [focusRow, setFocusRow] = useState<string | null>(null);
+  const focused = useCallback(() => setFocusRow(null), []);
   const waiting = lap.filter((span) => span.zoneSpanId === null).length;
   const last = lap.at(-1);
+  /** The accepted row's button goes; the keyboard goes on to the next proposed span, so that one key accepts one after another. */
+  const accept = async (span: LapSpan) => {
+    const proposed = lap.filter((each) => each.zoneSpanId === null && each !== span);
+    const next = proposed.find((each) => each.start > span.start) ?? proposed[0];
+    if (await desk.acceptZones(span.start, span.end)) setFocusRow(next ? spanKey(next) : "");
+  };
   return (
-    <div className="pane-scroll">
-      <div className="row">
-        <Button onClick={() => (last ? void desk.acceptZones(0, last.end) : undefined)} disabled={waiting === 0}>
-          Accept all proposed zones
-        </Button>
-        <Button onClick={desk.actions["accept-stretch"]} disabled={keeper.stretch === null} shortcut="Shift+A">
-          Accept marked stretch
-        </Button>
-      </div>
-      <ol className="spans" aria-label="Zone spans">
-        {lap.map((span, index) => (
-          <li
-            key={span.start}
-            className="span-row"
-            data-here={span === here || undefined}
-            data-proposed={span.zoneSpanId === null || undefined}
-            aria-current={span === here ? "true" : undefined}
-          >
+    <VirtualRows
+      label="Zone spans"
+      className="spans"
+      rows={lap}
+      rowKey={spanKey}
+      estimate={48}
+      focusRow={focusRow}
+      onFocused={focused}
+      head={
+        <div className="row">
+          <Button onClick={() => (last ? void desk.acceptZones(0, last.end) : undefined)} disabled={waiting === 0}>
+            Accept all proposed zones
+          </Button>
+          <Button onClick={desk.actions["accept-stretch"]} disabled={keeper.stretch === null} shortcut="Shift+A">
+            Accept marked stretch
+          </Button>
+        </div>
+      }
+    >
+      {(span) => ({
+        attributes: {
+          "data-here": span === here || undefined,
+          "data-proposed": span.zoneSpanId === null || undefined,
+        },
+        content: (
+          <>
             <ZoneSwatch zone={span.zone} />
             <button type="button" className="span-go" {...keepFocus} onClick={() => clock.seek(span.start)}>
               <span className="visually-hidden">Go to </span>
@@ -53,18 +73,20 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
             </button>
             <span className="span-row-tools">
               {span.zoneSpanId === null ? (
-                <Button
-                  onClick={() => void desk.acceptZones(span.start, span.end)}
-                  aria-label={`Accept ${span.title}, ${timeLabel(span.start)}`}
-                >
+                <Button data-first onClick={() => void accept(span)} aria-label={`Accept ${span.title}, ${timeLabel(span.start)}`}>
                   Accept
                 </Button>
               ) : (
-                <Button weight="quiet" onClick={() => desk.remove(span)} aria-label={`Remove ${span.title}, ${timeLabel(span.start)}`}>
+                <Button
+                  weight="quiet"
+                  data-first
+                  onClick={() => desk.remove(span)}
+                  aria-label={`Remove ${span.title}, ${timeLabel(span.start)}`}
+                >
                   Remove
                 </Button>
               )}
-              {index > 0 ? (
+              {span === lap[0] ? null : (
                 <Button
                   weight="quiet"
                   onClick={() => desk.join(span.start)}
@@ -73,11 +95,11 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
                 >
                   ⤒
                 </Button>
-              ) : null}
+              )}
             </span>
-          </li>
-        ))}
-      </ol>
-    </div>
+          </>
+        ),
+      })}
+    </VirtualRows>
   );
 }

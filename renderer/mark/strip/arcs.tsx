@@ -6,18 +6,21 @@ import { lanes } from "./lanes.ts";
 export interface ArcsProps {
   readonly conflicts: readonly StripConflict[];
   readonly view: StripView;
+  /** The conflict that has the keyboard, if any. */
+  readonly focused: string | null;
   readonly onOpenConflict: (conflictKey: string) => void;
 }
 
 /** Arcs over the strip, one for each conflict; a settled one is thin and dotted. A click opens it at the Check desk. */
-export function Arcs({ conflicts, view, onOpenConflict }: ArcsProps) {
-  const [pointed, setPointed] = useState<string | null>(null);
+export function Arcs({ conflicts, view, focused, onOpenConflict }: ArcsProps) {
+  const [hovered, setPointed] = useState<string | null>(null);
+  const pointed = hovered ?? focused;
   const baseline = lanes.arcs.top + lanes.arcs.height;
   const named = conflicts.find((one) => one.conflict.key === pointed);
   return (
     <g className="lap-arcs">
       {conflicts.map(({ conflict, open, arcs, moments }) => (
-        // biome-ignore lint/a11y/noStaticElementInteractions: the pointer's short cut; the plan view's list and the Check desk are the keyboard's way
+        // biome-ignore lint/a11y/noStaticElementInteractions: the pointer's short cut; the conflict stops are the keyboard's way
         <g
           key={conflict.key}
           className="lap-arc"

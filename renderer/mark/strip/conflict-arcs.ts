@@ -14,7 +14,7 @@ export interface StripConflict {
 export function stripConflicts(analysis: Analysis, openKeys: readonly string[]): StripConflict[] {
   const startOf = new Map(analysis.claims.map((claim) => [claim.id, claim.start]));
   const open = new Set(openKeys);
-  return analysis.conflicts.flatMap((conflict) => {
+  const drawn = analysis.conflicts.flatMap((conflict) => {
     const moments = conflict.sides
       .flatMap((side) => {
         const starts = side.claims.flatMap((id) => startOf.get(id) ?? []);
@@ -23,4 +23,6 @@ export function stripConflicts(analysis: Analysis, openKeys: readonly string[]):
       .sort((a, b) => a - b);
     return moments.length > 0 ? [{ conflict, open: open.has(conflict.key), arcs: arcsBetween(moments), moments }] : [];
   });
+  // The keyboard goes through them in the order in which they are seen.
+  return drawn.toSorted((a, b) => (a.moments[0] ?? 0) - (b.moments[0] ?? 0));
 }

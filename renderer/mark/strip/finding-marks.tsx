@@ -1,15 +1,6 @@
-import { type Finding, type FindingProposal, type Grade, gradeLabels } from "../../../shared-types/index.ts";
+import { type Finding, type FindingProposal, gradeLabels, gradeShapes } from "../../../shared-types/index.ts";
 import { type StripView, xOf } from "./geometry.ts";
 import { lanes } from "./lanes.ts";
-
-/** One outline for each grade, around 0,0, some ten pixels across. */
-export const gradeShapes = {
-  "as-new": "M0-5L5 0L0 5L-5 0Z",
-  good: "M-4.5 0A4.5 4.5 0 1 0 4.5 0A4.5 4.5 0 1 0-4.5 0Z",
-  worn: "M-4.5-4.5H4.5V4.5H-4.5Z",
-  damaged: "M0-5L5.5 4.5H-5.5Z",
-  "not-shown": "M-4.5-4.5L4.5 4.5M4.5-4.5L-4.5 4.5",
-} as const satisfies Record<Grade, string>;
 
 export interface FindingMarksProps {
   readonly findings: readonly Finding[];

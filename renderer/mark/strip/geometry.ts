@@ -65,9 +65,27 @@ export function arcsBetween(moments: readonly number[]): ArcEnds[] {
 /** Average advance of a character of the strip's 12 px face, in pixels; wide enough that no name is cut through. */
 const characterPx = 6.4;
 
-/** The longest of the given names that fits, or null. */
-export function nameThatFits(names: readonly string[], widthPx: number): string | null {
-  return names.find((name) => name.length * characterPx + 6 <= widthPx) ?? null;
+/** Height of a line of the strip's names, in pixels: what a name needs that stands upright. */
+const linePx = 10;
+
+export interface FittedName {
+  readonly text: string;
+  /** Read from below upwards, where there is no room for two letters side by side. */
+  readonly upright: boolean;
+}
+
+/**
+ * The longest of the given names that fits; else the first one shortened, down to two letters and a stop; else the sign of two letters,
+ * which stands upright where room is shortest. Null only where not even a line of text fits.
+ */
+export function nameThatFits(names: readonly string[], sign: string, widthPx: number): FittedName | null {
+  const letters = Math.floor((widthPx - 6) / characterPx);
+  const whole = names.find((name) => name.length <= letters);
+  if (whole !== undefined) return { text: whole, upright: false };
+  const shortest = names.at(-1) ?? sign;
+  if (letters >= 4) return { text: `${shortest.slice(0, letters - 1).trimEnd()}…`, upright: false };
+  if (letters >= sign.length) return { text: sign, upright: false };
+  return widthPx >= linePx ? { text: sign, upright: true } : null;
 }
 
 /**

@@ -1,4 +1,4 @@
-import { memo, useMemo, useRef } from "react";
+import { memo, useMemo, useRef, useState } from "react";
 import type { RecordingDetail } from "../../../shared-types/index.ts";
 import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
@@ -10,7 +10,8 @@ import { nearestBorder } from "../lap.ts";
 import type { Marks } from "../use-marks.ts";
 import { Arcs } from "./arcs.tsx";
 import { Borders } from "./borders.tsx";
-import { stripConflicts } from "./conflict-arcs.ts";
+import { type StripConflict, stripConflicts } from "./conflict-arcs.ts";
+import { ConflictStops, conflictBeside } from "./conflict-stops.tsx";
 import { FindingMarks } from "./finding-marks.tsx";
 import { type StripView, secondsAt, tickMoments, xOf } from "./geometry.ts";
 import { lanes } from "./lanes.ts";
@@ -35,13 +36,29 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
   // The video's own length once it is known; the transcript may end earlier.
   const clockDuration = useClockValue(clock, (reading) => reading.duration);
   const duration = Math.max(detail.summary.duration, clockDuration, detail.lap.at(-1)?.end ?? 0, 1);
-  const { element, view, zoomed, zoom, whole } = useStripView(duration);
+  const { element, view, zoomed, zoom, slide, whole } = useStripView(duration);
+  const conflicts = useMemo(() => stripConflicts(detail.analysis, detail.openConflictKeys), [detail.analysis, detail.openConflictKeys]);
+  const [focusedConflict, setFocusedConflict] = useState<string | null>(null);
   const dragging = useRef(false);
+  const goToConflict = (index: number) => {
+    const moment = conflicts[index]?.moments[0];
+    if (moment === undefined) return;
+    const seconds = view.to - view.from;
+    if (moment < view.from || moment > view.to) slide(moment - view.from - seconds * 0.1);
+    element.current?.querySelector<HTMLElement>(`[data-conflict="${index}"]`)?.focus();
+  };
+  const besideConflict = (direction: 1 | -1) => {
+    if (conflicts.length === 0) return;
+    const index = conflicts.findIndex(({ conflict }) => conflict.key === focusedConflict);
+    goToConflict(conflictBeside(conflicts, index >= 0 ? { index } : { seconds: clock.read().time }, direction));
+  };
   const stripKeys: Record<string, () => void> = {
     "=": () => zoom(clock.read().time, 0.5),
     "+": () => zoom(clock.read().time, 0.5),
     "-": () => zoom(clock.read().time, 2),
     "0": whole,
+    c: () => besideConflict(1),
+    "shift+c": () => besideConflict(-1),
     b: () => focusNearestBorder(element.current, detail.lap, clock.read().time),
   };
   useShortcuts((key) => {
@@ -101,10 +118,20 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
             to={view.to}
             width={view.width}
             marks={marks}
+            conflicts={conflicts}
+            focusedConflict={focusedConflict}
             onPickFinding={onPickFinding}
             onOpenConflict={onOpenConflict}
           />
         </svg>
+        <ConflictStops
+          conflicts={conflicts}
+          view={view}
+          onOpen={onOpenConflict}
+          onPoint={setFocusedConflict}
+          onGo={goToConflict}
+          onLeave={() => element.current?.querySelector<HTMLElement>(".playhead")?.focus()}
+        />
         <Borders lap={detail.lap} view={view} onMoveBorder={onMoveBorder} />
         <Playhead clock={clock} view={view} lap={detail.lap} />
       </div>
@@ -122,14 +149,16 @@ function focusNearestBorder(strip: HTMLElement | null, lap: RecordingDetail["lap
 interface StillStripProps extends StripView {
   readonly detail: RecordingDetail;
   readonly marks: Marks;
+  readonly conflicts: readonly StripConflict[];
+  readonly focusedConflict: string | null;
   readonly onPickFinding: (findingId: string) => void;
   readonly onOpenConflict: (conflictKey: string) => void;
 }
 
 /** Everything that does not move while the recording plays. */
-const StillStrip = memo(function StillStrip({ detail, from, to, width, marks, onPickFinding, onOpenConflict }: StillStripProps) {
+const StillStrip = memo(function StillStrip(props: StillStripProps) {
+  const { detail, from, to, width, marks, conflicts, focusedConflict, onPickFinding, onOpenConflict } = props;
   const view = useMemo(() => ({ from, to, width }), [from, to, width]);
-  const conflicts = useMemo(() => stripConflicts(detail.analysis, detail.openConflictKeys), [detail.analysis, detail.openConflictKeys]);
   const doubtful = useMemo(() => doubtfulStretches(detail.analysis.doubtful, detail.captions), [detail.analysis.doubtful, detail.captions]);
   const { start, end } = marks;
   return (
@@ -152,7 +181,7 @@ const StillStrip = memo(function StillStrip({ detail, from, to, width, marks, on
           <title>{stretch.why}</title>
         </rect>
       ))}
-      <Arcs conflicts={conflicts} view={view} onOpenConflict={onOpenConflict} />
+      <Arcs conflicts={conflicts} view={view} focused={focusedConflict} onOpenConflict={onOpenConflict} />
       <FindingMarks findings={detail.findings} proposals={detail.findingProposals} view={view} onPick={onPickFinding} />
       {tickMoments(view).map((seconds) => {
         // The last tick's label would leave the strip.

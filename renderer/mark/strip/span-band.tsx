@@ -2,6 +2,7 @@ import { type LapSpan, zoneLabels } from "../../../shared-types/index.ts";
 import { patternId } from "../../shared/zone-patterns.tsx";
 import { nameThatFits, type StripView, xOf } from "./geometry.ts";
 import { lanes } from "./lanes.ts";
+import { zoneSigns } from "./zone-signs.ts";
 
 /** The zone spans: names above, patterns below; proposals thin and with a dashed edge until accepted. */
 export function SpanBand({ lap, view }: { readonly lap: readonly LapSpan[]; readonly view: StripView }) {
@@ -12,6 +13,7 @@ export function SpanBand({ lap, view }: { readonly lap: readonly LapSpan[]; read
     const shownLeft = Math.max(0, left);
     const name = nameThatFits(
       [span.title, zoneLabels[span.zone], zoneLabels[span.zone].replace(/^(Driver|Passenger)'s side$/, "$1")],
+      zoneSigns[span.zone],
       Math.min(right, view.width) - shownLeft,
     );
     const proposed = span.zoneSpanId === null;
@@ -20,8 +22,12 @@ export function SpanBand({ lap, view }: { readonly lap: readonly LapSpan[]; read
       <g key={`${span.start}-${span.zone}`} className="lap-span" data-proposed={proposed || undefined}>
         <title>{`${span.title}${proposed ? ", proposed" : ""}`}</title>
         {name ? (
-          <text x={shownLeft + 4} y={lanes.names.top + 13}>
-            {name}
+          <text
+            {...(name.upright
+              ? { transform: `translate(${(shownLeft + Math.min(right, view.width)) / 2 + 4} ${lanes.names.top + 15.5}) rotate(-90)` }
+              : { x: shownLeft + 4, y: lanes.names.top + 13 })}
+          >
+            {name.text}
           </text>
         ) : null}
         <rect

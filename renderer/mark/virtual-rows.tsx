@@ -1,0 +1,100 @@
+import { defaultRangeExtractor, useVirtualizer } from "@tanstack/react-virtual";
+import { type ReactNode, useEffect, useRef, useState } from "react";
+
+export interface VirtualRowsProps<Row> {
+  readonly label: string;
+  readonly className: string;
+  readonly rows: readonly Row[];
+  readonly rowKey: (row: Row) => string;
+  /** Height of a row before it was measured, in CSS pixels. */
+  readonly estimate: number;
+  /** Stands above the rows and scrolls with them. */
+  readonly head: ReactNode;
+  /** Key of the row whose first control with `data-first` gets the keyboard; the list itself gets it where there is no such row. */
+  readonly focusRow: string | null;
+  readonly onFocused: () => void;
+  readonly children: (row: Row) => { readonly attributes: Readonly<Record<`data-${string}`, unknown>>; readonly content: ReactNode };
+}
+
+/** A list of which only the rows in view are on the page; the row that has the keyboard stays there wherever the list is scrolled. */
+export function VirtualRows<Row>(props: VirtualRowsProps<Row>) {
+  const { label, className, rows, rowKey, estimate, head, focusRow, onFocused, children } = props;
+  const scroller = useRef<HTMLElement>(null);
+  const headElement = useRef<HTMLDivElement>(null);
+  const [margin, setMargin] = useState(0);
+  const [held, setHeld] = useState<string | null>(null);
+  const heldIndex = held === null ? -1 : rows.findIndex((row) => rowKey(row) === held);
+  const list = useVirtualizer({
+    count: rows.length,
+    getScrollElement: () => scroller.current,
+    estimateSize: () => estimate,
+    overscan: 6,
+    scrollMargin: margin,
+    getItemKey: (index) => {
+      const row = rows[index];
+      return row === undefined ? index : rowKey(row);
+    },
+    rangeExtractor: (range) => {
+      const shown = defaultRangeExtractor(range);
+      return heldIndex < 0 || shown.includes(heldIndex) ? shown : [...shown, heldIndex].sort((a, b) => a - b);
+    },
+  });
+  useEffect(() => {
+    const measured = headElement.current;
+    if (!measured) return;
+    const watcher = new ResizeObserver(() => setMargin(measured.offsetTop + measured.offsetHeight));
+    watcher.observe(measured);
+    return () => watcher.disconnect();
+  }, []);
+
+  useEffect(() => {
+    if (focusRow === null) return;
+    const index = rows.findIndex((row) => rowKey(row) === focusRow);
+    if (index < 0) {
+      scroller.current?.focus();
+      onFocused();
+      return;
+    }
+    if (held !== focusRow) {
+      list.scrollToIndex(index, { align: "auto" });
+      setHeld(focusRow);
+      return;
+    }
+    const control = scroller.current?.querySelector<HTMLElement>(`[data-row="${CSS.escape(focusRow)}"] [data-first]`);
+    if (!control) return;
+    control.focus();
+    onFocused();
+  }, [focusRow, held, rows, rowKey, list, onFocused]);
+
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a list that scrolls must be reachable from the keyboard
+    <section ref={scroller} className="pane-scroll" tabIndex={0} aria-label={label}>
+      <div ref={headElement} className="pane-head">
+        {head}
+      </div>
+      <ol className={className} aria-label={label} style={{ height: list.getTotalSize() }}>
+        {list.getVirtualItems().map((item) => {
+          const row = rows[item.index];
+          if (row === undefined) return null;
+          const { attributes, content } = children(row);
+          return (
+            <li
+              key={item.key}
+              ref={list.measureElement}
+              data-index={item.index}
+              data-row={rowKey(row)}
+              {...attributes}
+              aria-setsize={rows.length}
+              aria-posinset={item.index + 1}
+              aria-current={attributes["data-here"] ? "true" : undefined}
+              style={{ transform: `translateY(${item.start - margin}px)` }}
+              onFocus={() => setHeld(rowKey(row))}
+            >
+              {content}
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}
