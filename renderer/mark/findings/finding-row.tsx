@@ -5,7 +5,6 @@ import {
   findingSubject,
   gradeLabels,
   gradeShapes,
-  gradeShapes,
   timeLabel,
   zoneLabels,
 } from "../../../shared-types/index.ts";
