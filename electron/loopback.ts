@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { openApplication } from "./services/open-application.ts";
+import type { PdfPrinter } from "./services/parts.ts";
 import { createDispatch } from "./transport/dispatch.ts";
 import { type Loopback, serveLoopback } from "./transport/http-transport.ts";
 import { createAddressServer } from "./transport/serve-addresses.ts";
@@ -14,6 +15,8 @@ export interface LoopbackOptions {
   readonly version: string;
   /** Opens a folder in the system's own window; null where there is no display. */
   readonly reveal?: ((folder: string) => Promise<void>) | null;
+  /** How exported pages become PDFs; left out where they cannot. */
+  readonly pdf?: PdfPrinter;
   /** Null leaves a new library empty. */
   readonly demoFolder?: string | null;
   readonly log?: (line: string) => void;
@@ -25,8 +28,8 @@ const root = join(import.meta.dirname, "..");
 export async function openLoopback(
   options: LoopbackOptions,
 ): Promise<Loopback & { readonly libraryFile: string; readonly demo: Promise<void> }> {
-  const { libraryFile, version, port = 0, reveal = null, log = console.error } = options;
-  const application = openApplication({ host: { name: "browser", version, reveal }, libraryFile, log });
+  const { libraryFile, version, port = 0, reveal = null, pdf, log = console.error } = options;
+  const application = openApplication({ host: { name: "browser", version, reveal, ...(pdf ? { pdf } : {}) }, libraryFile, log });
   const { parts } = application;
   try {
     const loopback = await serveLoopback(

@@ -11,6 +11,7 @@ import { appOrigin, declareAppScheme, serveAppScheme } from "./window/app-scheme
 import { setApplicationMenu } from "./window/application-menu.ts";
 import { guardContents, guardSession } from "./window/guards.ts";
 import { openMainWindow } from "./window/main-window.ts";
+import { createWindowPrinter } from "./window/print-window.ts";
 
 /** Built to `.build/desktop/main.mjs`; the page is beside it, the demo in the sources. */
 const built = import.meta.dirname;
@@ -30,7 +31,7 @@ async function openDesktop(libraryFile: string | null): Promise<void> {
     const { canceled, filePaths } = await (window ? dialog.showOpenDialog(window, options) : dialog.showOpenDialog(options));
     return canceled ? null : (filePaths[0] ?? null);
   };
-  const application = openApplication({ host: { name: "desktop", version, reveal, chooseFolder }, libraryFile, log });
+  const application = openApplication({ host: { name: "desktop", version, reveal, pdf: createWindowPrinter(), chooseFolder }, libraryFile, log });
   const { parts } = application;
   guardSession(session.defaultSession);
   setApplicationMenu();

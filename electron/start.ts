@@ -5,6 +5,7 @@ import open from "open";
 import { hasDisplay, showPage } from "./launch/browser-window.ts";
 import { buildDesktop, buildPage, desktopIsOld, pageIsOld } from "./launch/build-parts.ts";
 import { findDesktopBinary } from "./launch/desktop-binary.ts";
+import { createBrowserPrinter } from "./launch/print-pdf.ts";
 import { runDesktop } from "./launch/run-desktop.ts";
 import { openLoopback } from "./loopback.ts";
 
@@ -69,7 +70,14 @@ async function start(wish: Wish): Promise<number> {
 async function runInBrowser({ libraryFile, port, opens, demo }: Wish): Promise<number> {
   const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { version: string };
   const reveal = hasDisplay() ? async (folder: string) => void (await open(folder)) : null;
-  const loopback = await openLoopback({ libraryFile, port, version, reveal, ...(demo ? {} : { demoFolder: null }) });
+  const loopback = await openLoopback({
+    libraryFile,
+    port,
+    version,
+    reveal,
+    pdf: createBrowserPrinter(),
+    ...(demo ? {} : { demoFolder: null }),
+  });
   await loopback.demo;
   console.log(`Library: ${loopback.libraryFile}`);
   console.log(`Roundwalk is at ${loopback.entryAddress()}`);

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { ClaimValue, Seconds } from "./analysis.ts";
-import { Vehicle } from "./recording.ts";
+import { Publication, Vehicle } from "./recording.ts";
 import {
   AttributeName,
   ComponentName,
@@ -14,9 +14,11 @@ import {
 } from "./vocabulary.ts";
 
 /** Version of the exported JSON's form. */
-export const conditionIndexVersion = 2;
+export const conditionIndexVersion = 3;
 
-const IndexMoment = z.strictObject({ start: Seconds, quote: z.string() });
+/** A claim where it is told again: with its doubt and with every open conflict it is in. */
+export const ToldMoment = z.strictObject({ start: Seconds, quote: z.string(), stance: Stance, openConflicts: z.array(z.string()) });
+export type ToldMoment = z.infer<typeof ToldMoment>;
 
 /**
  * The condition index as JSON: what leaves the tool. Its JSON Schema is exported from this object.
@@ -35,6 +37,8 @@ export const ConditionIndex = z.strictObject({
   /** ISO 8601 UTC. */
   writtenAt: z.string(),
   analysisVersion: z.int(),
+  /** The last publication, with how many conflicts were open then; null while there was none. */
+  published: Publication.nullable(),
   chapters: z.array(
     z.strictObject({ start: Seconds, end: Seconds, zone: ZoneName, title: z.string(), accepted: z.boolean(), openConflicts: z.int() }),
   ),
@@ -44,11 +48,17 @@ export const ConditionIndex = z.strictObject({
       end: Seconds,
       zone: ZoneName,
       component: ComponentName,
+      /** The part in its own words, closer than the component. */
+      part: z.string().nullable(),
       position: PositionName.nullable(),
       seen: z.string(),
       grade: Grade,
       note: z.string(),
       initials: z.string(),
+      /** Topics of open conflicts of the claim that it was accepted from. */
+      openConflicts: z.array(z.string()),
+      /** Its claim's; null for one that a person wrote. */
+      stance: Stance.nullable(),
     }),
   ),
   claims: z.array(
@@ -65,7 +75,9 @@ export const ConditionIndex = z.strictObject({
       quote: z.string(),
       /** `disputed` in an open conflict, `overruled` where a ruling let another side stand, `denied` where the stock sheet says otherwise. */
       status: z.enum(["undisputed", "disputed", "upheld", "overruled", "denied"]),
+      /** Topics of every conflict it is in, and of those that are open. */
       conflictTopics: z.array(z.string()),
+      openConflicts: z.array(z.string()),
     }),
   ),
   conflicts: z.array(
@@ -74,7 +86,7 @@ export const ConditionIndex = z.strictObject({
       kind: ConflictKind,
       why: z.string(),
       state: z.enum(["open", "settled"]),
-      sides: z.array(z.strictObject({ value: ClaimValue, unit: UnitName.nullable(), moments: z.array(IndexMoment) })),
+      sides: z.array(z.strictObject({ value: ClaimValue, unit: UnitName.nullable(), moments: z.array(ToldMoment) })),
       standard: z.strictObject({ name: z.string(), source: z.string(), working: z.string() }).nullable(),
       ruling: z
         .strictObject({
@@ -89,10 +101,10 @@ export const ConditionIndex = z.strictObject({
     }),
   ),
   /** Claims that the dealer's own record does not bear out. */
-  denials: z.array(z.strictObject({ field: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(IndexMoment) })),
+  denials: z.array(z.strictObject({ field: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(ToldMoment) })),
   /** Claims that it bears out. */
   supports: z.array(
-    z.strictObject({ field: z.string(), topic: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(IndexMoment) }),
+    z.strictObject({ field: z.string(), topic: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(ToldMoment) }),
   ),
   /** What it tells and no claim speaks of. */
   unspoken: z.array(z.strictObject({ field: z.string(), topic: z.string(), sheetValue: z.string(), why: z.string() })),

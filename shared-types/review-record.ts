@@ -1,15 +1,14 @@
 import { z } from "zod";
 import { ClaimValue, PromiseKind, Seconds } from "./analysis.ts";
-import { Vehicle } from "./recording.ts";
+import { ToldMoment } from "./condition-index.ts";
+import { Publication, Vehicle } from "./recording.ts";
 import { ConflictKind, Grade, RulingDecision, UnitName } from "./vocabulary.ts";
 
 /** Version of the exported record's form. */
-export const reviewRecordVersion = 1;
+export const reviewRecordVersion = 2;
 
 /** SHA-256 (FIPS 180-4), 64 lower-case hexadecimal digits. */
 export const Sha256 = z.string().regex(/^[0-9a-f]{64}$/);
-
-const RecordMoment = z.strictObject({ start: Seconds, quote: z.string() });
 
 /**
  * What was checked, by which rules, who ruled what and why, and what stayed open: kept so that it can be shown years later. Rulings that
@@ -33,6 +32,8 @@ export const ReviewRecord = z.strictObject({
   /** ISO 8601 UTC. */
   writtenAt: z.string(),
   analysisVersion: z.int(),
+  /** Every publication, oldest first, with how many conflicts were open then. */
+  publications: z.array(Publication),
   /** Every rule that objected to something, with its published source where it has one. */
   rules: z.array(z.strictObject({ name: z.string(), source: z.string().nullable() })),
   conflicts: z.array(
@@ -44,7 +45,7 @@ export const ReviewRecord = z.strictObject({
       working: z.string().nullable(),
       weight: z.number(),
       state: z.enum(["open", "settled"]),
-      sides: z.array(z.strictObject({ value: ClaimValue, unit: UnitName.nullable(), moments: z.array(RecordMoment) })),
+      sides: z.array(z.strictObject({ value: ClaimValue, unit: UnitName.nullable(), moments: z.array(ToldMoment) })),
       rulings: z.array(
         z.strictObject({
           decision: RulingDecision,
@@ -71,12 +72,22 @@ export const ReviewRecord = z.strictObject({
     }),
   ),
   remarks: z.array(z.strictObject({ topic: z.string(), why: z.string(), rule: z.string() })),
-  denials: z.array(z.strictObject({ field: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(RecordMoment) })),
+  denials: z.array(z.strictObject({ field: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(ToldMoment) })),
   promises: z.array(
     z.strictObject({ kind: PromiseKind, start: Seconds, quote: z.string(), why: z.string(), rule: z.string(), source: z.string() }),
   ),
   questions: z.array(z.strictObject({ topic: z.string(), question: z.string() })),
-  findings: z.array(z.strictObject({ start: Seconds, seen: z.string(), grade: Grade, note: z.string(), initials: z.string() })),
+  findings: z.array(
+    z.strictObject({
+      start: Seconds,
+      seen: z.string(),
+      grade: Grade,
+      note: z.string(),
+      initials: z.string(),
+      /** Topics of open conflicts of the claim that it was accepted from. */
+      openConflicts: z.array(z.string()),
+    }),
+  ),
   /** Captions held for noise, and who held one for speech after all. */
   doubtfulCaptions: z.array(z.strictObject({ caption: z.int(), start: Seconds, why: z.string() })),
   trustedCaptions: z.array(z.strictObject({ caption: z.int(), start: Seconds, initials: z.string() })),

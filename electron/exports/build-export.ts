@@ -3,8 +3,11 @@ import {
   type ChapterGranularity,
   ConditionIndex,
   type ExportFormat,
+  isPdfFormat,
+  pdfPages,
   type RecordingDetail,
   ReviewRecord,
+  type TextFormat,
 } from "../../shared-types/index.ts";
 import { type ChapterEntry, chapterEntries } from "./chapters/entries.ts";
 import { chaptersFfmpeg } from "./chapters/ffmpeg-metadata.ts";
@@ -17,7 +20,8 @@ import { conditionIndex } from "./condition-index.ts";
 import { changesList, correctedSrt, correctedWebvtt } from "./corrections/caption-files.ts";
 import { correctCaptions } from "./corrections/correct-captions.ts";
 import { correctionText, overlayWebvtt } from "./corrections/settled-claims.ts";
-import { indexHtml } from "./html/index-html.ts";
+import { type IndexStill, indexHtml } from "./html/index-html.ts";
+import { planOf } from "./html/index-plan.ts";
 import { indexCsv } from "./index-csv.ts";
 import { recordHtml } from "./review-record/record-html.ts";
 import { type FileHashes, recordText, reviewRecord } from "./review-record/review-record.ts";
@@ -41,11 +45,15 @@ export interface ExportInput {
   readonly granularity?: ChapterGranularity;
   /** Needed for the formats of `needsHashes` alone. */
   readonly hashes?: FileHashes | null;
+  /** Pictures of the video that a page shows beside chapters and findings; a page without any is whole. */
+  readonly stills?: readonly IndexStill[];
+  /** A page that is only printed has no video, and says which file its times are of. */
+  readonly printed?: boolean;
 }
 
 /** Formats that name the hashes of the video and the transcript. */
 export function needsHashes(format: ExportFormat): boolean {
-  return format.startsWith("record-") && format !== "record-schema";
+  return format === "record-html" || format === "record-json" || format === "record-pdf";
 }
 
 interface Writer {
@@ -91,7 +99,8 @@ const writers = {
   "index-html": {
     ending: "condition-index.html",
     mediaType: "text/html",
-    write: ({ detail, writtenAt, videoHref }) => indexHtml(conditionIndex(detail, writtenAt), videoHref),
+    write: ({ detail, writtenAt, videoHref, stills, printed }) =>
+      indexHtml(conditionIndex(detail, writtenAt), { plan: planOf(detail), videoHref, stills, printed }),
   },
   "index-csv": {
     ending: "condition-index.csv",
@@ -119,7 +128,7 @@ const writers = {
     mediaType: "application/schema+json",
     write: () => json(z.toJSONSchema(ReviewRecord)),
   },
-} as const satisfies Record<ExportFormat, Writer>;
+} as const satisfies Record<TextFormat, Writer>;
 
 function recordOf({ detail, writtenAt, hashes }: ExportInput): ReviewRecord {
   if (!hashes) throw new Error("A review record is written with the hashes of its files.");
@@ -127,7 +136,7 @@ function recordOf({ detail, writtenAt, hashes }: ExportInput): ReviewRecord {
 }
 
 /** One export of a recording as text. Pure: the same recording and time give the same bytes. */
-export function buildExport(format: ExportFormat, input: ExportInput): BuiltExport {
+export function buildExport(format: TextFormat, input: ExportInput): BuiltExport {
   const { mediaType, write } = writers[format] as Writer;
   const written = write(input);
   const { text, warnings } = typeof written === "string" ? { text: written, warnings: [] } : written;
@@ -136,7 +145,8 @@ export function buildExport(format: ExportFormat, input: ExportInput): BuiltExpo
 
 /** What an export of this recording is called. */
 export function exportFileName(format: ExportFormat, recording: { stockNumber: string; title: string }): string {
-  return `${fileStem(recording)}.${writers[format].ending}`;
+  const ending = isPdfFormat(format) ? writers[pdfPages[format]].ending.replace(/html$/, "pdf") : writers[format].ending;
+  return `${fileStem(recording)}.${ending}`;
 }
 
 function json(value: unknown): string {

@@ -9,6 +9,7 @@ import {
   type Ruling,
 } from "../../shared-types/index.ts";
 import { chapterMarks } from "./chapters/chapter-marks.ts";
+import { claimStanding } from "./claim-standing.ts";
 
 /**
  * The condition index of a recording as it stands.
@@ -18,14 +19,8 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
   const { summary, analysis } = detail;
   const open = new Set(detail.openConflictKeys);
   const rulingOf = new Map(detail.rulings.filter((ruling) => ruling.supersededBy === null).map((ruling) => [ruling.conflictKey, ruling]));
-  const claimById = new Map(analysis.claims.map((claim) => [claim.id, claim]));
-  const conflictsOf = conflictsByClaim(analysis.conflicts);
+  const { conflictsOf, momentsOf, openTopics, claimBehind } = claimStanding(detail);
   const denied = new Set(analysis.denials.flatMap((denial) => denial.claims));
-  const momentsOf = (ids: readonly string[]) =>
-    ids.flatMap((id) => {
-      const claim = claimById.get(id);
-      return claim ? [{ start: claim.start, quote: claim.quote }] : [];
-    });
   return {
     version: conditionIndexVersion,
     recording: {
@@ -38,24 +33,20 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
     },
     writtenAt,
     analysisVersion: analysis.analysisVersion,
+    published: detail.publications.at(-1) ?? null,
     chapters: chapterMarks(detail).map((chapter) => ({ ...chapter, openConflicts: chapter.openConflicts.length })),
     findings: detail.findings
       .toSorted((a, b) => a.start - b.start)
-      .map(({ start, end, zone, component, position, seen, grade, note, initials }) => ({
-        start,
-        end,
-        zone,
-        component,
-        position,
-        seen,
-        grade,
-        note,
-        initials,
-      })),
+      .map((finding) => {
+        const { start, end, zone, component, part, position, seen, grade, note, initials } = finding;
+        const claim = claimBehind(finding);
+        const openConflicts = claim ? openTopics(claim.id) : [];
+        return { start, end, zone, component, part, position, seen, grade, note, initials, openConflicts, stance: claim?.stance ?? null };
+      }),
     claims: analysis.claims
       .filter((claim) => claim.time === "today")
       .map((claim) => {
-        const conflicts = conflictsOf.get(claim.id) ?? [];
+        const conflicts = conflictsOf(claim.id);
         return {
           start: claim.start,
           zone: claim.zone,
@@ -69,6 +60,7 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
           quote: claim.quote,
           status: claimStatus(claim, conflicts, open, rulingOf, denied),
           conflictTopics: conflicts.map((conflict) => conflict.topic),
+          openConflicts: openTopics(claim.id),
         };
       }),
     conflicts: analysis.conflicts.map((conflict) => {
@@ -107,13 +99,6 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
     unspoken: analysis.silences.map(({ field, topic, sheetValue, why }) => ({ field, topic, sheetValue, why })),
     cautions: Object.values(cautions),
   };
-}
-
-function conflictsByClaim(conflicts: readonly Conflict[]): Map<string, Conflict[]> {
-  const byClaim = new Map<string, Conflict[]>();
-  for (const conflict of conflicts)
-    for (const id of conflict.sides.flatMap((side) => side.claims)) byClaim.set(id, [...(byClaim.get(id) ?? []), conflict]);
-  return byClaim;
 }
 
 /** A claim in any open conflict is disputed, whatever its other rulings say: nothing disputed may leave as fact. */

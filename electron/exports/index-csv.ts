@@ -1,5 +1,7 @@
 import { stringify } from "csv-stringify/sync";
-import { type ConditionIndex, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { type ConditionIndex, type ToldMoment, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { openMark, stanceWords } from "./claim-standing.ts";
+import { openWords, publicationWords } from "./publication-words.ts";
 
 const columns = [
   "kind",
@@ -22,11 +24,18 @@ const columns = [
 type Row = Partial<Record<(typeof columns)[number], string | number>>;
 
 /**
- * The condition index as one table, a row for each chapter, finding, claim and conflict (RFC 4180: CRLF, quotes doubled), with a byte
+ * The condition index as one table: a row that says how far it stands, then one for each chapter, finding, claim and conflict (RFC 4180: CRLF, quotes doubled), with a byte
  * order mark because spreadsheets guess the encoding without one. Cells that a spreadsheet would run as a formula are defused.
  */
 export function indexCsv(index: ConditionIndex): string {
+  const open = index.conflicts.filter(({ state }) => state === "open").length;
   const rows: Row[] = [
+    {
+      kind: "standing",
+      status: open > 0 ? `${open} open` : "none open",
+      text: publicationWords(index.published),
+      note: open > 0 ? openWords(open) : "",
+    },
     ...index.chapters.map(
       (chapter): Row => ({
         kind: "chapter",
@@ -42,11 +51,13 @@ export function indexCsv(index: ConditionIndex): string {
         ...moment(finding),
         zone: zoneLabels[finding.zone],
         component: finding.component,
+        part: finding.part ?? "",
         position: finding.position ?? "",
         grade: finding.grade,
+        stance: finding.stance ?? "",
         text: finding.seen,
-        note: finding.note,
-        status: `marked by ${finding.initials}`,
+        note: [finding.note, openMark(finding.openConflicts)].filter(Boolean).join(" "),
+        status: finding.openConflicts.length > 0 ? `disputed; marked by ${finding.initials}` : `marked by ${finding.initials}`,
       }),
     ),
     ...index.claims.map(
@@ -63,7 +74,7 @@ export function indexCsv(index: ConditionIndex): string {
         stance: claim.stance,
         status: claim.status,
         text: claim.quote,
-        note: claim.conflictTopics.join("; "),
+        note: [claim.conflictTopics.join("; "), openMark(claim.openConflicts)].filter(Boolean).join(" "),
       }),
     ),
     ...index.conflicts.map(
@@ -83,7 +94,7 @@ export function indexCsv(index: ConditionIndex): string {
         status: "denied",
         value: denial.sheetValue,
         text: denial.field,
-        note: denial.why,
+        note: told(denial.why, denial.moments),
       }),
     ),
     ...index.supports.map(
@@ -93,7 +104,7 @@ export function indexCsv(index: ConditionIndex): string {
         status: "borne out",
         value: support.sheetValue,
         text: support.field,
-        note: support.why,
+        note: told(support.why, support.moments),
       }),
     ),
     ...index.unspoken.map(
@@ -101,6 +112,13 @@ export function indexCsv(index: ConditionIndex): string {
     ),
   ];
   return stringify(rows, { header: true, columns: [...columns], bom: true, record_delimiter: "windows", escape_formulas: true });
+}
+
+/** Why, with every doubt and dispute of the claims behind it. */
+function told(why: string, moments: readonly ToldMoment[]): string {
+  const doubts = [...new Set(moments.map(({ stance }) => stanceWords(stance)).filter(Boolean))];
+  const topics = [...new Set(moments.flatMap(({ openConflicts }) => openConflicts))];
+  return [why, doubts.length > 0 ? `(${doubts.join(", ")})` : "", openMark(topics)].filter(Boolean).join(" ");
 }
 
 function moment({ start, end }: { start: number; end?: number }): Row {

@@ -3,8 +3,9 @@ import { existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { basename, extname, join, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { chapterGranularities, exportFormats, type RecordingDetail } from "../../shared-types/index.ts";
+import { chapterGranularities, exportFormats, isPdfFormat, papers, type RecordingDetail } from "../../shared-types/index.ts";
 import { exportFileName } from "../exports/build-export.ts";
+import { createBrowserPrinter } from "../launch/print-pdf.ts";
 import { writeExportsInto } from "../services/export-recording.ts";
 import { openApplication } from "../services/open-application.ts";
 import { Refusal } from "../services/refusals.ts";
@@ -17,6 +18,7 @@ const usage = `Usage: npm run index -- [--video FILE] --transcript FILE --out FO
   --title TEXT           else the transcript's name
   --stock-number TEXT
   --chapters HOW         zones (the usual), findings or everything: how much becomes a chapter
+  --paper SIZE           letter (the usual) or a4: the sheet of the PDFs, which need an installed Chromium or Chrome
   --library FILE         keep the recording in this library; else nothing stays but what is written to FOLDER
   --force                overwrite files that are already in FOLDER`;
 
@@ -29,6 +31,7 @@ const options = {
   title: { type: "string" },
   "stock-number": { type: "string" },
   chapters: { type: "string" },
+  paper: { type: "string" },
   force: { type: "boolean" },
   help: { type: "boolean", short: "h" },
 } as const;
@@ -48,6 +51,14 @@ async function main(args: string[]): Promise<number> {
     console.error(`--chapters takes ${chapterGranularities.join(", ")}, not "${values.chapters}".`);
     return 2;
   }
+  const paper = papers.find((known) => known === (values.paper ?? "letter"));
+  if (!paper) {
+    console.error(`--paper takes ${papers.join(" or ")}, not "${values.paper}".`);
+    return 2;
+  }
+  const pdf = createBrowserPrinter();
+  const whyNoPdf = pdf.whyNot();
+  const formats = exportFormats.filter((format) => whyNoPdf === null || !isPdfFormat(format));
   const named = [values.transcript, values.video, values["stock-sheet"]].filter((file) => file !== undefined);
   const missing = named.filter((file) => !existsSync(file));
   if (missing.length > 0) {
@@ -58,9 +69,7 @@ async function main(args: string[]): Promise<number> {
   const title = values.title ?? basename(values.transcript, extname(values.transcript));
   const stockNumber = values["stock-number"] ?? "";
   // Asked before anything is read, so that a refusal leaves no recording behind in a library either.
-  const inTheWay = exportFormats
-    .map((format) => join(folder, exportFileName(format, { title, stockNumber })))
-    .filter((path) => existsSync(path));
+  const inTheWay = formats.map((format) => join(folder, exportFileName(format, { title, stockNumber }))).filter((path) => existsSync(path));
   if (inTheWay.length > 0 && !values.force) {
     console.error(
       `Already there, and nothing was written: ${inTheWay.join(", ")}. Choose another --out folder, or add --force to overwrite.`,
@@ -70,11 +79,13 @@ async function main(args: string[]): Promise<number> {
   const passing = values.library ? null : mkdtempSync(join(tmpdir(), "roundwalk-index-"));
   const progress = showProgress(process.stderr);
   const application = openApplication({
-    host: { name: "desktop", version: "headless", reveal: null },
+    host: { name: "desktop", version: "headless", reveal: null, pdf },
     libraryFile: values.library ? resolve(values.library) : join(passing!, "library.sqlite"),
   });
   try {
     application.parts.events.subscribe((event) => {
+      if (event.name === "export.progress")
+        progress.say(`writing ${event.payload.format}, ${event.payload.done + 1} of ${event.payload.of}`);
       if (event.name === "analysis.progress") progress.step(event.payload.pass, event.payload.done, event.payload.of);
     });
     const { files } = application.parts;
@@ -94,16 +105,22 @@ async function main(args: string[]): Promise<number> {
     progress.say("writing");
     // A stock sheet may bring the stock number, and with it other file names than those that were asked for above.
     const overwrite = values.force ?? false;
-    const written = await writeExportsInto(application.parts, folder, {
-      recordingId: recording.id,
-      formats: [...exportFormats],
-      granularity,
-      overwrite,
-    });
+    const control = new AbortController();
+    const end = () => control.abort();
+    // Ended while files are being made, none of them is left.
+    process.once("SIGINT", end);
+    const written = await writeExportsInto(
+      application.parts,
+      folder,
+      { recordingId: recording.id, formats, granularity, paper, overwrite },
+      { signal: control.signal },
+    );
+    process.off("SIGINT", end);
     progress.end();
     for (const line of summaryLines(detail)) console.log(line);
     console.log(`\nWritten to ${written.folder}:`);
     for (const file of written.files) console.log(`  ${basename(file.path)} (${file.bytes} bytes)`);
+    if (whyNoPdf !== null) console.error(`No PDF was written. ${whyNoPdf}`);
     return 0;
   } finally {
     progress.end();

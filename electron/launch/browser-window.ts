@@ -38,7 +38,7 @@ export async function showPage(address: string, tell: (line: string) => void): P
   }
 }
 
-function installedBrowser(): string | undefined {
+export function installedBrowser(): string | undefined {
   try {
     return Launcher.getInstallations()[0];
   } catch {

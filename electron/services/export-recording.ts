@@ -3,10 +3,20 @@ import { existsSync } from "node:fs";
 import { mkdir, open, rename, rm } from "node:fs/promises";
 import { basename, isAbsolute, join, relative, sep } from "node:path";
 import { pathToFileURL } from "node:url";
-import { addresses, type ChapterGranularity, type ExportFormat, type Input, type Output } from "../../shared-types/index.ts";
-import { buildExport, fileStem, needsHashes } from "../exports/build-export.ts";
+import {
+  addresses,
+  type ChapterGranularity,
+  type ExportFormat,
+  type Input,
+  isPdfFormat,
+  type Output,
+  type Paper,
+  pdfPages,
+} from "../../shared-types/index.ts";
+import { buildExport, type ExportInput, exportFileName, fileStem, needsHashes } from "../exports/build-export.ts";
 import { recordingHashes } from "./file-hashes.ts";
 import type { Parts } from "./parts.ts";
+import { cancelled, printPage } from "./print-pages.ts";
 import { findRecording, recordingDetail, videoPath } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
 
@@ -19,43 +29,88 @@ export function exportFolderOf(parts: Pick<Parts, "library">, recordingId: strin
   return join(parts.library.folder, exportsFolder, `${fileStem(row)}-${recordingId.slice(0, 8)}`);
 }
 
+/** @throws Refusal for a PDF, which has no text to look at. */
 export async function previewExport(
   parts: Parts,
   { recordingId, format, granularity }: Input<"export.preview">,
 ): Promise<Output<"export.preview">> {
-  const detail = recordingDetail(parts, recordingId);
-  const hashes = needsHashes(format) ? await recordingHashes(parts, recordingId) : null;
-  const built = buildExport(format, { detail, writtenAt: parts.now(), granularity, hashes });
+  if (isPdfFormat(format))
+    throw new Refusal("no-preview", "A PDF is no text to look at here. Look at the page it is printed from, or write it and open it.");
+  const input = await inputOf(parts, { recordingId, formats: [format], granularity });
+  const built = buildExport(format, input);
   return { ...built, warnings: [...built.warnings] };
 }
 
+/** What is written of a recording, as it stands now. */
+async function inputOf(
+  parts: Pick<Parts, "library" | "now">,
+  { recordingId, formats, granularity }: Pick<Input<"export.write">, "recordingId" | "formats" | "granularity">,
+): Promise<ExportInput> {
+  return {
+    detail: recordingDetail(parts, recordingId),
+    writtenAt: parts.now(),
+    granularity,
+    hashes: formats.some(needsHashes) ? await recordingHashes(parts, recordingId) : null,
+    stills: stillsOf(parts, recordingId),
+  };
+}
+
+/** The pictures that are kept of a recording, as a page carries them. */
+function stillsOf({ library }: Pick<Parts, "library">, recordingId: string): NonNullable<ExportInput["stills"]> {
+  return library.stills.of(recordingId).map(({ atMilliseconds, width, height, mediaType, bytes }) => ({
+    atSeconds: atMilliseconds / 1000,
+    width,
+    height,
+    dataUri: `data:${mediaType};base64,${Buffer.from(bytes).toString("base64")}`,
+  }));
+}
+
+/** Writing that is under way, by recording; one library's recordings have ids of their own everywhere. */
+const underWay = new Map<string, AbortController>();
+
 /** Writes into the recording's folder beside the library. */
 export async function writeExports(parts: Parts, input: Input<"export.write">): Promise<Output<"export.write">> {
-  return writeExportsInto(parts, exportFolderOf(parts, input.recordingId), input);
+  const { recordingId } = input;
+  if (underWay.has(recordingId))
+    throw new Refusal("export-under-way", "This recording's files are being written already. Wait for them, or cancel that first.");
+  const control = new AbortController();
+  underWay.set(recordingId, control);
+  try {
+    return await writeExportsInto(parts, exportFolderOf(parts, recordingId), input, { signal: control.signal });
+  } finally {
+    underWay.delete(recordingId);
+  }
+}
+
+export function cancelExports(parts: Parts, { recordingId }: Input<"export.cancel">): Output<"export.cancel"> {
+  findRecording(parts, recordingId);
+  const control = underWay.get(recordingId);
+  control?.abort(cancelled());
+  return { ended: control !== undefined };
 }
 
 /** `rename` of node:fs; handed in so that a disk that gives up half way can be tried. */
 type Move = (from: string, to: string) => Promise<void>;
+
+interface WritingOptions {
+  readonly move?: Move;
+  /** Ends it before anything has taken its place. */
+  readonly signal?: AbortSignal;
+}
 
 /**
  * Writes all files or none: each is written whole under another name first, and only then do they take their places.
  * @throws Refusal that names every file that stands in the way, unless overwriting was asked for.
  */
 export async function writeExportsInto(
-  parts: Pick<Parts, "library" | "now">,
+  parts: Pick<Parts, "library" | "now" | "events" | "pdf">,
   folder: string,
-  { recordingId, formats, granularity, overwrite }: Input<"export.write">,
-  move: Move = rename,
+  { recordingId, formats, granularity, overwrite, paper = "letter" }: Input<"export.write">,
+  { move = rename, signal = new AbortController().signal }: WritingOptions = {},
 ): Promise<Output<"export.write">> {
-  const detail = recordingDetail(parts, recordingId);
-  const writtenAt = parts.now();
-  const videoHref = videoHrefFrom(parts, folder, recordingId);
-  const hashes = formats.some(needsHashes) ? await recordingHashes(parts, recordingId) : null;
-  const files = [...new Set(formats)].map((format) => {
-    const { fileName, text, warnings } = buildExport(format, { detail, writtenAt, videoHref, granularity, hashes });
-    return { format, path: join(folder, fileName), content: Buffer.from(text, "utf8"), warnings: [...warnings] };
-  });
-  const inTheWay = files.filter(({ path }) => existsSync(path)).map(({ path }) => path);
+  const asked = [...new Set(formats)];
+  const { summary } = recordingDetail(parts, recordingId);
+  const inTheWay = asked.map((format) => join(folder, exportFileName(format, summary))).filter((path) => existsSync(path));
   if (inTheWay.length > 0 && !overwrite) {
     throw new Refusal(
       "file-exists",
@@ -69,6 +124,15 @@ export async function writeExportsInto(
       },
     );
   }
+  const input = { ...(await inputOf(parts, { recordingId, formats, granularity })), videoHref: videoHrefFrom(parts, folder, recordingId) };
+  const files: (WholeFile & { readonly format: ExportFormat; readonly warnings: string[] })[] = [];
+  for (const [done, format] of asked.entries()) {
+    if (signal.aborted) throw cancelled();
+    parts.events.publish("export.progress", { recordingId, format, done, of: asked.length });
+    const { fileName, content, warnings } = await built(parts, format, input, paper, signal);
+    files.push({ format, path: join(folder, fileName), content: Buffer.from(content), warnings: [...warnings] });
+  }
+  if (signal.aborted) throw cancelled();
   await placeWhole(folder, files, move);
   return {
     folder,
@@ -76,9 +140,24 @@ export async function writeExportsInto(
       format,
       path,
       bytes: content.length,
-      downloadUrl: `${addresses.exports}${recordingId}/${format}/${granularity}`,
+      downloadUrl: `${addresses.exports}${recordingId}/${format}/${granularity}${isPdfFormat(format) ? `/${paper}` : ""}`,
       warnings,
     })),
+  };
+}
+
+/** A file of an export: text as it is, a PDF printed from its page. */
+async function built(parts: Pick<Parts, "pdf">, format: ExportFormat, input: ExportInput, paper: Paper, signal: AbortSignal) {
+  if (!isPdfFormat(format)) {
+    const { fileName, mediaType, text, warnings } = buildExport(format, input);
+    return { fileName, mediaType, content: text, warnings };
+  }
+  const page = buildExport(pdfPages[format], { ...input, printed: true }).text;
+  return {
+    fileName: exportFileName(format, input.detail.summary),
+    mediaType: "application/pdf",
+    content: await printPage(parts, page, { paper, writtenAt: input.writtenAt, signal }),
+    warnings: [],
   };
 }
 
@@ -136,9 +215,18 @@ async function writeToDisk(path: string, content: Uint8Array): Promise<void> {
   }
 }
 
+interface Download {
+  readonly recordingId: string;
+  readonly format: ExportFormat;
+  readonly granularity: ChapterGranularity;
+  readonly paper: Paper;
+}
+
 /** An export as a download: made anew, so that it shows the library's present state. Undefined for an unknown recording. */
-export async function downloadExport(parts: Parts, recordingId: string, format: ExportFormat, granularity: ChapterGranularity) {
-  return parts.library.recordings.get(recordingId) ? previewExport(parts, { recordingId, format, granularity }) : undefined;
+export async function downloadExport(parts: Parts, { recordingId, format, granularity, paper }: Download) {
+  if (!parts.library.recordings.get(recordingId)) return undefined;
+  const input = await inputOf(parts, { recordingId, formats: [format], granularity });
+  return built(parts, format, input, paper, new AbortController().signal);
 }
 
 /** @throws Refusal when the host has no window to show a folder in, or nothing was exported yet. */

@@ -1,6 +1,6 @@
 import { mkdirSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
-import type { ChapterGranularity, ExportFormat } from "../../shared-types/index.ts";
+import type { ChapterGranularity, ExportFormat, Paper } from "../../shared-types/index.ts";
 import { type AnalysisRunner, createAnalysisRunner } from "../jobs/run-analysis.ts";
 import { defaultLibraryFile } from "../library/default-place.ts";
 import { lockLibrary } from "../library/library-lock.ts";
@@ -13,6 +13,7 @@ import { importDemoOnce } from "./import-demo.ts";
 import { refreshSearchIndex } from "./index-for-search.ts";
 import { createOfferedFiles } from "./offered-files.ts";
 import type { Parts } from "./parts.ts";
+import { noPdfPrinter } from "./print-pages.ts";
 import { videoPath } from "./recording-detail.ts";
 import { keepFingerprint, keepFingerprints } from "./videos/keep-fingerprints.ts";
 
@@ -40,6 +41,7 @@ export function openApplication(options: ApplicationOptions) {
     library,
     analysis,
     events: createEventHub(),
+    pdf: host.pdf ?? noPdfPrinter,
     files: createOfferedFiles(join(library.folder, ".roundwalk-incoming")),
     now,
     log,
@@ -63,8 +65,8 @@ export function openApplication(options: ApplicationOptions) {
       }
       return video ? { path: videoPath(library, video), mediaType: video.mediaType } : undefined;
     },
-    download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity) =>
-      downloadExport(parts, recordingId, format, granularity),
+    download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity, paper: Paper) =>
+      downloadExport(parts, { recordingId, format, granularity, paper }),
     /** The demo for a library that never had one, then whatever another version analysed. Resolves when the demo is in. */
     start: async (demoFolder: string): Promise<void> => {
       await importDemoOnce(parts, analyst, demoFolder);

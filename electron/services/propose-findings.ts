@@ -1,4 +1,4 @@
-import type { Claim, FindingProposal, Grade } from "../../shared-types/index.ts";
+import { type Claim, type FindingProposal, type Grade, proposalKey } from "../../shared-types/index.ts";
 
 /**
  * Words that grade a condition, gravest first; the first that is found decides. A faultless statement is good, not as new,
@@ -61,12 +61,6 @@ function saysMore(other: Claim, claim: Claim): boolean {
 
 export function isConditionToday(claim: Claim): boolean {
   return claim.attribute === "condition" && claim.time === "today";
-}
-
-function proposalKey(claim: Claim): string {
-  const place = claim.spans[0] ?? { caption: claim.captions[0] ?? 0, start: 0, end: 0 };
-  // Two judgements may begin at one word ("clean, but for a chip"): value and end tell them apart.
-  return [claim.component, claim.part ?? "", claim.position ?? "", claim.value, place.caption, place.start, place.end].join("/");
 }
 
 export function gradeOf(claim: Pick<Claim, "quote" | "value">): Grade {

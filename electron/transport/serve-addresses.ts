@@ -1,21 +1,27 @@
 import { z } from "zod";
-import { addresses, ChapterGranularity, ExportFormat, RecordingId } from "../../shared-types/index.ts";
+import { addresses, ChapterGranularity, ExportFormat, Paper, RecordingId } from "../../shared-types/index.ts";
 import { type MediaFile, serveMedia } from "./serve-media.ts";
 
-export interface ExportText {
+export interface ExportedFile {
   readonly fileName: string;
   readonly mediaType: string;
-  readonly text: string;
+  /** Text is sent as UTF-8. */
+  readonly content: string | Uint8Array;
 }
 
 /** What the addresses that both hosts have lead to. */
 export interface ServedThings {
   readonly page: (request: Request) => Promise<Response>;
   readonly mediaFile: (recordingId: string) => MediaFile | undefined;
-  readonly download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity) => Promise<ExportText | undefined>;
+  readonly download: (
+    recordingId: string,
+    format: ExportFormat,
+    granularity: ChapterGranularity,
+    paper: Paper,
+  ) => Promise<ExportedFile | undefined>;
 }
 
-const ExportAddress = z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity });
+const ExportAddress = z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity, paper: Paper });
 
 /** The page, the videos and the exports: the addresses that both hosts have. */
 export function createAddressServer({ page, mediaFile, download }: ServedThings): (request: Request) => Promise<Response> {
@@ -26,24 +32,27 @@ export function createAddressServer({ page, mediaFile, download }: ServedThings)
       return serveMedia(request, id.success ? mediaFile(id.data) : undefined);
     }
     if (pathname.startsWith(addresses.exports)) {
-      const [recordingId, format, granularity = "zones", ...rest] = pathname.slice(addresses.exports.length).split("/");
-      const asked = ExportAddress.safeParse({ recordingId, format, granularity });
+      const [recordingId, format, granularity = "zones", paper = "letter", ...rest] = pathname.slice(addresses.exports.length).split("/");
+      const asked = ExportAddress.safeParse({ recordingId, format, granularity, paper });
       const file =
-        asked.success && rest.length === 0 ? await download(asked.data.recordingId, asked.data.format, asked.data.granularity) : undefined;
+        asked.success && rest.length === 0
+          ? await download(asked.data.recordingId, asked.data.format, asked.data.granularity, asked.data.paper)
+          : undefined;
       return serveExport(request, file);
     }
     return page(request);
   };
 }
 
-function serveExport(request: Request, file: ExportText | undefined): Response {
+function serveExport(request: Request, file: ExportedFile | undefined): Response {
   if (request.method !== "GET" && request.method !== "HEAD") {
     return new Response("Only GET and HEAD.", { status: 405, headers: { allow: "GET, HEAD" } });
   }
   if (!file) return new Response("There is no export at this address.", { status: 404 });
-  const content = Buffer.from(file.text, "utf8");
+  const isText = typeof file.content === "string";
+  const content = isText ? Buffer.from(file.content as string, "utf8") : Buffer.from(file.content as Uint8Array);
   const headers = new Headers({
-    "content-type": `${file.mediaType}; charset=utf-8`,
+    "content-type": isText ? `${file.mediaType}; charset=utf-8` : file.mediaType,
     "content-length": String(content.length),
     "content-disposition": `attachment; filename="${file.fileName.replaceAll(/[^\w.-]/g, "_")}"`,
     // An exported page is a stranger here, should a browser show it after all.

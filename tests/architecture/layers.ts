@@ -38,7 +38,7 @@ export const layers: readonly Layer[] = [
   { from: "electron/transport", own: ["shared-types"], packages: ["node:", "zod", "@hono/node-server"] },
   { from: "electron/window", own: ["shared-types", "electron/transport"], packages: ["node:", "electron"] },
   { from: "electron/launch", own: [], packages: ["node:", "vite", "chrome-launcher", "open", "env-paths"] },
-  { from: "electron/headless", own: everyPart, packages: ["node:"] },
+  { from: "electron/headless", own: [...everyPart, "electron/launch"], packages: ["node:"] },
   { from: "electron/main.ts", own: [...everyPart, "electron/window"], packages: ["node:", "electron"] },
   { from: "electron/preload.ts", own: ["shared-types", "electron/transport"], packages: ["electron"] },
   { from: "electron/loopback.ts", own: everyPart, packages: ["node:"] },

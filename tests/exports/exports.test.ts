@@ -6,11 +6,11 @@ import { buildExport, fileStem } from "../../electron/exports/build-export.ts";
 import { chapterMarks } from "../../electron/exports/chapters/chapter-marks.ts";
 import { chapterTitleText, stamp } from "../../electron/exports/chapters/webvtt.ts";
 import { conditionIndex } from "../../electron/exports/condition-index.ts";
-import { claimSubject, conditionIndexVersion, exportFormats, timeLabel } from "../../shared-types/index.ts";
+import { claimSubject, conditionIndexVersion, type TextFormat, textFormats, timeLabel } from "../../shared-types/index.ts";
 import { sampleDetail } from "./sample-detail.ts";
 
 const writtenAt = "2026-01-07T12:00:00.000Z";
-const build = (format: (typeof exportFormats)[number], detail = sampleDetail()) =>
+const build = (format: TextFormat, detail = sampleDetail()) =>
   buildExport(format, { detail, writtenAt, hashes: { video: null, transcript: "0".repeat(64) } });
 
 describe("chapters", () => {
@@ -86,13 +86,14 @@ describe("condition index", () => {
   test("a reference CSV parser reads every row back, and no cell is a formula", () => {
     const rows: Record<string, string>[] = parse(build("index-csv").text, { columns: true, bom: true });
     expect(rows.map((row) => row.kind)).toEqual([
+      "standing",
       ...Array(3).fill("chapter"),
       "finding",
       ...Array(5).fill("claim"),
       ...Array(2).fill("conflict"),
       "stock sheet",
     ]);
-    expect(rows[3]?.note).toContain("second line, ümlaut, עברית, 🚙");
+    expect(rows[4]?.note).toContain("second line, ümlaut, עברית, 🚙");
     expect(rows.flatMap((row) => Object.values(row)).filter((cell) => /^[=+\-@\t\r]/.test(cell))).toEqual([]);
     expect(rows.filter((row) => row.kind === "conflict").map((row) => row.status)).toEqual(["open", "settled"]);
   });
@@ -107,7 +108,7 @@ describe("condition index", () => {
   });
 
   test("open conflicts are marked wherever they appear, and unaccepted proposals are nowhere", () => {
-    for (const format of exportFormats.filter((name) => name !== "index-schema")) {
+    for (const format of textFormats.filter((name) => name !== "index-schema")) {
       const { text } = build(format);
       // Captions and overlays repeat what was said and what was settled; they make no claim that is open.
       if (/^(?:chapters|index)-|^correction-text$|^record-(?!schema)/.test(format)) expect(text, format).toMatch(/open|not yet checked/i);
@@ -161,7 +162,7 @@ describe("condition index", () => {
   ] as const)("a claim about $subject says no word twice", ({ claim, subject }) => expect(claimSubject(claim)).toBe(subject));
 
   test("the same recording and time give the same bytes", () => {
-    for (const format of exportFormats) expect(build(format)).toEqual(build(format));
+    for (const format of textFormats) expect(build(format)).toEqual(build(format));
   });
 });
 

@@ -1,11 +1,10 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { expect, test } from "vitest";
 import { BodyLines } from "../../renderer/mark/plan/body-drawing.tsx";
-import { gradeShapes } from "../../renderer/mark/strip/finding-marks.tsx";
 import { captionNotes } from "../../renderer/shared/caption-segments.ts";
 import { MarkedCaption } from "../../renderer/shared/marked-caption.tsx";
 import { patternId, ZonePatterns } from "../../renderer/shared/zone-patterns.tsx";
-import { bodyStyles, zoneNames } from "../../shared-types/index.ts";
+import { bodyStyles, gradeShapes, zoneNames } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
 test("every zone has a pattern, and no two look alike without their ink", () => {

@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import { writeExportsInto } from "../../electron/services/export-recording.ts";
 import { importDemoOnce } from "../../electron/services/import-demo.ts";
 import { createOfferedFiles } from "../../electron/services/offered-files.ts";
-import { exportFormats, type OfferedFile } from "../../shared-types/index.ts";
+import { type OfferedFile, textFormats } from "../../shared-types/index.ts";
 import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { importSample, sampleApplication, sampleVehicle } from "../support/builders/sample-application.ts";
 import { temporaryFolder } from "../support/builders/temporary-folder.ts";
@@ -207,9 +207,9 @@ describe("exporting", () => {
     const application = sampleApplication();
     const { id: recordingId } = await importSample(application, application);
     const { handlers, folder } = application;
-    const written = await handlers["export.write"]({ recordingId, formats: [...exportFormats], granularity: "zones", overwrite: false });
+    const written = await handlers["export.write"]({ recordingId, formats: [...textFormats], granularity: "zones", overwrite: false });
     expect(written.folder).toBe(join(folder, "exports", `fk-1971-kestrel-walk-round-${recordingId.slice(0, 8)}`));
-    expect(written.files.map(({ format }) => format)).toEqual([...exportFormats]);
+    expect(written.files.map(({ format }) => format)).toEqual([...textFormats]);
     for (const { format, path, bytes } of written.files) {
       const preview = await handlers["export.preview"]({ recordingId, format, granularity: "zones" });
       expect(basename(path)).toBe(preview.fileName);
@@ -218,7 +218,7 @@ describe("exporting", () => {
       const withoutTimes = (text: string) => text.replaceAll(/2026-01-05[T ]\d\d:\d\d(?::\d\d(?:\.\d+)?Z?)?/g, "TIME");
       expect(withoutTimes(readFileSync(path, "utf8")).length).toBe(withoutTimes(preview.text).length);
     }
-    expect(readdirSync(written.folder)).toHaveLength(exportFormats.length);
+    expect(readdirSync(written.folder)).toHaveLength(textFormats.length);
   });
 
   test("the written page finds the video from where it lies, whatever its name", async () => {
@@ -283,7 +283,7 @@ describe("exporting", () => {
       renameSync(from, to);
     };
     await expect(
-      writeExportsInto(parts, folder, { recordingId, formats: [...formats], granularity: "zones", overwrite: true }, move),
+      writeExportsInto(parts, folder, { recordingId, formats: [...formats], granularity: "zones", overwrite: true }, { move }),
     ).rejects.toMatchObject({
       problem: { code: "export-failed", message: expect.stringContaining("the disk gave up") },
     });

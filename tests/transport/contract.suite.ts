@@ -328,6 +328,12 @@ const cases = {
     },
     refused: [() => ({ recordingId: unknownId, formats: ["index-json"], granularity: "zones", overwrite: false }), "recording-unknown"],
   },
+  "export.cancel": {
+    // Nothing is being written: there is nothing to end, and that is no fault.
+    good: ({ id }) => ({ recordingId: id }),
+    expectation: (value) => expect(value).toEqual({ ended: false }),
+    refused: [() => ({ recordingId: unknownId }), "recording-unknown"],
+  },
   "export.reveal": {
     // The only method that this host cannot do: its refusal is its good answer.
     good: () => undefined,

@@ -1,4 +1,5 @@
 import { type LapSpan, type RecordingDetail, type ZoneName, zoneLabels } from "../../../shared-types/index.ts";
+import { openMark } from "../claim-standing.ts";
 
 /** A chapter as every export writes it. Chapters cover the recording, in order. */
 export interface ChapterMark {
@@ -82,7 +83,5 @@ function openConflictMoments(detail: RecordingDetail): { at: number; topic: stri
 
 /** "Rear [open conflict: rear tire size]": the mark that every list of chapters carries. */
 export function markedTitle(chapter: ChapterMark): string {
-  if (chapter.openConflicts.length === 0) return chapter.title;
-  const noun = chapter.openConflicts.length === 1 ? "open conflict" : "open conflicts";
-  return `${chapter.title} [${noun}: ${chapter.openConflicts.join(", ")}]`;
+  return [chapter.title, openMark(chapter.openConflicts)].filter(Boolean).join(" ");
 }

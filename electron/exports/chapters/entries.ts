@@ -2,10 +2,12 @@ import {
   type ChapterGranularity,
   type ConditionIndex,
   claimSubject,
+  findingSubject,
   gradeLabels,
   type RecordingDetail,
   valueLabel,
 } from "../../../shared-types/index.ts";
+import { openMark, stanceWords } from "../claim-standing.ts";
 import { conditionIndex } from "../condition-index.ts";
 import { chapterMarks, markedTitle } from "./chapter-marks.ts";
 
@@ -51,9 +53,15 @@ interface Mark {
 }
 
 function innerMarks({ findings, claims }: ConditionIndex, granularity: "findings" | "everything"): Mark[] {
-  const found = findings.map(({ start, seen, grade, component, position }) => ({
-    start,
-    title: `${sentence(claimSubject({ component, part: null, position, attribute: "presence" }))}: ${seen} (${gradeLabels[grade].toLowerCase()})`,
+  const found = findings.map((finding) => ({
+    start: finding.start,
+    title: [
+      `${sentence(findingSubject(finding))}: ${finding.seen} (${gradeLabels[finding.grade].toLowerCase()})`,
+      finding.stance && bracketed(stanceWords(finding.stance)),
+      openMark(finding.openConflicts),
+    ]
+      .filter(Boolean)
+      .join(" "),
   }));
   if (granularity === "findings") return inOrder(found);
   const told = new Set<string>();
@@ -68,12 +76,16 @@ function innerMarks({ findings, claims }: ConditionIndex, granularity: "findings
   return inOrder([...found, ...said]);
 }
 
-function caveat({ status, stance, conflictTopics }: ConditionIndex["claims"][number]): string {
-  if (status === "disputed") return ` [open conflict: ${conflictTopics.join(", ")}]`;
-  if (status === "denied") return " [the stock sheet says otherwise]";
-  if (stance === "hedged") return " (said with doubt)";
-  return stance === "reported" ? " (reported)" : "";
+/** The doubt it was said with, and the dispute it is in: one never hides the other. */
+function caveat({ status, stance, openConflicts }: ConditionIndex["claims"][number]): string {
+  const marks = [bracketed(stanceWords(stance)), openMark(openConflicts), status === "denied" ? "[the stock sheet says otherwise]" : ""];
+  return marks
+    .filter(Boolean)
+    .map((mark) => ` ${mark}`)
+    .join("");
 }
+
+const bracketed = (words: string): string => (words ? `(${words})` : "");
 
 function inOrder(marks: readonly Mark[]): Mark[] {
   return marks.toSorted((a, b) => a.start - b.start);

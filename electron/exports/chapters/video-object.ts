@@ -1,4 +1,5 @@
 import type { RecordingDetail } from "../../../shared-types/index.ts";
+import { openWords } from "../publication-words.ts";
 import { type ChapterEntry, flatChapters, milliseconds } from "./entries.ts";
 
 /** Whole seconds as an ISO 8601 duration: PT7M40S. */
@@ -22,12 +23,13 @@ export function videoObject(
 ): object {
   const { summary } = detail;
   const address = videoHref ?? (detail.videoFile === null ? "" : encodeURIComponent(detail.videoFile));
+  const open = detail.openConflictKeys.length;
   const vehicle = [summary.vehicle.year, summary.vehicle.name].filter(Boolean).join(" ");
   return {
     "@context": "https://schema.org",
     "@type": "VideoObject",
     name: summary.title,
-    description: `Walk round of a ${vehicle || "vehicle"}, stock number ${summary.stockNumber || "not given"}, in chapters.`,
+    description: `Walk round of a ${vehicle || "vehicle"}, stock number ${summary.stockNumber || "not given"}, in chapters.${open > 0 ? ` ${openWords(open)}` : ""}`,
     duration: isoDuration(summary.duration),
     uploadDate: writtenAt,
     contentUrl: address,

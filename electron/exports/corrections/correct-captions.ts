@@ -1,4 +1,5 @@
 import { type Caption, misheardClaims, type RecordingDetail, type TextSpan } from "../../../shared-types/index.ts";
+import { claimStanding } from "../claim-standing.ts";
 
 /** One stretch of a caption that is written otherwise than the recogniser wrote it. */
 export interface CaptionChange {
@@ -14,6 +15,15 @@ export interface CorrectedCaptions {
   readonly captions: readonly Pick<Caption, "start" | "end" | "text">[];
   /** In the order of captions and of their words. */
   readonly changes: readonly CaptionChange[];
+  /** Captions that speak of something in an open conflict; their words are quoted, not vouched for. */
+  readonly disputed: readonly DisputedCaption[];
+}
+
+export interface DisputedCaption {
+  readonly caption: number;
+  /** Seconds. */
+  readonly start: number;
+  readonly topics: readonly string[];
 }
 
 interface Edit {
@@ -64,7 +74,13 @@ export function correctCaptions(detail: RecordingDetail): CorrectedCaptions {
     }
     return { start, end, text: (written + text.slice(from)).replaceAll(/ {2,}/g, " ").trim() };
   });
-  return { captions: corrected, changes };
+  const { openTopics } = claimStanding(detail);
+  const disputed = captions.flatMap(({ index, start }): DisputedCaption[] => {
+    const said = analysis.claims.filter((claim) => claim.captions.includes(index));
+    const topics = [...new Set(said.flatMap(({ id }) => openTopics(id)))];
+    return topics.length > 0 ? [{ caption: index, start, topics }] : [];
+  });
+  return { captions: corrected, changes, disputed };
 }
 
 /** Each edit's words stand in its first span and its further spans are emptied; of two that overlap the earlier in the list stands. */

@@ -9,6 +9,8 @@ import {
   valueLabel,
 } from "../../../shared-types/index.ts";
 import { chapterTitleText, stamp } from "../chapters/webvtt.ts";
+import { claimStanding, openMark } from "../claim-standing.ts";
+import { publicationWords } from "../publication-words.ts";
 
 /** A claim that was spoken wrongly, and what a reviewer let stand against it. */
 export interface SettledClaim {
@@ -18,13 +20,18 @@ export interface SettledClaim {
   /** As spoken, and as it should be. */
   readonly said: string;
   readonly right: string;
+  /** What stands against calling it right outright: topics of open conflicts that the standing claims are in, and the stock sheet. */
+  readonly caveat: string;
 }
 
 /**
  * Claims that a standing ruling overruled in favour of another side, in spoken order. A recogniser's error is none of them: the speaker
  * was right, and only the captions were wrong.
  */
-export function settledClaims({ analysis, rulings }: RecordingDetail): SettledClaim[] {
+export function settledClaims(detail: RecordingDetail): SettledClaim[] {
+  const { analysis, rulings } = detail;
+  const { openTopics } = claimStanding(detail);
+  const denied = new Set(analysis.denials.flatMap((denial) => denial.claims));
   const claims = new Map(analysis.claims.map((claim) => [claim.id, claim]));
   const settled = analysis.conflicts.flatMap((conflict) => {
     const ruling = rulings.find((one) => one.conflictKey === conflict.key && one.supersededBy === null);
@@ -32,13 +39,19 @@ export function settledClaims({ analysis, rulings }: RecordingDetail): SettledCl
     if (!ruling || !standing) return [];
     const attribute = claims.get(standing.claims[0] ?? "")?.attribute ?? null;
     const right = valueLabel(standing.value, standing.unit, attribute);
+    const caveat = [
+      openMark([...new Set(standing.claims.flatMap(openTopics))]),
+      standing.claims.some((id) => denied.has(id)) ? "[the stock sheet says otherwise]" : "",
+    ]
+      .filter(Boolean)
+      .join(" ");
     return conflict.sides
       .filter((_, side) => isOverruled(ruling, side))
       .flatMap((side) => side.claims)
       .flatMap((id) => {
         const claim = claims.get(id);
         const said = claim && valueLabel(claim.value, claim.unit, claim.attribute);
-        return claim && said && said !== right ? [{ claim, conflict, ruling, said, right }] : [];
+        return claim && said && said !== right ? [{ claim, conflict, ruling, said, right, caveat }] : [];
       });
   });
   // A claim may lose in two conflicts; it is put right once.
@@ -53,13 +66,13 @@ const capital = (words: string): string => words.charAt(0).toUpperCase() + words
 
 /** Overlay captions that put a settled claim right at the moment it was wrongly spoken, each with a comment that says by whom and why. */
 export function overlayWebvtt(detail: RecordingDetail): string {
-  const cues = settledClaims(detail).map(({ claim, ruling, said, right }, position) => {
+  const cues = settledClaims(detail).map(({ claim, ruling, said, right, caveat }, position) => {
     const end = Math.min(Math.max(claim.end, claim.start + shortestOverlaySeconds), Math.max(detail.summary.duration, claim.start + 1));
     const why = `${said} was said; ${right} stands by ${ruling.initials} on ${ruling.at.slice(0, 10)}: ${ruling.reason}`;
     return (
       `NOTE\n${why.replaceAll("-->", "→").replaceAll(/\s*\n\s*/g, " ")}\n\n` +
       `correction-${position + 1}\n${stamp(claim.start)} --> ${stamp(end)} line:8% align:center\n` +
-      `${chapterTitleText(`Correction: ${claimSubject(claim)} is ${right}, not ${said}.`)}\n`
+      `${chapterTitleText(`Correction: ${claimSubject(claim)} is ${right}, not ${said}.${caveat && ` ${caveat}`}`)}\n`
     );
   });
   return `WEBVTT\n\n${cues.length === 0 ? "NOTE\nNo claim was settled against what was said; nothing is put right.\n" : cues.join("\n")}`;
@@ -73,8 +86,8 @@ export function correctionText(detail: RecordingDetail): string {
   const lines = [
     settled.length === 0 ? "No correction to what is said in this video." : "Corrections to what is said in this video:",
     ...settled.map(
-      ({ claim, said, right, ruling }) =>
-        `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${said} was said; ${right} is right (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")}).`,
+      ({ claim, said, right, ruling, caveat }) =>
+        `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${said} was said; ${right} is right (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")}).${caveat && ` ${caveat}`}`,
     ),
   ];
   if (open.length > 0) {
@@ -84,5 +97,7 @@ export function correctionText(detail: RecordingDetail): string {
       lines.push(`${capital(topic)} (${moments.map(timeLabel).join(", ")})`);
     }
   }
+  const published = publicationWords(detail.publications.at(-1) ?? null);
+  if (published !== "" && open.length > 0) lines.push("", published);
   return `${lines.join("\n")}\n`;
 }

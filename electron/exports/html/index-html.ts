@@ -1,68 +1,89 @@
+import { type ConditionIndex, timeLabel } from "../../../shared-types/index.ts";
+import { openWords, publicationWords } from "../publication-words.ts";
 import {
-  type ConditionIndex,
-  claimSubject,
-  componentLabel,
-  decisionLabels,
-  gradeLabels,
-  positionLabel,
-  timeLabel,
-  valueLabel,
-  zoneLabels,
-  zoneNames,
-} from "../../../shared-types/index.ts";
-import { indexScript, indexStyle } from "./index-style.ts";
+  claimLists,
+  conflictBlock,
+  denialBlock,
+  findingList,
+  type IndexStill,
+  type Jump,
+  jumpFor,
+  stillPicture,
+  stillWithin,
+  supportList,
+} from "./index-parts.ts";
+import { gradeSign, type IndexPlan, lapBand, planDrawing, undersideDrawing, zoneList } from "./index-plan.ts";
+import { indexScript } from "./index-script.ts";
+import { indexStyle } from "./index-style.ts";
 import { html, type Markup, raw } from "./markup.ts";
 import { policyFor } from "./page-policy.ts";
 
-type IndexClaim = ConditionIndex["claims"][number];
-type IndexConflict = ConditionIndex["conflicts"][number];
+export type { IndexStill } from "./index-parts.ts";
+
+export interface IndexPageOptions {
+  readonly plan: IndexPlan;
+  /** Where the video lies, seen from the page, as an address (percent-encoded); null where there is none. A person may also open the file by hand. */
+  readonly videoHref?: string | null | undefined;
+  readonly stills?: readonly IndexStill[] | undefined;
+  /** For paper alone: no video and nothing to press. */
+  readonly printed?: boolean | undefined;
+}
+
+interface Section {
+  readonly id: string;
+  readonly title: string;
+  readonly count: number | null;
+  readonly content: Markup;
+}
 
 /**
  * The condition index as one page that needs nothing else: no script, style, font or picture from elsewhere. Its content security policy
  * allows just its own script and style, by their hashes.
- * @param videoHref where the video lies, seen from the page, as an address (percent-encoded); null where there is none. A person may also open the file by hand.
  */
-export function indexHtml(index: ConditionIndex, videoHref: string | null = encodeName(index.recording.videoFile)): string {
+export function indexHtml(index: ConditionIndex, { plan, videoHref, stills = [], printed = false }: IndexPageOptions): string {
   const { recording } = index;
-  const title = `Condition index: ${recording.title}`;
-  const policy = policyFor({ style: indexStyle, script: indexScript, video: true, pictures: true });
-  const open = index.conflicts.filter((conflict) => conflict.state === "open");
-  const settled = index.conflicts.filter((conflict) => conflict.state === "settled");
+  const href = videoHref === undefined ? encodeName(recording.videoFile) : videoHref;
+  const plays = !printed && recording.videoFile !== null && href !== null;
+  const jump = jumpFor(plays);
+  const policy = policyFor({ style: indexStyle, ...(plays ? { script: indexScript } : {}), video: plays, pictures: true });
+  const vehicle = [recording.vehicle.year, recording.vehicle.name].filter(Boolean).join(" ");
+  const sections = sectionsOf(index, stills, jump);
   const page = html`<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${title}</title>
+<title>Condition index: ${recording.title}</title>
 <style>${raw(indexStyle)}</style>
 </head>
 <body>
-<header>
+<header class="masthead">
+<p class="overline">Condition index</p>
 <h1>${recording.title}</h1>
-<p>${[recording.vehicle.year, recording.vehicle.name].filter(Boolean).join(" ")}${recording.stockNumber ? html` · stock number <b>${recording.stockNumber}</b>` : ""} · ${timeLabel(recording.duration)} long</p>
-<p class="faint">Written ${index.writtenAt.slice(0, 10)} · ${index.findings.length} findings · ${index.claims.length} claims · ${open.length} open and ${settled.length} settled conflicts</p>
-${open.length > 0 && html`<p class="mark">${open.length === 1 ? "One conflict is" : `${open.length} conflicts are`} still open: claims marked “in dispute” are not given as fact.</p>`}
-<p role="status" class="faint"></p>
+<dl class="facts">
+${vehicle !== "" && html`<div><dt>Vehicle</dt><dd>${vehicle}</dd></div>`}
+${recording.stockNumber !== "" && html`<div><dt>Stock number</dt><dd class="plate">${recording.stockNumber}</dd></div>`}
+<div><dt>Recording</dt><dd>${timeLabel(recording.duration)} long</dd></div>
+<div><dt>Written</dt><dd>${index.writtenAt.slice(0, 10)}</dd></div>
+</dl>
+${standingNote(index)}
+${lapBand(index)}
+${plays && html`<p role="status" class="status"></p>`}
 </header>
+<nav aria-label="On this page" class="contents"><ul>${sections.map(({ id, title, count }) => html`<li><a href="#${id}">${title}</a>${count !== null && html` <span class="count">${count}</span>`}</li>`)}</ul></nav>
 <main>
-<div class="beside">
-<section aria-labelledby="h-video"><h2 id="h-video">Recording</h2>${video(recording.videoFile, videoHref)}</section>
-<section aria-labelledby="h-chapters"><h2 id="h-chapters">Chapters</h2><ol class="chapters">${index.chapters.map(
-    (chapter) => html`
-<li>${jump(chapter.start)} ${chapter.title}${chapter.openConflicts > 0 && html` <span class="mark">[${chapter.openConflicts} open]</span>`}${!chapter.accepted && html` <span class="faint">(proposed)</span>`}</li>`,
-  )}</ol></section>
-</div>
-<section aria-labelledby="h-open"><h2 id="h-open">Open conflicts</h2>${open.length ? open.map((conflict) => conflictBlock(conflict)) : html`<p>None.</p>`}</section>
-${index.denials.length > 0 && html`<section aria-labelledby="h-sheet"><h2 id="h-sheet">The stock sheet says otherwise</h2>${index.denials.map((denial) => denialBlock(denial))}</section>`}
-${index.supports.length > 0 && html`<section aria-labelledby="h-borne"><h2 id="h-borne">The stock sheet bears out</h2>${supportTable(index)}</section>`}
-${index.unspoken.length > 0 && html`<section aria-labelledby="h-unspoken"><h2 id="h-unspoken">On the stock sheet, not spoken</h2><ul>${index.unspoken.map((fact) => html`<li>${fact.why}</li>`)}</ul></section>`}
-<section aria-labelledby="h-findings"><h2 id="h-findings">Findings</h2>${findingTable(index)}</section>
-<section aria-labelledby="h-claims"><h2 id="h-claims">What was said, by zone</h2>${claimTables(index.claims)}</section>
-<section aria-labelledby="h-settled"><h2 id="h-settled">Settled conflicts</h2>${settled.length ? settled.map((conflict) => conflictBlock(conflict)) : html`<p>None.</p>`}</section>
-<section aria-labelledby="h-cautions"><h2 id="h-cautions">Cautions</h2><ul class="cautions">${index.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>
+${plays && html`<section class="video" aria-label="Recording">${video(recording.videoFile!, href!)}</section>`}
+<p class="${plays ? "times-of on-paper" : "times-of"}">${recording.videoFile === null ? "This recording is a transcript without a video; times are its own." : html`Times are minutes and seconds of the recording <b>${recording.videoFile}</b>.`}</p>
+<section aria-labelledby="vehicle"><h2 id="vehicle">The vehicle, zone by zone</h2>
+<div class="plan-beside"><figure>${planDrawing(index, plan)}${plan.underside.seconds > 0 && html`<div class="beneath">${undersideDrawing(index)}<span>Underside: ${timeLabel(plan.underside.seconds)}</span></div>`}<figcaption>Numbers are the findings below, shaped by grade: ${(["as-new", "good", "worn", "damaged", "not-shown"] as const).map((grade) => html`${gradeSign(grade)} `)}▼ marks a zone where something said is in dispute.</figcaption></figure><div>${zoneList(index, plan)}</div></div></section>
+${sections.map(
+  ({ id, title, content }) => html`<section aria-labelledby="${id}"><h2 id="${id}">${title}</h2>${content}</section>
+`,
+)}
 </main>
-<script>${raw(indexScript)}</script>
+<footer><p>Analysis version ${index.analysisVersion}, form ${index.version}. Everything on this page is in this one file; it loads nothing and sends nothing.</p></footer>
+${plays && html`<script>${raw(indexScript)}</script>`}
 </body>
 </html>
 `;
@@ -73,72 +94,72 @@ function encodeName(fileName: string | null): string | null {
   return fileName === null ? null : encodeURIComponent(fileName);
 }
 
-function jump(seconds: number): Markup {
-  return html`<button type="button" class="jump" data-at="${seconds.toFixed(3)}" aria-label="Play from ${timeLabel(seconds)}">${timeLabel(seconds)}</button>`;
+function sectionsOf(index: ConditionIndex, stills: readonly IndexStill[], jump: Jump): Section[] {
+  const open = index.conflicts.filter((conflict) => conflict.state === "open");
+  const settled = index.conflicts.filter((conflict) => conflict.state === "settled");
+  const section = (id: string, title: string, count: number | null, content: Markup): Section => ({ id, title, count, content });
+  return [
+    section("chapters", "Chapters", index.chapters.length, chapterList(index, stills, jump)),
+    section(
+      "open",
+      "Open conflicts",
+      open.length,
+      open.length > 0 ? html`${open.map((conflict) => conflictBlock(conflict, jump))}` : html`<p>None is open.</p>`,
+    ),
+    ...(index.denials.length > 0
+      ? [
+          section(
+            "denied",
+            "The stock sheet says otherwise",
+            index.denials.length,
+            html`${index.denials.map((denial) => denialBlock(denial, jump))}`,
+          ),
+        ]
+      : []),
+    section("findings", "Findings", index.findings.length, findingList(index.findings, stills, jump)),
+    section("said", "What was said, by zone", index.claims.length, claimLists(index.claims, jump)),
+    section(
+      "settled",
+      "Settled conflicts",
+      settled.length,
+      settled.length > 0 ? html`${settled.map((conflict) => conflictBlock(conflict, jump))}` : html`<p>None was settled.</p>`,
+    ),
+    ...(index.supports.length > 0 ? [section("borne", "The stock sheet bears out", index.supports.length, supportList(index, jump))] : []),
+    ...(index.unspoken.length > 0
+      ? [
+          section(
+            "unspoken",
+            "On the stock sheet, not spoken",
+            index.unspoken.length,
+            html`<ul>${index.unspoken.map((fact) => html`<li>${fact.why}</li>`)}</ul>`,
+          ),
+        ]
+      : []),
+    section("cautions", "Cautions", null, html`<ul class="cautions">${index.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>`),
+  ];
 }
 
-function video(fileName: string | null, href: string | null): Markup {
-  if (fileName === null || href === null) return html`<p>This recording is a transcript without a video.</p>`;
+/** How far the index can be relied on, before anything else. */
+function standingNote(index: ConditionIndex): Markup {
+  const open = index.conflicts.filter(({ state }) => state === "open").length;
+  const published = publicationWords(index.published);
+  return html`<div class="${open > 0 ? "standing standing-open" : "standing"}"><p>${
+    open > 0
+      ? html`<b>▼ ${openWords(open)}</b> What is said on either side is marked “in dispute” wherever it stands, and is not given as fact.`
+      : html`<b>No conflict is open.</b> ${index.conflicts.length > 0 ? "What contradicted itself was ruled on by a person; the rulings are below." : "No two claims that were read contradict each other."}`
+  }</p>${published !== "" && html`<p>${published}</p>`}</div>`;
+}
+
+function video(fileName: string, href: string): Markup {
   return html`<video controls preload="metadata" src="${href}" aria-label="The recording"></video>
 <p class="open-video" hidden>The video is not beside this page. <label>Open ${fileName}: <input type="file" accept="video/*"></label></p>`;
 }
 
-function findingTable({ findings }: ConditionIndex): Markup {
-  if (findings.length === 0) return html`<p>No findings were marked.</p>`;
-  return html`<div class="scroll"><table><thead><tr><th scope="col">At</th><th scope="col">Zone</th><th scope="col">Part</th><th scope="col">Grade</th><th scope="col">Seen</th><th scope="col">Note</th></tr></thead><tbody>${findings.map(
-    (finding) => html`
-<tr><td>${jump(finding.start)}</td><td>${zoneLabels[finding.zone]}</td><td>${[positionLabel(finding.position), componentLabel(finding.component)].filter(Boolean).join(" ")}</td><td>${gradeLabels[finding.grade]}</td><td>${finding.seen}</td><td>${finding.note}</td></tr>`,
-  )}</tbody></table></div>`;
-}
-
-function claimTables(claims: readonly IndexClaim[]): Markup {
-  const zones = zoneNames.filter((zone) => claims.some((claim) => claim.zone === zone));
-  if (zones.length === 0) return html`<p>No checkable claims were read.</p>`;
-  return html`${zones.map(
-    (zone) =>
-      html`<h3>${zoneLabels[zone]}</h3><div class="scroll"><table><thead><tr><th scope="col">At</th><th scope="col">What</th><th scope="col">Value</th><th scope="col">Words</th><th scope="col">Standing</th></tr></thead><tbody>${claims
-        .filter((claim) => claim.zone === zone)
-        .map(
-          (claim) => html`
-<tr><td>${jump(claim.start)}</td><td>${claimSubject(claim)}</td><td>${valueLabel(claim.value, claim.unit, claim.attribute)}</td><td><q>${claim.quote}</q></td><td>${standing(claim)}</td></tr>`,
-        )}</tbody></table></div>`,
-  )}`;
-}
-
-/** A hedged claim carries its hedge, and a disputed one its dispute, wherever it stands. */
-function standing(claim: IndexClaim): Markup {
-  const stance = claim.stance === "stated" ? "" : claim.stance === "hedged" ? "said with a doubt" : "reported, not seen";
-  if (claim.status === "disputed") return html`<span class="mark">in dispute: ${claim.conflictTopics.join(", ")}</span> ${stance}`;
-  if (claim.status === "denied") return html`<span class="mark">the stock sheet says otherwise</span> ${stance}`;
-  if (claim.status === "overruled") return html`<span class="mark">overruled in review</span> ${stance}`;
-  return html`${[claim.status === "upheld" ? "stands after review" : "", stance].filter(Boolean).join(", ")}`;
-}
-
-function supportTable({ supports }: ConditionIndex): Markup {
-  return html`<div class="scroll"><table><thead><tr><th scope="col">At</th><th scope="col">What</th><th scope="col">Sheet</th><th scope="col">Why</th></tr></thead><tbody>${supports.map(
-    (support) => html`
-<tr><td>${support.moments.map((at) => html`${jump(at.start)} `)}</td><td>${support.topic}</td><td>${support.sheetValue}</td><td>${support.why}</td></tr>`,
-  )}</tbody></table></div>`;
-}
-
-function denialBlock(denial: ConditionIndex["denials"][number]): Markup {
-  return html`<article class="open">
-<h3>${denial.field}: the sheet says ${denial.sheetValue}</h3>
-<p>${denial.why}</p>
-<ul>${denial.moments.map((at) => html`<li>${jump(at.start)} <q>${at.quote}</q></li>`)}</ul>
-</article>`;
-}
-
-function conflictBlock(conflict: IndexConflict): Markup {
-  const { ruling, standard } = conflict;
-  return html`<article class="${conflict.state}">
-<h3>${conflict.state === "open" ? "Open: " : ""}${conflict.topic}</h3>
-<p>${conflict.why}</p>
-<ul>${conflict.sides.map(
-    (side, position) =>
-      html`<li><b>${valueLabel(side.value, side.unit)}</b>${ruling?.decision === "side-stands" && ruling.side === position && html` <b>(stands)</b>`}: ${side.moments.map((at) => html`${jump(at.start)} <q>${at.quote}</q> `)}</li>`,
-  )}</ul>
-${standard && html`<p class="faint">${standard.name}: ${standard.working} Source: ${standard.source}</p>`}
-${ruling && html`<p>${decisionLabels[ruling.decision]}: ${ruling.reason}${ruling.rightWords ? html` Right words: <q>${ruling.rightWords}</q>` : ""} <span class="faint">(${ruling.initials}, ${ruling.at.slice(0, 10)})</span></p>`}
-</article>`;
+function chapterList({ chapters }: ConditionIndex, stills: readonly IndexStill[], jump: Jump): Markup {
+  const pictures = chapters.map((chapter) => stillPicture(stillWithin(stills, chapter.start, chapter.end), chapter.title));
+  const pictured = pictures.some((picture) => picture !== false);
+  return html`<ol class="${pictured ? "chapters pictured" : "chapters"}">${chapters.map(
+    (chapter, position) => html`
+<li>${pictures[position]}<span class="chapter-words">${jump(chapter.start)} <span>${chapter.title}</span>${!chapter.accepted && html` <span class="faint">(proposed)</span>`}${chapter.openConflicts > 0 && html` <span class="open-mark">▼ ${chapter.openConflicts} open</span>`}</span></li>`,
+  )}</ol>`;
 }

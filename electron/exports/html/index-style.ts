@@ -1,46 +1,61 @@
-/** The page's own style sheet: no font, picture or style from elsewhere; prints in black on white. */
+/**
+ * The page's own style sheet: no font, picture or style from elsewhere. Inks are chosen for 4.5:1 or more on their grounds (WCAG 2.2,
+ * 1.4.3); what is in dispute has a sign and words beside its colour. On paper: black on white, running page numbers, nothing cut.
+ */
 export const indexStyle = `
-:root { color-scheme: light dark; --paper: #fbfaf7; --ink: #23262b; --faint: #5b6069; --line: #d7d3c8; --plate: #f1eee6; --warn-ink: #7a2e0e; --warn-plate: #fbeadf; --link: #1d4e6b; }
-@media (prefers-color-scheme: dark) { :root { --paper: #17191c; --ink: #e6e4de; --faint: #a6abb3; --line: #3a3e45; --plate: #202328; --warn-ink: #f6b58f; --warn-plate: #3a2419; --link: #8cc3e2; } }
+:root { color-scheme: light dark; --paper: #fcfbf8; --sheet: #f3f1ea; --ink: #1d2730; --faint: #535d66; --line: #d5d1c6; --edge: #767d83; --lead: #14505c; --open: #8c1d2f; --open-sheet: #faeced; --upheld: #1f5c3a; --hedge: #6b4a00; }
+@media (prefers-color-scheme: dark) { :root { --paper: #151a1e; --sheet: #1e252a; --ink: #e8e6df; --faint: #a9b1b7; --line: #39424a; --edge: #7d868d; --lead: #8fd0dc; --open: #ffb0b8; --open-sheet: #38191f; --upheld: #9ad9b4; --hedge: #e9c877; } }
 * { box-sizing: border-box; }
-body { margin: 0 auto; max-width: 70rem; padding: 1.5rem; background: var(--paper); color: var(--ink); font: 16px/1.5 system-ui, "Segoe UI", Roboto, "Noto Sans", sans-serif; }
-h1 { font-size: 1.6rem; margin: 0 0 .25rem; } h2 { font-size: 1.15rem; margin: 2rem 0 .5rem; border-bottom: 1px solid var(--line); padding-bottom: .25rem; } h3 { font-size: 1rem; margin: 1rem 0 .25rem; }
-p { margin: .25rem 0 .5rem; } .faint { color: var(--faint); }
-.cautions { border: 1px solid var(--line); background: var(--plate); padding: .5rem .75rem; font-size: .9rem; } .cautions li { margin: .25rem 0; }
-.beside { display: grid; grid-template-columns: minmax(0, 3fr) minmax(14rem, 2fr); gap: 1.25rem; align-items: start; } @media (max-width: 46rem) { .beside { grid-template-columns: minmax(0, 1fr); } }
-video { width: 100%; background: #000; max-height: 60vh; } .open-video { margin: .5rem 0; font-size: .9rem; }
-ol.chapters { list-style: none; margin: 0; padding: 0; } ol.chapters li { padding: .2rem 0; border-bottom: 1px dotted var(--line); }
-button.jump { font: inherit; color: var(--link); background: none; border: 0; padding: .1rem .2rem; text-decoration: underline; cursor: pointer; font-variant-numeric: tabular-nums; min-width: 3.5rem; min-height: 1.5rem; text-align: left; }
-button.jump:focus-visible, input:focus-visible, a:focus-visible { outline: 3px solid var(--link); outline-offset: 2px; }
-.scroll { overflow-x: auto; } table { border-collapse: collapse; width: 100%; font-size: .92rem; } th, td { text-align: left; vertical-align: top; padding: .3rem .5rem .3rem 0; border-bottom: 1px solid var(--line); } th { color: var(--faint); font-weight: 600; }
-.open { border-left: .35rem double var(--warn-ink); background: var(--warn-plate); padding: .5rem .75rem; margin: .75rem 0; } .settled { border-left: .35rem solid var(--line); padding: .5rem .75rem; margin: .75rem 0; }
-.mark { font-weight: 600; color: var(--warn-ink); } q { font-style: italic; }
-@media print { :root { --paper: #fff; --ink: #000; --faint: #333; --plate: #fff; --warn-plate: #fff; --warn-ink: #000; --link: #000; } video, .open-video { display: none; } body { max-width: none; padding: 0; } .open, .settled, tr, li { break-inside: avoid; } }
-`;
-
-/** Jumps in the video beside the page; where it is not there, the person can open it, and nothing leaves the machine. */
-export const indexScript = `
-(() => {
-  const video = document.querySelector("video");
-  const opener = document.querySelector(".open-video");
-  const status = document.querySelector("[role=status]");
-  if (!video) return;
-  const missing = () => { opener.hidden = false; video.hidden = true; };
-  video.addEventListener("error", missing);
-  if (video.error || !video.getAttribute("src")) missing();
-  document.querySelector("input[type=file]").addEventListener("change", (event) => {
-    const file = event.target.files[0];
-    if (!file) return;
-    video.hidden = false;
-    video.src = URL.createObjectURL(file);
-  });
-  document.addEventListener("click", (event) => {
-    const button = event.target.closest("button.jump");
-    if (!button) return;
-    if (video.hidden) { status.textContent = "Open the video file first; then the times jump in it."; opener.scrollIntoView({ block: "nearest" }); return; }
-    video.currentTime = Number(button.dataset.at);
-    video.play().catch(() => {});
-    status.textContent = "Playing from " + button.textContent.trim();
-  });
-})();
+html { scroll-padding-top: 1rem; }
+body { margin: 0 auto; max-width: 72rem; padding: 0 1.25rem 3rem; background: var(--paper); color: var(--ink); font: 16px/1.5 "Segoe UI", Roboto, "Noto Sans", "Liberation Sans", system-ui, sans-serif; overflow-wrap: anywhere; }
+h1, h2, h3 { font-family: Charter, "Bitstream Charter", "Sitka Text", Cambria, Georgia, "Noto Serif", serif; line-height: 1.2; text-wrap: balance; }
+h1 { font-size: clamp(1.6rem, 5vw, 2.4rem); margin: .1rem 0 .75rem; }
+h2 { font-size: 1.35rem; margin: 2.5rem 0 .75rem; padding-top: .5rem; border-top: 3px solid var(--ink); }
+h3 { font-size: 1.05rem; margin: 1.25rem 0 .4rem; }
+p { margin: .25rem 0 .5rem; } ul, ol { margin: .25rem 0 .5rem; padding-inline-start: 1.25rem; } q { font-style: italic; } a { color: var(--lead); }
+.faint { color: var(--faint); font-size: .92em; } .note { white-space: pre-line; }
+.masthead { padding-top: 1.5rem; border-top: .5rem solid var(--lead); }
+.overline { font-size: .8rem; letter-spacing: .14em; text-transform: uppercase; color: var(--lead); font-weight: 700; margin: 0; }
+.facts { display: flex; flex-wrap: wrap; gap: .5rem 2rem; margin: 0 0 1rem; } .facts dt { font-size: .8rem; color: var(--faint); } .facts dd { margin: 0; font-weight: 600; }
+.plate { border: 1.5px solid var(--ink); border-radius: 3px; padding: 0 .45rem; font-variant-numeric: tabular-nums; letter-spacing: .04em; }
+.standing { border: 1px solid var(--edge); border-inline-start: .4rem solid var(--upheld); background: var(--sheet); padding: .6rem .9rem; }
+.standing p { margin: .1rem 0; } .standing-open { border-inline-start: .4rem double var(--open); background: var(--open-sheet); } .standing-open b { color: var(--open); }
+.status:empty { display: none; } .status { color: var(--faint); font-size: .92em; }
+.band { display: block; width: 100%; margin-top: .75rem; } .band-even { fill: var(--lead); } .band-odd { fill: var(--edge); } .band-open { fill: var(--open); } .band-finding { fill: var(--paper); stroke: var(--ink); stroke-width: 1.5; }
+.contents ul { list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.25rem; padding: 0; margin: .75rem 0 0; font-size: .95rem; } .contents a { display: inline-block; min-height: 1.5rem; } .count { color: var(--faint); font-variant-numeric: tabular-nums; }
+video { display: block; width: 100%; max-height: 58vh; margin-top: 1rem; background: #000; } .open-video { border: 1px solid var(--edge); padding: .75rem; } video[hidden], .open-video[hidden] { display: none; }
+.times-of { color: var(--faint); font-size: .92em; } .on-paper { display: none; }
+.plan-beside { display: grid; grid-template-columns: minmax(0, 8fr) minmax(15rem, 5fr); gap: 1.5rem; align-items: start; }
+figure { margin: 0; } figcaption { color: var(--faint); font-size: .85rem; margin-top: .5rem; }
+.plan { display: block; width: 100%; } .plan-area { fill: var(--sheet); stroke: var(--edge); } .plan-disputed { fill: var(--open-sheet); stroke: var(--open); stroke-width: 1.6; } .plan-unseen { fill: none; stroke-dasharray: 3 4; }
+.plan-body { fill: var(--sheet); } .plan-wheels { fill: var(--faint); } .plan-lines { fill: none; stroke: var(--ink); stroke-width: 1.1; } .plan-lines > path:first-child { stroke-width: 1.8; } .plan-faint { stroke: var(--edge); } .plan-tread { stroke-width: 4; stroke: var(--faint); } .plan-pipe { stroke-dasharray: 3 2; }
+.plan text { font: 600 11px "Segoe UI", Roboto, "Noto Sans", "Liberation Sans", system-ui, sans-serif; text-anchor: middle; } .plan-name { fill: var(--ink); stroke: var(--sheet); stroke-width: 3px; paint-order: stroke; } .plan .plan-time { font-weight: 400; fill: var(--faint); }
+.plan-mark path { fill: var(--paper); stroke: var(--ink); stroke-width: .9; } .plan-mark-open path { fill: var(--open-sheet); stroke: var(--open); } .plan .plan-mark text { font-size: 9px; fill: var(--ink); stroke: var(--paper); stroke-width: 2px; paint-order: stroke; }
+.beneath { display: flex; align-items: center; gap: .75rem; color: var(--faint); font-size: .85rem; } .plan-beneath { width: 9rem; }
+table { border-collapse: collapse; width: 100%; } caption { text-align: start; font-weight: 600; padding-bottom: .25rem; } th, td { text-align: start; vertical-align: top; padding: .3rem .6rem .3rem 0; border-bottom: 1px solid var(--line); font-variant-numeric: tabular-nums; } thead th { color: var(--faint); font-size: .85rem; } tbody th { font-weight: 500; } .zones a { display: inline-block; min-height: 1.5rem; }
+.unseen { border: 1px dashed var(--edge); padding: .5rem .75rem; }
+.grade { display: inline-flex; align-items: center; gap: .3rem; white-space: nowrap; margin-inline-end: .5rem; } .grade svg { width: .95em; height: .95em; } .grade path { fill: none; stroke: currentColor; stroke-width: 1.6; } .grade-worn path, .grade-damaged path { fill: currentColor; }
+button.jump { font: inherit; font-weight: 600; color: var(--lead); background: none; border: 1px solid var(--edge); border-radius: 2px; padding: 0 .4rem; cursor: pointer; font-variant-numeric: tabular-nums; min-width: 3.4rem; min-height: 1.75rem; } button.jump:hover { background: var(--sheet); } button.jump[aria-current] { background: var(--lead); color: var(--paper); } .at { font-weight: 600; font-variant-numeric: tabular-nums; }
+button.jump:focus-visible, input:focus-visible, a:focus-visible, video:focus-visible { outline: 3px solid var(--lead); outline-offset: 2px; }
+img { display: block; width: 100%; height: auto; background: var(--sheet); border: 1px solid var(--line); }
+.chapters { list-style: none; padding: 0; columns: 2 20rem; column-gap: 2rem; } .chapters li { padding: .25rem 0; border-bottom: 1px solid var(--line); break-inside: avoid; }
+.chapters.pictured { columns: auto; display: grid; grid-template-columns: repeat(auto-fill, minmax(13rem, 1fr)); gap: 1rem; } .chapters.pictured li { border: 0; padding: 0; } .chapters.pictured img { aspect-ratio: 16 / 9; object-fit: contain; margin-bottom: .35rem; }
+.open-mark { color: var(--open); font-weight: 600; } .hedge { color: var(--hedge); font-weight: 600; border-bottom: 2px dotted currentColor; } .overruled-mark { color: var(--open); } .upheld-mark { color: var(--upheld); font-weight: 600; }
+.case { border: 1px solid var(--line); padding: .6rem .9rem; margin: .75rem 0; } .case.open { border-inline-start: .4rem double var(--open); background: var(--open-sheet); } .case.settled { border-inline-start: .4rem solid var(--upheld); } .case h3 { margin-top: 0; } .case .faint { color: var(--ink); }
+.sides { display: grid; grid-template-columns: repeat(auto-fit, minmax(16rem, 1fr)); gap: .5rem 1.5rem; margin: .5rem 0; } .sides dt { font-weight: 700; font-size: 1.1rem; } .sides dd { margin: 0; } .moments { list-style: none; padding: 0; } .moments li { margin: .25rem 0; }
+.findings { list-style: none; counter-reset: finding; padding: 0; } .finding { counter-increment: finding; border-bottom: 1px solid var(--line); padding: .6rem 0 .6rem 2.6rem; position: relative; } .finding::before { content: counter(finding); position: absolute; inset-inline-start: 0; top: .65rem; min-width: 1.8rem; text-align: center; border: 1.5px solid var(--ink); border-radius: 2px; font-weight: 700; font-variant-numeric: tabular-nums; } .finding.pictured { display: grid; grid-template-columns: minmax(0, 1fr) 15rem; gap: 1rem; } .finding-subject::first-letter { text-transform: uppercase; } .finding-head .grade { margin-inline-start: .5rem; }
+.claims { list-style: none; padding: 0; } .claim { display: grid; grid-template-columns: 4rem minmax(0, 5fr) minmax(0, 6fr); gap: .25rem 1rem; align-items: baseline; padding: .35rem 0 .35rem .5rem; border-bottom: 1px solid var(--line); border-inline-start: .3rem solid transparent; } .claim.disputed { border-inline-start: .3rem double var(--open); } .claim.overruled .claim-value { text-decoration: line-through; } .claim q { color: var(--faint); }
+.borne { padding-inline-start: 1.1rem; } .cautions { border: 2px solid var(--ink); padding: .75rem 1rem .75rem 2rem; } .cautions li { margin: .35rem 0; } footer { margin-top: 2rem; color: var(--faint); font-size: .85rem; }
+@media (max-width: 46rem) {
+body { padding: 0 .9rem 2rem; } .plan-beside { grid-template-columns: minmax(0, 1fr); } .claim { grid-template-columns: 4rem minmax(0, 1fr); } .claim q { grid-column: 2; } .finding.pictured { grid-template-columns: minmax(0, 1fr); } .plan text { font-size: 13px; } .chapters.pictured { grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr)); }
+}
+@page { margin: 15mm 14mm 17mm; @bottom-left { content: "Condition index"; font: 8.5pt sans-serif; color: #444; } @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8.5pt sans-serif; color: #444; } }
+@media print {
+:root { color-scheme: light; --paper: #fff; --sheet: #f4f3ef; --ink: #000; --faint: #333; --line: #bbb; --edge: #666; --lead: #12424c; --open: #7a1020; --open-sheet: #fbf1f2; --upheld: #174a2e; --hedge: #4a3300; }
+body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.4; } .masthead { padding-top: .5rem; } h2 { margin-top: 1.4rem; font-size: 13pt; } h2, h3 { break-after: avoid; }
+.video, .contents, .status { display: none; } .on-paper { display: block; } a { color: inherit; text-decoration: none; } button.jump { border: 0; padding: 0; min-width: 0; min-height: 0; color: var(--ink); }
+.case, .finding, .claim, tr, figure, .standing, .chapters li, .cautions, .borne li { break-inside: avoid; } thead { display: table-header-group; } p, li { orphans: 3; widows: 3; }
+.plan-beside { grid-template-columns: minmax(0, 8fr) minmax(0, 5fr); gap: 1rem; } .chapters.pictured { grid-template-columns: repeat(4, 1fr); gap: .6rem; } .finding.pictured { grid-template-columns: minmax(0, 1fr) 11rem; } .sides { grid-template-columns: 1fr 1fr; }
+* { print-color-adjust: exact; }
+}
 `;

@@ -1,6 +1,16 @@
-import { decisionLabels, gradeLabels, promiseLabels, type ReviewRecord, timeLabel, valueLabel } from "../../../shared-types/index.ts";
+import {
+  decisionLabels,
+  gradeLabels,
+  promiseLabels,
+  type ReviewRecord,
+  type ToldMoment,
+  timeLabel,
+  valueLabel,
+} from "../../../shared-types/index.ts";
+import { openMark, stanceWords } from "../claim-standing.ts";
 import { html, type Markup, raw } from "../html/markup.ts";
 import { policyFor } from "../html/page-policy.ts";
+import { publicationWords } from "../publication-words.ts";
 
 type RecordConflict = ReviewRecord["conflicts"][number];
 
@@ -8,13 +18,14 @@ type RecordConflict = ReviewRecord["conflicts"][number];
 const recordStyle = `
 :root { color-scheme: light; }
 * { box-sizing: border-box; }
-body { margin: 0 auto; max-width: 62rem; padding: 1.5rem; background: #fff; color: #17191c; font: 15px/1.5 system-ui, "Segoe UI", Roboto, "Noto Sans", sans-serif; }
+body { overflow-wrap: anywhere; margin: 0 auto; max-width: 62rem; padding: 1.5rem; background: #fff; color: #17191c; font: 15px/1.5 system-ui, "Segoe UI", Roboto, "Noto Sans", sans-serif; }
 h1 { font-size: 1.5rem; margin: 0 0 .25rem; } h2 { font-size: 1.1rem; margin: 1.75rem 0 .5rem; border-bottom: 1px solid #767a80; } h3 { font-size: 1rem; margin: .75rem 0 .2rem; }
 p { margin: .2rem 0 .4rem; } .faint { color: #4b5058; } code { font: .85em/1.4 ui-monospace, monospace; overflow-wrap: anywhere; }
 article { border-inline-start: 4px solid #b9bcc2; padding: .3rem .75rem; margin: .6rem 0; break-inside: avoid; } article.open { border-inline-start: 4px double #7a2e0e; }
 table { border-collapse: collapse; width: 100%; } th, td { text-align: start; vertical-align: top; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid #cfd2d6; } tr { break-inside: avoid; }
 .former { text-decoration: line-through; } q { font-style: italic; } dt { font-weight: 600; } dd { margin: 0 0 .35rem; }
-@media print { body { max-width: none; padding: 0; } }
+@page { margin: 15mm 14mm 17mm; @bottom-left { content: "Review record"; font: 8.5pt sans-serif; color: #444; } @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8.5pt sans-serif; color: #444; } }
+@media print { body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.4; } h2, h3 { break-after: avoid; } li { break-inside: avoid; } thead { display: table-header-group; } }
 `;
 
 /** The review record as a page that needs nothing else; made to be printed and kept. */
@@ -38,6 +49,7 @@ export function recordHtml(record: ReviewRecord): string {
 <p class="faint">Written ${record.writtenAt}, analysis version ${record.analysisVersion}</p>
 <p>${left === 0 ? "No conflict is open." : html`<b>${left === 1 ? "One conflict is" : `${left} conflicts are`} open:</b> ${leftOpen.conflicts.join(", ")}.`}
 ${leftOpen.proposedFindings + leftOpen.proposedZones > 0 && `Nobody accepted ${leftOpen.proposedFindings} proposed findings and ${leftOpen.proposedZones} proposed zones.`}</p>
+${record.publications.length > 0 && html`<ul>${record.publications.map((publication) => html`<li>${publicationWords(publication)}</li>`)}</ul>`}
 </header>
 <main>
 <section aria-labelledby="h-files"><h2 id="h-files">Files, by SHA-256</h2><dl>
@@ -55,7 +67,9 @@ ${
 ${listOf(
   "h-sheet",
   "The stock sheet says otherwise",
-  record.denials.map(({ field, sheetValue, why }) => html`<li>${field}: ${sheetValue}. ${why}</li>`),
+  record.denials.map(
+    ({ field, sheetValue, why, moments }) => html`<li>${field}: ${sheetValue}. ${why} ${moments.map((moment) => told(moment))}</li>`,
+  ),
 )}
 ${listOf(
   "h-remarks",
@@ -79,8 +93,8 @@ ${listOf(
   "h-findings",
   "Findings",
   record.findings.map(
-    ({ start, seen, grade, note, initials }) =>
-      html`<li>${timeLabel(start)} ${seen} (${gradeLabels[grade]})${note && `. ${note}`} <span class="faint">(${initials})</span></li>`,
+    ({ start, seen, grade, note, initials, openConflicts }) =>
+      html`<li>${timeLabel(start)} ${seen} (${gradeLabels[grade]})${note && `. ${note}`} <span class="faint">(${initials})</span> ${openMark(openConflicts)}</li>`,
   ),
 )}
 ${listOf("h-doubtful", "Captions that were not read", [
@@ -109,12 +123,17 @@ function conflictBlock(conflict: RecordConflict): Markup {
 <h3>${conflict.state === "open" ? "Open: " : "Settled: "}${conflict.topic}</h3>
 <p>${conflict.why}</p>
 <ul>${conflict.sides.map(
-    (side) =>
-      html`<li><b>${valueLabel(side.value, side.unit)}</b>: ${side.moments.map((at) => html`${timeLabel(at.start)} <q>${at.quote}</q> `)}</li>`,
+    (side) => html`<li><b>${valueLabel(side.value, side.unit)}</b>: ${side.moments.map((moment) => told(moment, conflict.topic))}</li>`,
   )}</ul>
 <p class="faint">Rule: ${conflict.rule}, weight ${conflict.weight} of 100.${conflict.working && ` ${conflict.working}`}</p>
 ${conflict.rulings.length === 0 ? html`<p>Nobody has ruled on it.</p>` : html`<ol>${conflict.rulings.map(rulingLine)}</ol>`}
 </article>`;
+}
+
+/** A quote with its time, its doubt and every dispute but the one that is being told. */
+function told({ start, quote, stance, openConflicts }: ToldMoment, ownTopic: string | null = null): Markup {
+  const doubt = stanceWords(stance);
+  return html`${timeLabel(start)} <q>${quote}</q>${doubt && ` (${doubt})`} ${openMark(openConflicts.filter((topic) => topic !== ownTopic))} `;
 }
 
 function rulingLine(ruling: RecordConflict["rulings"][number]): Markup {

@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
-import { type Claim, cautions, type RecordingDetail, ReviewRecord, type Ruling, reviewRecordVersion } from "../../../shared-types/index.ts";
+import { cautions, type RecordingDetail, ReviewRecord, type Ruling, reviewRecordVersion } from "../../../shared-types/index.ts";
+import { claimStanding } from "../claim-standing.ts";
 
 /** SHA-256 of the files a recording was made from, as lower-case hexadecimal digits. */
 export interface FileHashes {
@@ -13,8 +14,7 @@ export interface FileHashes {
  */
 export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes: FileHashes): ReviewRecord {
   const { summary, analysis, captions } = detail;
-  const claimById = new Map(analysis.claims.map((claim) => [claim.id, claim]));
-  const momentsOf = (ids: readonly string[]) => ids.flatMap((id) => momentOf(claimById.get(id)));
+  const { momentsOf, claimBehind, openTopics } = claimStanding(detail);
   const open = new Set(detail.openConflictKeys);
   const known = new Set(analysis.conflicts.map(({ key }) => key));
   const startOf = (caption: number): number => captions[caption]?.start ?? 0;
@@ -37,6 +37,7 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
     },
     writtenAt,
     analysisVersion: analysis.analysisVersion,
+    publications: detail.publications,
     rules: [...sources].map(([name, source]) => ({ name, source })).sort((a, b) => (a.name < b.name ? -1 : 1)),
     conflicts: analysis.conflicts.map((conflict) => ({
       topic: conflict.topic,
@@ -73,7 +74,11 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
     questions: analysis.questions.map(({ topic, question }) => ({ topic, question })),
     findings: detail.findings
       .toSorted((a, b) => a.start - b.start)
-      .map(({ start, seen, grade, note, initials }) => ({ start, seen, grade, note, initials })),
+      .map((finding) => {
+        const { start, seen, grade, note, initials } = finding;
+        const claim = claimBehind(finding);
+        return { start, seen, grade, note, initials, openConflicts: claim ? openTopics(claim.id) : [] };
+      }),
     doubtfulCaptions: analysis.doubtful.map(({ caption, why }) => ({ caption, start: startOf(caption), why })),
     trustedCaptions: detail.trustedCaptions.map(({ caption, initials }) => ({ caption, start: startOf(caption), initials })),
     leftOpen: {
@@ -85,10 +90,6 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
     recordSha256: "",
   };
   return { ...record, recordSha256: sha256(recordText(record)) };
-}
-
-function momentOf(claim: Claim | undefined) {
-  return claim ? [{ start: claim.start, quote: claim.quote }] : [];
 }
 
 function inTime(rulings: readonly Ruling[]): Ruling[] {

@@ -18,7 +18,7 @@ describe("what becomes a chapter", () => {
     expect(everything.join("\n")).not.toContain("3.73");
     expect(everything.join("\n")).not.toContain("302");
     expect(everything.join("\n")).not.toContain("UNACCEPTED PROPOSAL");
-    expect(everything).toContain("Front glass condition: good [the stock sheet says otherwise]");
+    expect(everything).toContain("Front glass condition: good (said with doubt) [the stock sheet says otherwise]");
   });
 
   test.for([...chapterGranularities])("%s: chapters lie in order, inside or beside one another", (granularity) => {

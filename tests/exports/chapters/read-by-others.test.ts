@@ -8,12 +8,12 @@ import { buildExport } from "../../../electron/exports/build-export.ts";
 import { metadataValue } from "../../../electron/exports/chapters/ffmpeg-metadata.ts";
 import { chaptersMatroska } from "../../../electron/exports/chapters/matroska-xml.ts";
 import { isoDuration } from "../../../electron/exports/chapters/video-object.ts";
-import { type ChapterGranularity, chapterGranularities, type ExportFormat } from "../../../shared-types/index.ts";
+import { type ChapterGranularity, chapterGranularities, type TextFormat } from "../../../shared-types/index.ts";
 import { temporaryFolder } from "../../support/builders/temporary-folder.ts";
 import { missingTools } from "../../support/runner/find-tools.ts";
 import { sampleDetail } from "../sample-detail.ts";
 
-const build = (format: ExportFormat, granularity: ChapterGranularity = "zones") =>
+const build = (format: TextFormat, granularity: ChapterGranularity = "zones") =>
   buildExport(format, { detail: sampleDetail(), writtenAt: "2026-01-07T12:00:00.000Z", granularity }).text;
 
 /** Two seconds of a black picture, made by FFmpeg itself. */

@@ -80,7 +80,13 @@ describe("corrected captions", () => {
     const detail = sampleDetail();
     const plain = correctCaptions(detail);
     expect(plain.captions.map(({ text }) => text)).toEqual(detail.captions.map(({ text }) => text));
-    expect(changesList(plain)).toBe("No caption was changed.\n");
+    // What is in dispute is said where the words are listed, although they stay as they were spoken.
+    const disputed = (caption: string) =>
+      `Caption ${caption} stands as it was spoken; do not rely on it [open conflict: rear tire size].\n`;
+    expect(changesList(plain)).toBe(`No caption was changed.\n${disputed("1 (0:00)")}${disputed("2 (0:30)")}`);
+    expect(correctedWebvtt(plain)).toContain("do not rely on it [open conflict: rear tire size]");
+    expect(correctedSrt(plain).warnings).toEqual([expect.stringContaining("2 captions speak of what is in dispute")]);
+    expect(correctedSrt({ ...plain, disputed: [] }).warnings).toEqual([]);
   });
 
   test("the reference parser reads the WebVTT, comments and all, without an error", () => {
@@ -97,7 +103,7 @@ describe("corrected captions", () => {
     // media-captions 1.0.4, SRT and WebVTT parsers.
     const unescaped = (text: string) => text.replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&amp;", "&");
     const vtt = await parseText(correctedWebvtt(corrected), { type: "vtt" });
-    const srt = await parseText(correctedSrt(corrected), { type: "srt" });
+    const srt = await parseText(correctedSrt(corrected).text, { type: "srt" });
     expect(vtt.errors).toEqual([]);
     expect(srt.errors).toEqual([]);
     expect(srt.cues.map(({ startTime, endTime }) => [startTime, endTime])).toEqual(
@@ -110,7 +116,12 @@ describe("corrected captions", () => {
 
   test("SRT has its counter, comma and hours", () => {
     // FACTS 7.3: "HH:MM:SS,mmm --> HH:MM:SS,mmm" (srt-validator's doc/srt-spec.md).
-    expect(correctedSrt(corrected).split("\n").slice(0, 4)).toEqual(["1", "00:00:00,000 --> 00:00:30,000", "the rears are 235/60R15", ""]);
+    expect(correctedSrt(corrected).text.split("\n").slice(0, 4)).toEqual([
+      "1",
+      "00:00:00,000 --> 00:00:30,000",
+      "the rears are 235/60R15",
+      "",
+    ]);
   });
 });
 

@@ -1,0 +1,49 @@
+import { type Claim, type Conflict, type Finding, proposalKey, type RecordingDetail, type ToldMoment } from "../../shared-types/index.ts";
+
+/** Asks of a recording what every export must say beside a claim. */
+export interface ClaimStanding {
+  readonly claimOf: (id: string) => Claim | undefined;
+  readonly conflictsOf: (claimId: string) => readonly Conflict[];
+  /** Topics of the open conflicts that a claim is in. */
+  readonly openTopics: (claimId: string) => string[];
+  /** Moments of claims with their doubt and their open conflicts; ids that no claim has are left out. */
+  readonly momentsOf: (claimIds: readonly string[]) => ToldMoment[];
+  /** The claim that a finding was accepted from, where it is still found. */
+  readonly claimBehind: (finding: Pick<Finding, "proposalKey">) => Claim | undefined;
+}
+
+export function claimStanding({ analysis, openConflictKeys }: Pick<RecordingDetail, "analysis" | "openConflictKeys">): ClaimStanding {
+  const open = new Set(openConflictKeys);
+  const claims = new Map(analysis.claims.map((claim) => [claim.id, claim]));
+  const byKey = new Map(analysis.claims.map((claim) => [proposalKey(claim), claim]));
+  const conflicts = new Map<string, Conflict[]>();
+  for (const conflict of analysis.conflicts)
+    for (const id of new Set(conflict.sides.flatMap((side) => side.claims))) conflicts.set(id, [...(conflicts.get(id) ?? []), conflict]);
+  const conflictsOf = (claimId: string) => conflicts.get(claimId) ?? [];
+  const openTopics = (claimId: string) => [
+    ...new Set(conflictsOf(claimId).flatMap((conflict) => (open.has(conflict.key) ? [conflict.topic] : []))),
+  ];
+  return {
+    claimOf: (id) => claims.get(id),
+    conflictsOf,
+    openTopics,
+    momentsOf: (ids) =>
+      ids.flatMap((id) => {
+        const claim = claims.get(id);
+        return claim ? [{ start: claim.start, quote: claim.quote, stance: claim.stance, openConflicts: openTopics(id) }] : [];
+      }),
+    claimBehind: (finding) => (finding.proposalKey === null ? undefined : byKey.get(finding.proposalKey)),
+  };
+}
+
+/** "[open conflict: rear tire size]"; nothing where none is open. */
+export function openMark(topics: readonly string[]): string {
+  if (topics.length === 0) return "";
+  return `[${topics.length === 1 ? "open conflict" : "open conflicts"}: ${topics.join(", ")}]`;
+}
+
+/** A claim's hedge in words; nothing for what was stated. */
+export function stanceWords(stance: Claim["stance"] | null): string {
+  if (stance === "hedged") return "said with doubt";
+  return stance === "reported" ? "reported, not seen" : "";
+}

@@ -1,0 +1,171 @@
+import {
+  alongX,
+  bodyBox,
+  bodyPath,
+  bodyShapes,
+  type ConditionIndex,
+  centreY,
+  gradeLabels,
+  gradeShapes,
+  outlines,
+  type PlanShape,
+  type PositionName,
+  planSize,
+  type RecordingDetail,
+  shapesUnder,
+  timeLabel,
+  undersideShapes,
+  undersideSize,
+  walkRing,
+  type ZoneName,
+  type ZoneTally,
+  zoneLabels,
+  zoneTallies,
+} from "../../../shared-types/index.ts";
+import { html, type Markup, raw } from "./markup.ts";
+
+/** What the drawing of an index shows: time, findings and open conflicts of each zone. */
+export type IndexPlan = Readonly<Record<ZoneName, ZoneTally>>;
+
+export function planOf(detail: RecordingDetail): IndexPlan {
+  return zoneTallies(detail);
+}
+
+type IndexFinding = ConditionIndex["findings"][number];
+
+/** How far in from the body's edge a mark stands, in the drawing's units. */
+const inset = 13;
+/** Marks that fit beside each other at one place, and how far apart. */
+const marksInRow = 3;
+const apart = 17;
+
+/** Zones below the drawing: no place around or in the body as it is seen from above. */
+const besides = ["roof", "underside", "documents", "opening", "drive", "closing"] as const satisfies readonly ZoneName[];
+
+/** The vehicle from above, with every finding's number at its place and what each zone holds. Nose to the left. */
+export function planDrawing(index: ConditionIndex, plan: IndexPlan): Markup {
+  const { bodyStyle, drive } = index.recording.vehicle;
+  const outline = outlines[bodyStyle];
+  const inside = [
+    { zone: "engine-bay", from: 0, to: outline.cowl },
+    { zone: "cabin", from: outline.cowl, to: outline.deck },
+    { zone: "cargo", from: outline.deck, to: 1 },
+  ] as const;
+  const side = drive === "left-hand" ? "left" : "right";
+  return html`<svg class="plan" viewBox="0 0 ${planSize.width} ${planSize.height}" role="img" aria-label="The ${bodyStyle} from above, nose to the left, driver on the ${side}; findings by number. The list beside it says the same in words.">
+<g class="plan-wheels">${shapesUnder(bodyStyle).map(drawn)}</g>
+${walkRing(drive).map((piece) => html`<path class="${areaClass(plan[piece.zone])}" d="${piece.path}"/>`)}
+<path class="plan-body" d="${bodyPath(outline)}"/>
+<g class="plan-lines">${bodyShapes(bodyStyle, drive).map(drawn)}</g>
+${walkRing(drive).map((piece) => areaName(piece.zone, plan[piece.zone], piece.labelX, piece.labelY, piece.lines))}
+${inside.map(({ zone, from, to }) => areaName(zone, plan[zone], alongX((from + to) / 2), centreY, 2))}
+${findingMarks(index.findings, drive, inside)}
+</svg>`;
+}
+
+function drawn({ element, attributes, tone }: PlanShape): Markup {
+  const written = Object.entries(attributes).map(([name, value]) => html` ${name}="${value}"`);
+  return html`<${raw(element)}${tone ? html` class="plan-${tone}"` : ""}${written}/>`;
+}
+
+/** Shown, disputed or never shown: told by the area's line as well as by its ground. */
+function areaClass({ seconds, openConflicts }: ZoneTally): string {
+  if (openConflicts > 0) return "plan-area plan-disputed";
+  return seconds > 0 ? "plan-area" : "plan-area plan-unseen";
+}
+
+function areaName(zone: ZoneName, tally: ZoneTally, x: number, y: number, lines: 1 | 2): Markup {
+  const time = `${tally.seconds > 0 ? timeLabel(tally.seconds) : "not shown"}${tally.openConflicts > 0 ? " ▼" : ""}`;
+  if (lines === 1)
+    return html`<text class="plan-name" x="${x}" y="${y + 4}">${zoneLabels[zone]} <tspan class="plan-time">${time}</tspan></text>`;
+  return html`<text class="plan-name" x="${x}" y="${y - 2}">${zoneLabels[zone]}</text><text class="plan-name plan-time" x="${x}" y="${y + 11}">${time}</text>`;
+}
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Numbers of findings where they are on the vehicle: by their position, else by their zone; those with no place here stand in the list alone. */
+function findingMarks(
+  findings: readonly IndexFinding[],
+  drive: ConditionIndex["recording"]["vehicle"]["drive"],
+  inside: readonly { readonly zone: ZoneName; readonly from: number; readonly to: number }[],
+): Markup[] {
+  const driverSign = drive === "left-hand" ? 1 : -1;
+  const edgeY = (sign: number) => centreY + sign * (bodyBox.halfWidth - inset);
+  const positions: Partial<Record<PositionName, Place>> = {
+    front: { x: alongX(0) + inset, y: centreY + 26 },
+    rear: { x: alongX(1) - inset, y: centreY + 26 },
+    driver: { x: alongX(0.5), y: edgeY(driverSign) },
+    passenger: { x: alongX(0.5), y: edgeY(-driverSign) },
+    "driver-front": { x: alongX(0.17), y: edgeY(driverSign) },
+    "driver-rear": { x: alongX(0.8), y: edgeY(driverSign) },
+    "passenger-front": { x: alongX(0.17), y: edgeY(-driverSign) },
+    "passenger-rear": { x: alongX(0.8), y: edgeY(-driverSign) },
+  };
+  const ofZone: Partial<Record<ZoneName, PositionName>> = {
+    front: "front",
+    rear: "rear",
+    "driver-side": "driver",
+    "passenger-side": "passenger",
+  };
+  const placeOf = ({ position, zone }: IndexFinding): Place | undefined => {
+    const within = inside.find((one) => one.zone === zone);
+    // Inside the vehicle its own area is nearer than a corner of the body.
+    if (within) return { x: alongX((within.from + within.to) / 2), y: centreY + 27 };
+    return (position && positions[position]) ?? positions[ofZone[zone] ?? "all"];
+  };
+  const taken = new Map<string, number>();
+  return findings.flatMap((finding, number) => {
+    const place = placeOf(finding);
+    if (!place) return [];
+    const key = `${place.x} ${place.y}`;
+    const count = taken.get(key) ?? 0;
+    taken.set(key, count + 1);
+    const towardsMiddle = place.y > centreY ? -1 : 1;
+    const x = place.x + ((count % marksInRow) - 1) * apart;
+    const y = place.y + Math.floor(count / marksInRow) * 15 * towardsMiddle;
+    return html`<g class="plan-mark${finding.openConflicts.length > 0 ? " plan-mark-open" : ""}" transform="translate(${x.toFixed(1)} ${y.toFixed(1)})"><path d="${gradeShapes[finding.grade]}" transform="scale(1.65)"/><text y="3.4">${number + 1}</text></g>`;
+  });
+}
+
+/** Every zone in words: how long it is shown, what was found, what is open; and what was never shown. */
+export function zoneList(index: ConditionIndex, plan: IndexPlan): Markup {
+  const order: readonly ZoneName[] = ["front", "driver-side", "passenger-side", "rear", "engine-bay", "cabin", "cargo", ...besides];
+  const shown = order.filter((zone) => plan[zone].seconds > 0);
+  // Words at the beginning and the end belong to every recording's form; their absence tells a buyer nothing.
+  const unseen = order.filter((zone) => plan[zone].seconds === 0 && zone !== "opening" && zone !== "closing");
+  return html`<table class="zones"><caption>Zones in this recording</caption><thead><tr><th scope="col">Zone</th><th scope="col">Shown</th><th scope="col">Findings</th><th scope="col">Open</th></tr></thead><tbody>${shown.map(
+    (zone) => {
+      const { seconds, findings, openConflicts } = plan[zone];
+      const said = index.claims.some((claim) => claim.zone === zone);
+      return html`
+<tr><th scope="row">${said ? html`<a href="#said-${zone}">${zoneLabels[zone]}</a>` : zoneLabels[zone]}</th><td>${timeLabel(seconds)}</td><td>${findings || "–"}</td><td>${openConflicts > 0 ? html`<span class="open-mark">▼ ${openConflicts}</span>` : "–"}</td></tr>`;
+    },
+  )}</tbody></table>
+${unseen.length > 0 && html`<p class="unseen"><b>Not shown in this recording:</b> ${unseen.map((zone) => zoneLabels[zone].toLowerCase()).join(", ")}.</p>`}`;
+}
+
+/** The vehicle from beneath, small, where the recording shows it. */
+export function undersideDrawing(index: ConditionIndex): Markup {
+  const { width, height } = undersideSize;
+  return html`<svg class="plan-beneath" viewBox="0 0 ${width} ${height}" aria-hidden="true" focusable="false"><g class="plan-lines">${undersideShapes(index.recording.vehicle.bodyStyle).map(drawn)}</g></svg>`;
+}
+
+/** The sign of a grade with its name: never the one without the other. */
+export function gradeSign(grade: IndexFinding["grade"]): Markup {
+  return html`<span class="grade grade-${grade}"><svg viewBox="-7 -7 14 14" aria-hidden="true" focusable="false"><path d="${gradeShapes[grade]}"/></svg>${gradeLabels[grade]}</span>`;
+}
+
+/** The recording as one band of chapters, with findings below and open conflicts above, in step with time. */
+export function lapBand({ chapters, findings, conflicts, recording }: ConditionIndex): Markup {
+  const width = 1000;
+  const x = (seconds: number) => ((Math.min(seconds, recording.duration) / Math.max(recording.duration, 0.001)) * width).toFixed(1);
+  const open = conflicts.filter(({ state }) => state === "open").flatMap(({ sides }) => sides.flatMap(({ moments }) => moments));
+  return html`<svg class="band" viewBox="-8 0 ${width + 16} 48" aria-hidden="true" focusable="false">
+${open.map((moment) => html`<path class="band-open" d="M0 12L-6 1H6Z" transform="translate(${x(moment.start)} 0)"/>`)}
+${chapters.map((chapter, position) => html`<rect class="${position % 2 ? "band-odd" : "band-even"}" x="${x(chapter.start)}" y="14" width="${Math.max(0, Number(x(chapter.end)) - Number(x(chapter.start)) - 1.5).toFixed(1)}" height="16"/>`)}
+${findings.map((finding) => html`<path class="band-finding" d="${gradeShapes[finding.grade]}" transform="translate(${x(finding.start)} 40)"/>`)}
+</svg>`;
+}
