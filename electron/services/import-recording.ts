@@ -61,7 +61,8 @@ export async function importRecording(
     await dropVideo();
     throw failure;
   }
-  files.letGo([input.transcript, input.video, input.stockSheet].filter((offered) => offered !== null));
+  // A file that was named by its path may be wanted again: one stock sheet serves a whole lot.
+  files.letGo([transcriptFile, videoFile, sheetFile].flatMap((file) => (file?.received ? [file.id] : [])));
   parts.events.publish("library.changed", { recordingId: id });
   onAdded?.(id);
   await analyseUnlessStopped(parts, analyst, { id, title: input.title, signal });

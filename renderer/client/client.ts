@@ -1,5 +1,12 @@
 import type { EventName, EventPayload, Input, MethodName, OfferedFile, Output, Problem } from "../../shared-types/index.ts";
 
+/** How the handing over of a file is followed and stopped. */
+export interface FileWatch {
+  readonly signal: AbortSignal;
+  /** Bytes that have left the page. */
+  readonly onSent: (bytes: number) => void;
+}
+
 /** The application as the page sees it; the same over the desktop's bridge and over HTTP. */
 export interface Client {
   /** @throws ProblemError when the host refuses or cannot be reached. */
@@ -7,7 +14,7 @@ export interface Client {
   /** @returns a function that stops listening. */
   on<Name extends EventName>(name: Name, listener: (payload: EventPayload<Name>) => void): () => void;
   /** Hands a picked or dropped file to the host, which answers with the id that `recording.import` takes. */
-  offerFile(file: File): Promise<OfferedFile>;
+  offerFile(file: File, watch?: FileWatch): Promise<OfferedFile>;
   mediaUrl(recordingId: string): string;
   /** Tells when the host goes away and when it is back, at once with how it is now. @returns a function that stops listening. */
   onAway(listener: (away: boolean) => void): () => void;

@@ -9,6 +9,7 @@ import {
 } from "../../shared-types/index.ts";
 import { type Client, ProblemError } from "./client.ts";
 import { payloadOfEvent, valueOfReply } from "./reply.ts";
+import { sendFile } from "./send-file.ts";
 
 const hostGone = "The Roundwalk that served this page does not answer. Start it again, then open the address it prints.";
 
@@ -55,7 +56,8 @@ export function httpClient(): Client {
       source.addEventListener(name, hear);
       return () => source.removeEventListener(name, hear);
     },
-    async offerFile(file) {
+    async offerFile(file, watch) {
+      if (watch) return OfferedFile.parse(valueOfReply(await sendFile(file, watch), "The host"));
       const answer = await fetchReply(`${addresses.files}?name=${encodeURIComponent(file.name)}`, {
         method: "POST",
         headers: { "content-type": "application/octet-stream" },

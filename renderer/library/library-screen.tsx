@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { cautions, type Problem, type RecordingSummary } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
@@ -6,21 +6,55 @@ import { useLibrary } from "../client/use-library.ts";
 import { Button } from "../shared/button.tsx";
 import { Ask } from "../shared/dialog.tsx";
 import { Head } from "../shared/head.tsx";
+import { useShortcuts } from "../shared/keys.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { DescribeDialog } from "./describe-dialog.tsx";
+import { filesOfDrop } from "./files/dropped-files.ts";
+import type { FoundFile } from "./files/found-file.ts";
+import { useFileChoice } from "./files/use-file-choice.tsx";
 import { ImportDialog } from "./import-dialog.tsx";
 import "./library.css";
+import { arrangeRecordings, type RecordingOrder } from "./list/arrange-recordings.ts";
+import { ListTools, manyRecordings } from "./list/list-tools.tsx";
+import { RecordingList } from "./list/recording-list.tsx";
+import { PlanDialog } from "./plan/plan-dialog.tsx";
 import { RecordingRow } from "./recording-row.tsx";
+import { importRunOf, type RunLine } from "./run/import-run.ts";
+import { RunPanel } from "./run/run-panel.tsx";
+import { acceptOf, isOneRecording } from "./sort-files.ts";
+import { useVideoDialog } from "./videos/use-video-dialog.tsx";
 
 /** All recordings, with what waits at each desk. */
 export function LibraryScreen() {
   const client = useClient();
   const { recordings, problem, reload } = useLibrary();
-  const [importing, setImporting] = useState(false);
-  const [dropped, setDropped] = useState<readonly File[]>([]);
+  const run = importRunOf(client);
+  /** What the import window starts with: files for one recording, or many to be paired. */
+  const [single, setSingle] = useState<readonly File[] | null>(null);
+  const [plan, setPlan] = useState<{ readonly files: readonly FoundFile[]; readonly folder: string | null } | null>(null);
   const [describing, setDescribing] = useState<RecordingSummary | null>(null);
   const [removing, setRemoving] = useState<RecordingSummary | null>(null);
   const [problemMet, setProblemMet] = useState<Problem | null>(null);
+  const [words, setWords] = useState("");
+  const [order, setOrder] = useState<RecordingOrder>("newest");
+  const [dragging, setDragging] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
+  const videos = useVideoDialog(recordings ?? [], setProblemMet);
+
+  const take = (files: readonly FoundFile[], folder: string | null) => {
+    const plain = files.flatMap(({ source }) => (typeof source === "string" ? [] : [source]));
+    const chosen = folder === null && plain.length === files.length && isOneRecording(plain.map(({ name }) => name));
+    if (chosen) setSingle(plain);
+    else setPlan({ files, folder });
+  };
+  const choice = useFileChoice({ accept: Object.values(acceptOf).join(","), several: true, onFiles: take, onProblem: setProblemMet });
+  useShortcuts((name) => {
+    if (name === "I") setSingle([]);
+    else if (name === "F") choice.chooseFolder();
+    else if (name === "/" && field.current) field.current.focus();
+    else return false;
+    return true;
+  });
 
   const remove = (recording: RecordingSummary) => {
     client.call("recording.remove", { id: recording.id }).then(
@@ -35,49 +69,100 @@ export function LibraryScreen() {
   const analyse = (recording: RecordingSummary) => {
     client.call("recording.analyse", { id: recording.id }).then(reload, (thrown: unknown) => setProblemMet(problemOf(thrown)));
   };
-  const openImport = (files: readonly File[]) => {
-    setDropped(files);
-    setImporting(true);
+  const mend = ({ ticket, order: { transcript, video, stockSheet } }: RunLine) => {
+    run.clear(ticket);
+    setSingle([transcript, video, stockSheet].flatMap((file) => (file && typeof file.source !== "string" ? [file.source] : [])));
   };
+  const shown = recordings ? arrangeRecordings(recordings, words, order) : [];
 
   return (
     <div className="screen">
       <Head desk={null} title="Library" subject={<h1>Recordings on this machine</h1>}>
-        <Button weight="main" onClick={() => openImport([])}>
+        <Button onClick={choice.chooseFolder} shortcut="F">
+          Import a folder…
+        </Button>
+        <Button weight="main" onClick={() => setSingle([])} shortcut="I">
           Import a recording…
         </Button>
       </Head>
-      {/* Files may be dropped anywhere on the screen; the button does the same from the keyboard. */}
+      {/* Files may be dropped anywhere on the screen; the buttons do the same from the keyboard. */}
       <main
         className="library"
-        onDragOver={(event) => event.preventDefault()}
+        data-dragging={dragging || undefined}
+        onDragOver={(event) => {
+          event.preventDefault();
+          setDragging(true);
+        }}
+        onDragLeave={(event) => {
+          if (!event.currentTarget.contains(event.relatedTarget as Node | null)) setDragging(false);
+        }}
         onDrop={(event) => {
           event.preventDefault();
-          if (event.dataTransfer.files.length > 0) openImport([...event.dataTransfer.files]);
+          setDragging(false);
+          const folder = [...event.dataTransfer.items].map((item) => item.webkitGetAsEntry()).find((entry) => entry?.isDirectory);
+          filesOfDrop(event.dataTransfer).then(
+            (files) => (files.length > 0 || folder ? take(files, folder?.name ?? null) : undefined),
+            (thrown: unknown) => setProblemMet(problemOf(thrown)),
+          );
         }}
       >
+        {choice.inputs}
         {problem ? <ProblemNote problem={problem} /> : null}
         {problemMet ? <ProblemNote problem={problemMet} onDismiss={() => setProblemMet(null)} /> : null}
-        {recordings && recordings.length === 0 ? <EmptyLibrary onImport={() => openImport([])} /> : null}
-        {recordings && recordings.length > 0 ? (
-          <ul className="recordings" aria-label="Recordings">
-            {recordings.map((recording) => (
+        <RunPanel run={run} onMend={mend} />
+        {videos.note}
+        {recordings && recordings.length === 0 ? <EmptyLibrary onImport={() => setSingle([])} onFolder={choice.chooseFolder} /> : null}
+        {recordings && recordings.length >= manyRecordings ? (
+          <ListTools
+            words={words}
+            order={order}
+            shown={shown.length}
+            all={recordings.length}
+            field={field}
+            onWords={setWords}
+            onOrder={setOrder}
+          />
+        ) : null}
+        {recordings && recordings.length > 0 && shown.length === 0 ? (
+          <section className="library-empty">
+            <p>No recording has all of “{words.trim()}” in its title, stock number, vehicle or year.</p>
+            <div>
+              <Button onClick={() => setWords("")}>Show all recordings</Button>
+            </div>
+          </section>
+        ) : null}
+        {shown.length > 0 ? (
+          <RecordingList
+            recordings={shown}
+            row={(recording) => (
               <RecordingRow
-                key={recording.id}
                 recording={recording}
                 onDescribe={() => setDescribing(recording)}
                 onAnalyse={() => analyse(recording)}
                 onRemove={() => setRemoving(recording)}
+                onVideo={(purpose) => videos.open(recording, purpose)}
               />
-            ))}
-          </ul>
+            )}
+          />
         ) : null}
         <footer className="library-cautions">
           <p className="caution">{cautions.inspection}</p>
           <p className="caution">{cautions.underside}</p>
         </footer>
       </main>
-      {importing ? <ImportDialog dropped={dropped} onClose={() => setImporting(false)} onImported={reload} /> : null}
+      {single ? <ImportDialog dropped={single} onClose={() => setSingle(null)} onImported={reload} /> : null}
+      {plan ? (
+        <PlanDialog
+          files={plan.files}
+          folder={plan.folder}
+          onClose={() => setPlan(null)}
+          onImport={(orders) => {
+            run.add(orders);
+            setPlan(null);
+          }}
+        />
+      ) : null}
+      {videos.dialog}
       {describing ? <DescribeDialog recording={describing} onClose={() => setDescribing(null)} onSaved={reload} /> : null}
       <Ask
         title={`Remove “${removing?.title ?? ""}” from the library?`}
@@ -94,18 +179,20 @@ export function LibraryScreen() {
   );
 }
 
-function EmptyLibrary({ onImport }: { readonly onImport: () => void }) {
+function EmptyLibrary({ onImport, onFolder }: { readonly onImport: () => void; readonly onFolder: () => void }) {
   return (
     <section className="library-empty" aria-labelledby="empty-heading">
       <h2 id="empty-heading">No recordings yet</h2>
       <p>
-        A recording is one walkaround: its transcript and, where you have it, its video. Drop the files here, or choose them in the import
-        window. Zones, claims and conflicts are then proposed; nothing is decided without you.
+        A recording is one walkaround: its transcript and, where you have it, its video. Drop the files or a whole folder of them here, or
+        choose them. Files of one name belong together (walk.mp4, walk.vtt, walk.csv); you see what was put together before anything is
+        imported. Zones, claims and conflicts are then proposed; nothing is decided without you.
       </p>
-      <div>
+      <div className="row">
         <Button weight="main" onClick={onImport}>
           Import the first recording…
         </Button>
+        <Button onClick={onFolder}>Import a folder of recordings…</Button>
       </div>
     </section>
   );

@@ -6,21 +6,25 @@ import "../shared/menu.css";
 import { recordingPlace } from "../shared/place.ts";
 import { lengthLabel } from "../shared/time.ts";
 import { bodyStyleLabels } from "./body-styles.ts";
+import type { VideoPurpose } from "./videos/find-video-dialog.tsx";
 
 export interface RecordingRowProps {
   readonly recording: RecordingSummary;
   readonly onDescribe: () => void;
   readonly onAnalyse: () => void;
   readonly onRemove: () => void;
+  readonly onVideo: (purpose: VideoPurpose) => void;
 }
 
-/** One recording with what waits at each desk. */
-export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove }: RecordingRowProps) {
+/** What stands in a recording's place in the list: what it is, and what waits at each desk. */
+export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVideo }: RecordingRowProps) {
   const { counts, vehicle } = recording;
   const settled = counts.conflicts - counts.openConflicts;
-  const film = recording.hasVideo ? (recording.videoFound ? "with video" : "its video is gone from where it was") : "transcript only";
+  const lost = recording.hasVideo && !recording.videoFound;
+  const film = recording.hasVideo ? (lost ? "its video is gone from where it was" : "with video") : "transcript only";
+  const purpose = lost ? "find" : recording.hasVideo ? "replace" : "add";
   return (
-    <li className="recording">
+    <>
       <div className="recording-what">
         <h2>
           <a href={recordingPlace(recording.id, "mark")}>{recording.title}</a>
@@ -32,6 +36,11 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove }: Rec
           {recording.stockNumber ? `Stock ${recording.stockNumber}. ` : ""}
           {lengthLabel(recording.duration)}, {film}. Imported {recording.importedAt.slice(0, 10)}.
         </p>
+        {lost ? (
+          <Button className="recording-lost" onClick={() => onVideo("find")} aria-label={`Find the video of ${recording.title}`}>
+            Find the video…
+          </Button>
+        ) : null}
       </div>
       <DeskState
         name="Mark"
@@ -46,7 +55,7 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove }: Rec
         to={recordingPlace(recording.id, "check")}
         title={recording.title}
         state={counts.openConflicts > 0 ? counted(counts.openConflicts, "open conflict", "open conflicts") : "no open conflicts"}
-        more={`${settled} of ${counts.conflicts} settled`}
+        more={`${settled} of ${counts.conflicts} settled${publishedWords(recording)}`}
         done={counts.openConflicts === 0}
       />
       <DeskState
@@ -65,6 +74,9 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove }: Rec
               <Menu.Item className="menu-item" onClick={onDescribe}>
                 Describe…
               </Menu.Item>
+              <Menu.Item className="menu-item" onClick={() => onVideo(purpose)}>
+                {videoWords[purpose]}
+              </Menu.Item>
               <Menu.Item className="menu-item" onClick={onAnalyse}>
                 Analyse again
               </Menu.Item>
@@ -75,8 +87,21 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove }: Rec
           </Menu.Positioner>
         </Menu.Portal>
       </Menu.Root>
-    </li>
+    </>
   );
+}
+
+const videoWords = {
+  find: "Find the video…",
+  add: "Add a video…",
+  replace: "Replace the video…",
+} as const satisfies Record<VideoPurpose, string>;
+
+/** That the index went out, and whether conflicts were open then. */
+export function publishedWords({ published }: Pick<RecordingSummary, "published">): string {
+  if (!published) return "";
+  const open = published.openConflicts > 0 ? ` with ${published.openConflicts} open` : "";
+  return `, published ${published.at.slice(0, 10)}${open}`;
 }
 
 /** What waits at the Mark desk, counted as its tabs count it. */

@@ -3,6 +3,7 @@ import { existsSync, mkdirSync } from "node:fs";
 import { rm } from "node:fs/promises";
 import { extname, isAbsolute, join } from "node:path";
 import type { Input, Output, RecordingSummary } from "../../../shared-types/index.ts";
+import { videoDifference } from "../../../shared-types/video-content.ts";
 import type { RecordingVideo } from "../../library/recordings.ts";
 import type { VideoFingerprint } from "../../library/video-fingerprints.ts";
 import type { KnownFile } from "../offered-files.ts";
@@ -64,17 +65,9 @@ function refuseOther(known: VideoFingerprint | undefined, found: VideoFingerprin
       { file: name },
     );
   }
-  if (known.bytes === found.bytes && known.fingerprint === found.fingerprint) return;
-  const differs =
-    known.bytes === found.bytes
-      ? `it is as long (${bytesLabel(found.bytes)}), but begins or ends with other content`
-      : `it has ${bytesLabel(found.bytes)}, and ${oldName} had ${bytesLabel(known.bytes)}`;
+  const differs = videoDifference(known, found, oldName);
+  if (differs === null) return;
   throw new Refusal("video-differs", `${name} is not the video of this recording: ${differs}. Choose another file.`, { file: name });
-}
-
-/** Bytes in full: two files may differ by one. */
-function bytesLabel(bytes: number): string {
-  return `${bytes.toLocaleString("en-US")} bytes`;
 }
 
 /**

@@ -1,0 +1,118 @@
+import type { FoundFile } from "../files/found-file.ts";
+import { type PairedBy, pairFiles } from "../files/pair-files.ts";
+import { partOfKnownEnding, stockNumberOfFileName, titleOfFileName } from "../sort-files.ts";
+
+/** What a person is shown before several recordings are imported, and may change. */
+export interface ImportPlan {
+  readonly files: readonly FoundFile[];
+  readonly rows: readonly PlanRow[];
+  /** Key of the sheet that serves every row without one of its own. */
+  readonly lotSheet: string | null;
+}
+
+export interface PlanRow {
+  /** Key of the transcript, which makes the recording. */
+  readonly transcript: string;
+  readonly taken: boolean;
+  readonly title: string;
+  readonly stockNumber: string;
+  readonly video: string | null;
+  readonly videoBy: PairedBy | "person" | null;
+  /** A sheet of its own. */
+  readonly stockSheet: string | null;
+  readonly sheetBy: PairedBy | "person" | null;
+  /** False leaves the lot's sheet out. */
+  readonly fromLot: boolean;
+}
+
+export interface LeftOver {
+  readonly file: FoundFile;
+  readonly why: string;
+  /** A transcript that can become a recording of its own. */
+  readonly canBeRecording: boolean;
+}
+
+export function planOfFiles(files: readonly FoundFile[]): ImportPlan {
+  const { recordings, lotSheet } = pairFiles(files);
+  const names = new Map(files.map(({ key, name, folder }) => [key, { name, folder }]));
+  const rows = recordings.map((paired): PlanRow => ({ ...paired, ...described(names.get(paired.transcript)), taken: true, fromLot: true }));
+  return { files, rows, lotSheet };
+}
+
+function described(file: { readonly name: string; readonly folder: string } | undefined): { title: string; stockNumber: string } {
+  const name = file?.name ?? "";
+  // "FK-1971/walk.vtt": the folder says more than the file.
+  const folder = file?.folder.split("/").at(-1) ?? "";
+  const stockNumber = stockNumberOfFileName(name) || stockNumberOfFileName(folder);
+  const title = titleOfFileName(name);
+  return {
+    title: folder !== "" && /^(?:walk|words|talk|transcript|captions|audio)$/i.test(title) ? `${folder} ${title}` : title,
+    stockNumber,
+  };
+}
+
+/** Changes a row; a file that it takes is taken from whichever row had it. */
+export function changeRow(plan: ImportPlan, transcript: string, change: Partial<PlanRow>): ImportPlan {
+  return {
+    ...plan,
+    rows: plan.rows.map((row) => {
+      if (row.transcript === transcript) return { ...row, ...change };
+      const losesVideo = change.video != null && row.video === change.video;
+      const losesSheet = change.stockSheet != null && row.stockSheet === change.stockSheet;
+      return {
+        ...row,
+        ...(losesVideo ? { video: null, videoBy: null } : {}),
+        ...(losesSheet ? { stockSheet: null, sheetBy: null } : {}),
+      };
+    }),
+  };
+}
+
+/** Makes a left-over transcript a recording of its own. */
+export function addRow(plan: ImportPlan, transcript: string): ImportPlan {
+  const file = plan.files.find(({ key }) => key === transcript);
+  const row: PlanRow = {
+    transcript,
+    ...described(file),
+    taken: true,
+    video: null,
+    videoBy: null,
+    stockSheet: null,
+    sheetBy: null,
+    fromLot: true,
+  };
+  return { ...plan, rows: [...plan.rows, row] };
+}
+
+/** The sheet that a row is imported with. */
+export function sheetOfRow(plan: ImportPlan, row: PlanRow): string | null {
+  return row.stockSheet ?? (row.fromLot ? plan.lotSheet : null);
+}
+
+/** Every file that no row takes, with the reason. */
+export function leftOver(plan: ImportPlan): LeftOver[] {
+  const rows = plan.rows.filter(({ taken }) => taken);
+  const used = new Set(rows.flatMap((row) => [row.transcript, row.video, sheetOfRow(plan, row)]));
+  const ofRows = new Set(plan.rows.map(({ transcript }) => transcript));
+  return plan.files
+    .filter(({ key }) => !used.has(key))
+    .map((file) => {
+      const part = partOfKnownEnding(file.name);
+      const rest = { file, canBeRecording: part === "transcript" && file.bytes > 0 && !ofRows.has(file.key) };
+      if (file.bytes === 0) return { ...rest, why: "it is empty" };
+      if (part === null) return { ...rest, why: "it is no video, transcript or stock sheet" };
+      if (ofRows.has(file.key)) return { ...rest, why: "you left its recording out" };
+      if (part === "transcript") return { ...rest, why: "another transcript of the same name was taken" };
+      if (part === "video") return { ...rest, why: "no transcript goes with it; choose it beside a recording, if it belongs to one" };
+      return { ...rest, why: "no transcript goes with it; choose it beside a recording, or for all" };
+    });
+}
+
+/** What keeps the plan from being imported, in words; null when nothing does. */
+export function faultOfPlan(plan: ImportPlan): string | null {
+  const rows = plan.rows.filter(({ taken }) => taken);
+  if (rows.length === 0) return "No recording is chosen.";
+  const untitled = rows.filter(({ title }) => title.trim() === "").length;
+  if (untitled > 0) return untitled === 1 ? "One recording has no title." : `${untitled} recordings have no title.`;
+  return null;
+}

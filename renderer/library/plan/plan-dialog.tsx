@@ -1,0 +1,139 @@
+import { useMemo, useState } from "react";
+import { type BodyStyle, bodyStyles, type Problem, type Vehicle } from "../../../shared-types/index.ts";
+import { problemOf } from "../../client/client.ts";
+import { useClient } from "../../client/use-client.ts";
+import { Button } from "../../shared/button.tsx";
+import { Choice } from "../../shared/choice.tsx";
+import { counted } from "../../shared/count.ts";
+import { Modal } from "../../shared/dialog.tsx";
+import { ProblemNote } from "../../shared/problem-note.tsx";
+import { SheetColumnsDialog } from "../../sheet/sheet-columns-dialog.tsx";
+import { bodyStyleLabels } from "../body-styles.ts";
+import { type FoundFile, placeOfFile } from "../files/found-file.ts";
+import type { ImportOrder } from "../run/import-run.ts";
+import { partOfKnownEnding } from "../sort-files.ts";
+import { addRow, changeRow, faultOfPlan, leftOver, planOfFiles, sheetOfRow } from "./import-plan.ts";
+import { LeftOverList } from "./left-over-list.tsx";
+import "./plan.css";
+import { PlanRows } from "./plan-rows.tsx";
+import { useSheetQuestions } from "./use-sheet-questions.ts";
+
+export interface PlanDialogProps {
+  readonly files: readonly FoundFile[];
+  /** Name of the folder that was chosen; null for files dropped or chosen one by one. */
+  readonly folder: string | null;
+  readonly onClose: () => void;
+  readonly onImport: (orders: readonly ImportOrder[]) => void;
+}
+
+/** What was paired and what is left over, before anything is imported; all of it can be changed. */
+export function PlanDialog({ files, folder, onClose, onImport }: PlanDialogProps) {
+  const client = useClient();
+  const [plan, setPlan] = useState(() => planOfFiles(files));
+  const [bodyStyle, setBodyStyle] = useState<BodyStyle>("sedan");
+  const [drive, setDrive] = useState<Vehicle["drive"]>("left-hand");
+  const [problem, setProblem] = useState<Problem | null>(null);
+  const [working, setWorking] = useState(false);
+  const { question, settleSheets } = useSheetQuestions(client);
+  const fileOf = useMemo(() => {
+    const byKey = new Map(files.map((file) => [file.key, file]));
+    return (key: string | null) => (key === null ? null : (byKey.get(key) ?? null));
+  }, [files]);
+  const sheets = files.filter(({ name, bytes }) => bytes > 0 && partOfKnownEnding(name) === "stockSheet");
+  const rest = leftOver(plan);
+  const taken = plan.rows.filter((row) => row.taken);
+  const fault = faultOfPlan(plan);
+
+  const begin = async () => {
+    setProblem(null);
+    setWorking(true);
+    try {
+      const used = new Set(taken.map((row) => sheetOfRow(plan, row)));
+      if (await settleSheets(files.filter(({ key }) => used.has(key)))) {
+        onImport(
+          taken.flatMap((row) => {
+            const transcript = fileOf(row.transcript);
+            if (!transcript) return [];
+            const vehicle = { name: "", year: null, bodyStyle, drive };
+            const { title, stockNumber } = row;
+            const stockSheet = fileOf(sheetOfRow(plan, row));
+            return [{ title: title.trim(), stockNumber: stockNumber.trim(), vehicle, transcript, video: fileOf(row.video), stockSheet }];
+          }),
+        );
+        return;
+      }
+    } catch (thrown) {
+      setProblem(problemOf(thrown));
+    }
+    setWorking(false);
+  };
+
+  return (
+    <Modal
+      title={folder === null ? "Import several recordings" : `Import from “${folder}”`}
+      open
+      onClose={onClose}
+      wide
+      foot={
+        <>
+          <span className="soft import-state" role="status">
+            {working ? "Looking at the stock sheets…" : (fault ?? "")}
+          </span>
+          <Button weight="main" onClick={() => void begin()} disabled={working || fault !== null}>
+            {taken.length === 1 ? "Import 1 recording" : `Import ${taken.length} recordings`}
+          </Button>
+        </>
+      }
+    >
+      <p>
+        {plan.rows.length === 0
+          ? "No transcript is among these files, and a recording needs one: timed text (txt), SRT, WebVTT or recogniser JSON. Choose a folder that has them."
+          : `${counted(plan.rows.length, "recording", "recordings")} from ${counted(files.length, "file", "files")}. Nothing is imported yet; see whether the right files are together.`}
+      </p>
+      {problem ? <ProblemNote problem={problem} onDismiss={() => setProblem(null)} /> : null}
+      {plan.rows.length > 0 ? (
+        <div className="plan-common">
+          {sheets.length > 0 ? (
+            <Choice
+              label="One stock sheet for all"
+              value={plan.lotSheet ?? ""}
+              options={[{ value: "", label: "none" }, ...sheets.map((file) => ({ value: file.key, label: placeOfFile(file) }))]}
+              onChange={(key) => setPlan({ ...plan, lotSheet: key || null })}
+            />
+          ) : null}
+          <Choice
+            label="Body style of all"
+            value={bodyStyle}
+            options={bodyStyles.map((value) => ({ value, label: bodyStyleLabels[value] }))}
+            onChange={setBodyStyle}
+          />
+          <Choice
+            label="Driver sits on the"
+            value={drive}
+            options={[
+              { value: "left-hand", label: "left (left-hand drive)" },
+              { value: "right-hand", label: "right (right-hand drive)" },
+            ]}
+            onChange={setDrive}
+          />
+        </div>
+      ) : null}
+      {plan.rows.length > 0 ? (
+        <PlanRows plan={plan} onChange={(transcript, change) => setPlan((before) => changeRow(before, transcript, change))} />
+      ) : null}
+      <LeftOverList rest={rest} onAdd={(key) => setPlan((before) => addRow(before, key))} />
+      <p className="small soft">
+        Stock number, model year and vehicle that are not given come from the stock sheet where it has them. Of a sheet of many vehicles,
+        the row with the stock number counts. Each recording can be described afterwards.
+      </p>
+      {question ? (
+        <SheetColumnsDialog
+          key={question.fileName}
+          sheet={question.sheet}
+          onClose={() => question.answer(false)}
+          onSettled={() => question.answer(true)}
+        />
+      ) : null}
+    </Modal>
+  );
+}

@@ -1,0 +1,89 @@
+import { useSyncExternalStore } from "react";
+import { Button } from "../../shared/button.tsx";
+import { recordingPlace } from "../../shared/place.ts";
+import { ProblemNote } from "../../shared/problem-note.tsx";
+import { type ImportRun, isSettled, type RunLine } from "./import-run.ts";
+import { lineShare, lineWords, runWords } from "./line-words.ts";
+import "./run-panel.css";
+
+export interface RunPanelProps {
+  readonly run: ImportRun;
+  /** Opens a failed line's files in the window for one recording, where they can be exchanged. */
+  readonly onMend: (line: RunLine) => void;
+}
+
+/** What is being imported, a line for each recording; absent while there is nothing to tell. */
+export function RunPanel({ run, onMend }: RunPanelProps) {
+  const lines = useSyncExternalStore(run.subscribe, run.lines);
+  if (lines.length === 0) return null;
+  const open = lines.filter((line) => !isSettled(line)).length;
+  return (
+    <section className="run" aria-labelledby="run-heading">
+      <div className="run-head">
+        <h2 id="run-heading">{open > 0 ? "Importing" : "Imported"}</h2>
+        <p role="status" className="soft">
+          {runWords(lines)}
+        </p>
+        {open > 0 ? (
+          <Button onClick={run.cancelAll}>Cancel all</Button>
+        ) : (
+          <Button weight="quiet" onClick={() => run.clear()}>
+            Clear this list
+          </Button>
+        )}
+      </div>
+      <ul className="run-lines" aria-label="Imports">
+        {lines.map((line) => (
+          <Line key={line.ticket} line={line} run={run} onMend={() => onMend(line)} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: ImportRun; readonly onMend: () => void }) {
+  const { state, order, ticket } = line;
+  const share = lineShare(state);
+  const title = order.title;
+  return (
+    <li className="run-line" data-state={state.kind}>
+      <div className="run-what">
+        {state.kind === "imported" ? <a href={recordingPlace(state.recordingId, "mark")}>{title}</a> : <strong>{title}</strong>}
+        <span className="small soft">{lineWords(state)}</span>
+      </div>
+      {isSettled(line) ? (
+        <span />
+      ) : (
+        <progress className="run-bar" aria-label={`Import of ${title}`} max={1} {...(share === null ? {} : { value: share })} />
+      )}
+      <div className="row run-acts">
+        {isSettled(line) ? null : (
+          <Button onClick={() => run.cancel(ticket)} disabled={state.kind === "cancelling"} aria-label={`Cancel the import of ${title}`}>
+            Cancel
+          </Button>
+        )}
+        {state.kind === "failed" && state.problem.code === "transcript-known" ? (
+          <Button onClick={() => run.retry(ticket, true)} aria-label={`Import ${title} again`}>
+            Import it again
+          </Button>
+        ) : null}
+        {(state.kind === "failed" && state.problem.code !== "transcript-known") || state.kind === "cancelled" ? (
+          <Button onClick={() => run.retry(ticket)} aria-label={`Try ${title} again`}>
+            Try again
+          </Button>
+        ) : null}
+        {state.kind === "failed" && typeof order.transcript.source !== "string" ? (
+          <Button onClick={onMend} aria-label={`Other files for ${title}`}>
+            Other files…
+          </Button>
+        ) : null}
+        {isSettled(line) ? (
+          <Button weight="quiet" onClick={() => run.clear(ticket)} aria-label={`Take ${title} off this list`}>
+            Off the list
+          </Button>
+        ) : null}
+      </div>
+      {state.kind === "failed" ? <ProblemNote problem={state.problem} /> : null}
+    </li>
+  );
+}
