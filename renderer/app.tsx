@@ -19,7 +19,7 @@ export function App({ client }: { readonly client: Client }) {
           <InitialsProvider>
             <ZonePatterns />
             {place.screen === "library" ? <LibraryScreen /> : null}
-            {place.screen === "call" ? <CallScreen asked={place.query} /> : null}
+            {place.screen === "call" ? <CallScreen asked={place.query} compared={place.compared} /> : null}
             {place.screen === "recording" ? (
               <RecordingScreen
                 key={place.id}

@@ -7,6 +7,7 @@ export * from "./finding-parts.ts";
 export * from "./host-bridge.ts";
 export * from "./index-text.ts";
 export * from "./labels.ts";
+export * from "./lot-contract.ts";
 export * from "./lot-sheet.ts";
 export * from "./marked-zones.ts";
 export * from "./misheard.ts";

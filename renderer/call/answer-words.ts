@@ -16,3 +16,18 @@ export function cautionOf(hit: Pick<SearchHit, "withheld" | "answer">): string |
   if (hit.withheld) return whyWithheld[hit.withheld.reason](hit.withheld.detail);
   return hit.answer === null ? "No sentence to give: play the moment and let the caller hear it." : null;
 }
+
+const standings = {
+  disputed: "in dispute",
+  overruled: "overruled",
+  "sheet-denies": "denied by the stock sheet",
+  "unsure-repair": "unsure reading",
+  former: "formerly",
+  hedged: "hedged",
+  reported: "as others say",
+} as const satisfies Record<Withholding, string>;
+
+/** How a claim stands, in a word or two; null where it may be told. */
+export function standingOf({ withheld }: Pick<SearchHit, "withheld">): string | null {
+  return withheld && standings[withheld.reason];
+}

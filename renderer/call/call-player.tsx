@@ -1,5 +1,6 @@
-import { useEffect } from "react";
+import { useEffect, useEffectEvent } from "react";
 import type { RecordingSummary } from "../../shared-types/index.ts";
+import type { Clock } from "../player/clock.ts";
 import { Picture } from "../player/picture.tsx";
 import { Transport } from "../player/transport.tsx";
 import { useRecordingClock } from "../player/use-recording-clock.ts";
@@ -10,12 +11,19 @@ export interface CallPlayerProps {
   readonly start: number;
   /** Rises with every asking, so that the same moment can be played again. */
   readonly asked: number;
+  /** The clock while this player stands, so that the desk's field can pause it. */
+  readonly onClock: (clock: Clock | null) => void;
 }
 
 /** Plays a moment in place. */
-export function CallPlayer({ recording, start, asked }: CallPlayerProps) {
+export function CallPlayer({ recording, start, asked, onClock }: CallPlayerProps) {
   const picture = useRecordingClock(recording);
   const { clock } = picture;
+  const tell = useEffectEvent(onClock);
+  useEffect(() => {
+    tell(clock);
+    return () => tell(null);
+  }, [clock]);
   useEffect(() => {
     if (asked === 0) return;
     clock.seek(start);

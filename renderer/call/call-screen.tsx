@@ -1,38 +1,42 @@
 import { useEffect, useRef, useState } from "react";
 import { cautions } from "../../shared-types/index.ts";
 import { useLibrary } from "../client/use-library.ts";
-import { counted } from "../shared/count.ts";
+import type { Clock } from "../player/clock.ts";
+import { Button } from "../shared/button.tsx";
 import { Head } from "../shared/head.tsx";
 import { useShortcuts } from "../shared/keys.ts";
 import { hashOfPlace, replaceHash } from "../shared/place.ts";
-import { ProblemNote } from "../shared/problem-note.tsx";
 import "./call.css";
 import { CallPlayer } from "./call-player.tsx";
-import { HitAnswer } from "./hit-answer.tsx";
-import { HitList, hitId } from "./hit-list.tsx";
-import { useSearch } from "./use-search.ts";
+import { ComparePart } from "./compare-part.tsx";
+import { FindPart } from "./find-part.tsx";
+import type { Told } from "./hit-answer.tsx";
+import { useCopying } from "./use-copying.ts";
 
-const examples = ["underside", "rear tires", "boot floor", "4.11", "spare"] as const;
-
-/** A moment that was asked to be played; the count tells a second Enter on the same hit from the first. */
+/** A moment that was asked to be played; the count tells a second Enter on the same one from the first. */
 interface Played {
   readonly recordingId: string;
   readonly start: number;
   readonly count: number;
 }
 
-/** The salesperson's desk: one field over the whole library. */
-export function CallScreen({ asked }: { readonly asked: string }) {
+export interface CallScreenProps {
+  /** The question in the address. */
+  readonly asked: string;
+  /** Recordings that the address puts side by side; null while the whole library is asked. */
+  readonly compared: readonly string[] | null;
+}
+
+/** The salesperson's desk: one field over the whole library, or over chosen vehicles side by side. */
+export function CallScreen({ asked, compared }: CallScreenProps) {
   const { recordings } = useLibrary();
   const [query, setQuery] = useState(asked);
-  const { hits, answered, problem } = useSearch(query);
-  const [at, setAt] = useState(0);
   const [played, setPlayed] = useState<Played | null>(null);
+  const [underside, setUnderside] = useState(false);
+  const copying = useCopying();
+  const clock = useRef<Clock | null>(null);
   const field = useRef<HTMLInputElement>(null);
-  const chosen = Math.min(at, hits.length - 1);
-  const hit = hits[chosen];
-  const shownId = played?.recordingId ?? null;
-  const recording = recordings?.find(({ id }) => id === shownId);
+  const recording = recordings?.find(({ id }) => id === played?.recordingId);
 
   // The question stands in the address, so that coming back from a recording comes back to it.
   const written = useRef(asked);
@@ -41,102 +45,76 @@ export function CallScreen({ asked }: { readonly asked: string }) {
     written.current = asked;
     setQuery(asked);
   }, [asked]);
-  const settled = query.trim() === answered ? answered : null;
-  useEffect(() => {
-    if (settled === null || settled === written.current) return;
+  const settle = (settled: string) => {
+    if (settled === written.current) return;
     written.current = settled;
-    replaceHash(hashOfPlace({ screen: "call", query: settled }));
-  }, [settled]);
-
-  const play = (index: number) => {
-    const wanted = hits[index];
-    setAt(index);
-    if (wanted) setPlayed((before) => ({ recordingId: wanted.recordingId, start: wanted.start, count: (before?.count ?? 0) + 1 }));
+    replaceHash(hashOfPlace({ screen: "call", query: settled, compared }));
   };
-  const move = (by: number) => setAt(Math.min(hits.length - 1, Math.max(0, chosen + by)));
+  /** Vehicles side by side, or the whole library again: a place of its own to come back to. */
+  const show = (next: readonly string[] | null) => {
+    const question = query.trim();
+    written.current = question;
+    window.location.hash = hashOfPlace({ screen: "call", query: question, compared: next });
+  };
+  const play = ({ recordingId, start }: Pick<Told, "recordingId" | "start">) =>
+    setPlayed((before) => ({ recordingId, start, count: (before?.count ?? 0) + 1 }));
+  const pause = () => clock.current?.toggle();
   useShortcuts((key) => {
-    if (key !== "/") return false;
-    field.current?.focus();
+    if (key === "/") field.current?.focus();
+    else if (key === "Ctrl+K" && compared !== null) show(null);
+    else return false;
     return true;
   });
 
-  return (
-    <div className="screen">
-      <Head desk="call" title="Call" subject={<h1>The whole library</h1>} />
-      <main className="call">
-        <search className="call-search">
-          <label htmlFor="call-field" className="visually-hidden">
-            Ask the library
-          </label>
-          <input
-            ref={field}
-            id="call-field"
-            className="call-field"
-            type="search"
-            role="combobox"
-            aria-expanded={hits.length > 0}
-            aria-controls="call-hits"
-            aria-activedescendant={hit ? hitId(chosen) : undefined}
-            aria-autocomplete="list"
-            autoComplete="off"
-            spellCheck={false}
-            // biome-ignore lint/a11y/noAutofocus: the desk is this field; a caller is on the line
-            autoFocus
-            placeholder="Stock number, vehicle, zone, part or value"
-            value={query}
-            onChange={(event) => {
-              setQuery(event.target.value);
-              setAt(0);
-            }}
-            onKeyDown={(event) => {
-              const by = { ArrowDown: 1, ArrowUp: -1, PageDown: 8, PageUp: -8 }[event.key];
-              if (by !== undefined) move(by);
-              else if (event.key === "Enter" && hits.length > 0) play(chosen);
-              else return;
-              event.preventDefault();
+  const desk = {
+    query,
+    onQuery: setQuery,
+    field,
+    onSettled: settle,
+    onPlay: play,
+    onPause: pause,
+    copying,
+    onUnderside: setUnderside,
+    side: (answer: React.ReactNode) => (
+      <div className="call-side">
+        {recording && played ? (
+          <CallPlayer
+            key={recording.id}
+            recording={recording}
+            start={played.start}
+            asked={played.count}
+            onClock={(own) => {
+              clock.current = own;
             }}
           />
-          <p className="small soft" role="status">
-            {answered === ""
-              ? "Arrow keys choose, Enter plays."
-              : hits.length === 0
-                ? `Nothing for “${answered}”.`
-                : `${counted(hits.length, "moment", "moments")} for “${answered}”`}
-          </p>
-        </search>
-        {problem ? <ProblemNote problem={problem} /> : null}
-        <div className="call-halves">
-          {hits.length > 0 ? (
-            <HitList hits={hits} chosen={chosen} onChoose={setAt} onPlay={play} />
-          ) : (
-            <section className="call-hints" aria-label="What can be asked">
-              {answered === "" ? <p>Ask as the caller asks. Trade and British words find the same things.</p> : null}
-              {answered === "" ? (
-                <ul className="row">
-                  {examples.map((example) => (
-                    <li key={example}>
-                      <button type="button" className="button" onClick={() => setQuery(example)}>
-                        {example}
-                      </button>
-                    </li>
-                  ))}
-                </ul>
-              ) : (
-                <p>Try a part (“rear tires”), a place (“underside”), a value (“4.11”) or a stock number.</p>
-              )}
-            </section>
-          )}
-          <div className="call-side">
-            {recording && played ? <CallPlayer key={recording.id} recording={recording} start={played.start} asked={played.count} /> : null}
-            {hit ? (
-              <HitAnswer key={`${hit.recordingId} ${hit.kind} ${hit.start} ${hit.text}`} hit={hit} onPlay={() => play(chosen)} />
-            ) : null}
-            <div className="call-cautions">
-              <p className="caution">{cautions.inspection}</p>
-              {hit?.zone === "underside" ? <p className="caution">{cautions.underside}</p> : null}
-            </div>
-          </div>
+        ) : null}
+        {answer}
+        <div className="call-cautions">
+          <p className="caution">{cautions.inspection}</p>
+          {underside ? <p className="caution">{cautions.underside}</p> : null}
         </div>
+      </div>
+    ),
+  };
+  return (
+    <div className="screen">
+      <Head
+        desk="call"
+        title={compared === null ? "Call" : "Call: compare"}
+        subject={<h1>{compared === null ? "The whole library" : "Side by side"}</h1>}
+      >
+        {compared === null ? null : (
+          <Button onClick={() => show(null)} shortcut="Ctrl+K">
+            Ask the whole library
+          </Button>
+        )}
+      </Head>
+      <main className="call">
+        {compared === null ? (
+          <FindPart {...desk} onCompare={show} recordings={recordings ?? []} />
+        ) : (
+          <ComparePart {...desk} compared={compared} onCompared={show} recordings={recordings} />
+        )}
       </main>
     </div>
   );

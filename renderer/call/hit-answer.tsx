@@ -1,42 +1,46 @@
-import { useState } from "react";
 import { type SearchHit, timeLabel } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
-import { useShortcuts } from "../shared/keys.ts";
 import { recordingPlace } from "../shared/place.ts";
 import { cautionOf } from "./answer-words.ts";
+import type { Copying } from "./use-copying.ts";
+
+/** A moment as far as something can be told of it. */
+export type Told = Pick<SearchHit, "recordingId" | "start" | "withheld" | "conflictKey" | "rightWords" | "answer">;
+
+/** Where a moment is looked at: its conflict where there is one that is not settled in its favour, else the Mark desk. */
+export function placeOfTold({ recordingId, start, withheld, conflictKey }: Told): string {
+  return conflictKey !== null && withheld !== null
+    ? recordingPlace(recordingId, "check", { conflict: conflictKey })
+    : recordingPlace(recordingId, "mark", { at: start });
+}
 
 /** What to tell the caller about the chosen moment: a sentence to copy, or why there is none. */
-export function HitAnswer({ hit, onPlay }: { readonly hit: SearchHit; readonly onPlay: () => void }) {
-  const [copied, setCopied] = useState<"no" | "yes" | "refused">("no");
-  const caution = cautionOf(hit);
-  const copy = () => {
-    if (hit.answer === null) return;
-    navigator.clipboard.writeText(hit.answer).then(
-      () => setCopied("yes"),
-      () => setCopied("refused"),
-    );
-  };
-  useShortcuts((key) => {
-    if (key !== "Ctrl+Enter") return false;
-    copy();
-    return true;
-  });
+export function HitAnswer({ told, onPlay, copying }: { readonly told: Told; readonly onPlay: () => void; readonly copying: Copying }) {
+  const { answer, withheld, rightWords, conflictKey, recordingId, start } = told;
+  const caution = cautionOf(told);
+  const copied = copying.last !== null && copying.last.text === answer ? copying.last : null;
   return (
-    <section className="answer" aria-label="Answer" data-disputed={hit.disputed || undefined}>
+    <section className="answer" aria-label="Answer" data-disputed={withheld?.reason === "disputed" || undefined}>
       {caution ? (
-        <p className="answer-caution" data-grave={hit.withheld !== null || undefined}>
+        <p className="answer-caution" data-grave={withheld !== null || undefined}>
           {caution}
         </p>
       ) : null}
-      {hit.rightWords ? <p>Said to be misheard: “{hit.rightWords}”</p> : null}
-      {hit.answer !== null ? <p className="answer-line">{hit.answer}</p> : null}
+      {rightWords ? <p>Said to be misheard: “{rightWords}”</p> : null}
+      {answer !== null ? <p className="answer-line">{answer}</p> : null}
       <div className="row">
-        <Button onClick={onPlay}>Play {timeLabel(hit.start)}</Button>
-        {hit.answer !== null ? <Button onClick={copy}>Copy the answer</Button> : null}
-        <a href={recordingPlace(hit.recordingId, "mark", { at: hit.start })}>Open at the Mark desk</a>
-        {hit.disputed ? <a href={recordingPlace(hit.recordingId, "check")}>See the conflict</a> : null}
+        <Button onClick={onPlay} shortcut="Enter">
+          Play {timeLabel(start)}
+        </Button>
+        {answer !== null ? (
+          <Button onClick={() => copying.copy(answer)} shortcut="Ctrl+Enter">
+            Copy the answer
+          </Button>
+        ) : null}
+        {conflictKey !== null ? <a href={recordingPlace(recordingId, "check", { conflict: conflictKey })}>See the conflict</a> : null}
+        <a href={recordingPlace(recordingId, "mark", { at: start })}>Open at the Mark desk</a>
         <span className="small soft" role="status">
-          {copied === "yes" ? "copied" : copied === "refused" ? "This window may not copy; select the line instead." : ""}
+          {copied ? (copied.done ? "copied" : "This window may not copy; select the line instead.") : ""}
         </span>
       </div>
     </section>

@@ -1,6 +1,8 @@
 import { useEffect, useRef } from "react";
 import { type SearchHit, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { keepFocus } from "../shared/keep-focus.ts";
 import { ZoneSwatch } from "../shared/zone-patterns.tsx";
+import { standingOf } from "./answer-words.ts";
 
 const kindWords = { zone: "zone", claim: "claim", finding: "finding", caption: "said" } as const satisfies Record<
   SearchHit["kind"],
@@ -35,23 +37,23 @@ export function HitList({ hits, chosen, onChoose, onPlay }: HitListProps) {
           className="hit"
           role="option"
           aria-selected={index === chosen}
+          {...keepFocus}
           onClick={() => onChoose(index)}
           onDoubleClick={() => onPlay(index)}
         >
           <span className="hit-time">{timeLabel(hit.start)}</span>
           <span className="hit-text">
             {hit.text}
-            {hit.disputed ? (
-              <span className="chip" data-kind="dispute">
-                in dispute
+            {standingOf(hit) ? (
+              <span className="chip" data-kind={hit.disputed ? "dispute" : undefined}>
+                {standingOf(hit)}
               </span>
             ) : null}
-            {hit.overruled ? <span className="chip">overruled</span> : null}
-            {hit.hedged ? <span className="chip">hedged</span> : null}
           </span>
           <span className="hit-place small">
             <ZoneSwatch zone={hit.zone} /> {zoneLabels[hit.zone]}, {kindWords[hit.kind]}.{" "}
             {[hit.stockNumber, hit.recordingTitle].filter(Boolean).join(", ")}
+            {hit.readAs === null ? null : <> (read as “{hit.readAs}”)</>}
           </span>
         </div>
       ))}

@@ -1,44 +1,28 @@
-import { useEffect, useState } from "react";
-import type { Problem, SearchHit } from "../../shared-types/index.ts";
-import { problemOf } from "../client/client.ts";
+import { useCallback } from "react";
+import type { Comparison, SearchHit } from "../../shared-types/index.ts";
 import { useClient } from "../client/use-client.ts";
+import { type Answer, useAnswer } from "./use-answer.ts";
 
-/** A pause in typing after which the library is searched, in milliseconds. */
-const pauseMilliseconds = 90;
 const mostHits = 60;
+const noHits: readonly SearchHit[] = [];
 
-export interface Search {
-  readonly hits: readonly SearchHit[];
-  /** The query that the hits answer. */
-  readonly answered: string;
-  readonly problem: Problem | null;
+/** Moments that answer a question over the whole library. */
+export function useSearch(query: string): Answer<readonly SearchHit[]> {
+  const client = useClient();
+  const ask = useCallback(
+    (question: string): Promise<readonly SearchHit[]> => client.call("search.find", { query: question, limit: mostHits }),
+    [client],
+  );
+  return useAnswer(query.trim().slice(0, 200), noHits, ask);
 }
 
-/** Results as the person types; an answer that a later query overtook is dropped. */
-export function useSearch(query: string): Search {
+/** Vehicles side by side by one claim; null before anything was asked of any of them. */
+export function useComparison(query: string, recordingIds: readonly string[]): Answer<Comparison | null> {
   const client = useClient();
-  const [search, setSearch] = useState<Search>({ hits: [], answered: "", problem: null });
-  const wanted = query.trim();
-  useEffect(() => {
-    if (wanted === "") {
-      setSearch({ hits: [], answered: "", problem: null });
-      return;
-    }
-    let overtaken = false;
-    const pause = setTimeout(() => {
-      client.call("search.find", { query: wanted.slice(0, 200), limit: mostHits }).then(
-        (hits) => {
-          if (!overtaken) setSearch({ hits, answered: wanted, problem: null });
-        },
-        (thrown: unknown) => {
-          if (!overtaken) setSearch((before) => ({ ...before, problem: problemOf(thrown) }));
-        },
-      );
-    }, pauseMilliseconds);
-    return () => {
-      overtaken = true;
-      clearTimeout(pause);
-    };
-  }, [client, wanted]);
-  return search;
+  const ids = recordingIds.join(",");
+  const ask = useCallback(
+    (question: string): Promise<Comparison | null> => client.call("search.compare", { query: question, recordingIds: ids.split(",") }),
+    [client, ids],
+  );
+  return useAnswer(ids === "" ? "" : query.trim().slice(0, 200), null, ask);
 }

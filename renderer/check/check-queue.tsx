@@ -1,17 +1,16 @@
-import { Toggle } from "@base-ui/react/toggle";
-import { ToggleGroup } from "@base-ui/react/toggle-group";
-import { type Conflict, promiseLabels, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
+import { Progress } from "@base-ui/react/progress";
+import { type Conflict, promiseLabels, publicationLine, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { asHeading, sideLetter, sideValues } from "../shared/claim-words.ts";
-import { type CheckItem, type ConflictFilter, conflictFilters, conflictQueue, openQuestions, sameItem, weightWord } from "./queue.ts";
+import { type CheckItem, openQuestions, publishItem, sameItem, weightWord } from "./queue.ts";
+import { isShownIn, leftByKind, type QueueFilter, shownConflicts } from "./queue-filter.ts";
+import { QueueFilters } from "./queue-filters.tsx";
 import { SheetQueue } from "./sheet-queue.tsx";
-
-const filterLabels = { open: "Open", settled: "Settled", all: "All" } as const satisfies Record<ConflictFilter, string>;
 
 export interface CheckQueueProps {
   readonly detail: RecordingDetail;
-  readonly filter: ConflictFilter;
-  readonly onFilter: (filter: ConflictFilter) => void;
+  readonly filter: QueueFilter;
+  readonly onFilter: (filter: QueueFilter) => void;
   readonly shown: CheckItem | null;
   readonly onChoose: (item: CheckItem) => void;
   /** Opens the sheet of keys. */
@@ -21,41 +20,54 @@ export interface CheckQueueProps {
 /** What waits for the reviewer: conflicts by weight, then what is milder, each under its own heading. */
 export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }: CheckQueueProps) {
   const { analysis, openConflictKeys, captions, trustedCaptions } = detail;
-  const queue = conflictQueue(analysis.conflicts, openConflictKeys, filter);
+  const queue = shownConflicts(detail, filter);
+  const last = detail.publications.at(-1);
   const left = analysis.conflicts.filter((conflict) => openConflictKeys.includes(conflict.key)).length;
   const questions = openQuestions(detail);
-  const line = (item: CheckItem, title: string, more: string, sign?: React.ReactNode) => (
-    <li key={item.key}>
-      <button type="button" className="queue-item" aria-current={sameItem(shown, item) ? "true" : undefined} onClick={() => onChoose(item)}>
-        <span className="queue-title">{asHeading(title)}</span>
-        {sign}
-        <span className="queue-more">{more}</span>
-      </button>
-    </li>
-  );
+  const line = (item: CheckItem, title: string, more: string, sign?: React.ReactNode) =>
+    item.kind !== "conflict" && !isShownIn(item, detail, filter.zone) ? null : (
+      <li key={item.key}>
+        <button
+          type="button"
+          className="queue-item"
+          aria-current={sameItem(shown, item) ? "true" : undefined}
+          onClick={() => onChoose(item)}
+        >
+          <span className="queue-title">{asHeading(title)}</span>
+          {sign}
+          <span className="queue-more">{more}</span>
+        </button>
+      </li>
+    );
   return (
     <nav className="queue" aria-label="What to check">
       <div className="queue-head">
         <h2>Conflicts</h2>
         <span className="soft" role="status">
           {left} left of {analysis.conflicts.length}
+          {queue.length < analysis.conflicts.length ? <span className="visually-hidden">, {queue.length} shown</span> : null}
         </span>
       </div>
-      <ToggleGroup
-        className="queue-filter"
-        aria-label="Which conflicts"
-        value={[filter]}
-        onValueChange={(next) => {
-          const [one] = next;
-          if (one) onFilter(one as ConflictFilter);
-        }}
+      <Progress.Root className="queue-progress" value={analysis.conflicts.length - left} max={Math.max(1, analysis.conflicts.length)}>
+        <Progress.Label className="visually-hidden">Conflicts settled</Progress.Label>
+        <Progress.Track className="queue-track">
+          <Progress.Indicator className="queue-done" />
+        </Progress.Track>
+      </Progress.Root>
+      <p className="queue-none">{left > 0 ? `Left: ${leftByKind(analysis.conflicts, openConflictKeys)}.` : "None left."}</p>
+      <button
+        type="button"
+        className="queue-item queue-publish"
+        aria-current={sameItem(shown, publishItem) ? "true" : undefined}
+        aria-keyshortcuts="P"
+        onClick={() => onChoose(publishItem)}
       >
-        {conflictFilters.map((one) => (
-          <Toggle key={one} value={one} className="button">
-            {filterLabels[one]}
-          </Toggle>
-        ))}
-      </ToggleGroup>
+        <span className="queue-title">{left === 0 ? "Ready to publish" : "Not ready to publish"}</span>
+        {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a key's cap takes no focus; the button tells its key itself */}
+        <kbd aria-hidden="true">P</kbd>
+        <span className="queue-more">{last ? publicationLine(last) : "Never published"}</span>
+      </button>
+      <QueueFilters detail={detail} filter={filter} onFilter={onFilter} />
       <ol className="queue-list" aria-label="Conflicts by weight">
         {queue.map((conflict) => {
           const open = openConflictKeys.includes(conflict.key);
@@ -69,7 +81,7 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
           );
         })}
       </ol>
-      {queue.length === 0 ? <p className="queue-none">None under “{filterLabels[filter].toLowerCase()}”.</p> : null}
+      {queue.length === 0 ? <p className="queue-none">None under these filters.</p> : null}
       <SheetQueue detail={detail} line={line} />
       <QueuePart name="Promises" none="No promise was heard." empty={analysis.promises.length === 0}>
         {analysis.promises.map((promise) =>

@@ -8,19 +8,12 @@ import { ShortcutSheet } from "../shared/shortcut-sheet.tsx";
 import { redo, undo } from "../shared/undo-bar.tsx";
 import "./check.css";
 import { CheckQueue } from "./check-queue.tsx";
-import { checkActionOf, checkSheet } from "./check-shortcuts.ts";
+import { type CheckAction, checkActionOf, checkSheet, filterStepOf } from "./check-shortcuts.ts";
 import { ConflictView } from "./conflict-view.tsx";
 import { MomentsView } from "./moments-view.tsx";
-import {
-  type CheckItem,
-  type ConflictFilter,
-  checkItems,
-  itemOfPlace,
-  nextOpen,
-  placeOfItem,
-  rulingsWithoutConflict,
-  sameItem,
-} from "./queue.ts";
+import { PublishView } from "./publish-view.tsx";
+import { type CheckItem, itemOfPlace, nextOpen, placeOfItem, publishItem, rulingsWithoutConflict, sameItem } from "./queue.ts";
+import { filterChoices, type QueueFilter, shownItems, stepped, steppedState, wholeQueue } from "./queue-filter.ts";
 import type { RulingDrafts } from "./ruling-draft.ts";
 import { RulingList } from "./ruling-list.tsx";
 
@@ -36,11 +29,12 @@ export interface CheckScreenProps {
 /** The reviewer's desk. */
 export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: CheckScreenProps) {
   const { analysis, openConflictKeys } = detail;
-  const [filter, setFilter] = useState<ConflictFilter>(() =>
-    openConflictKeys.length > 0 && (conflictKey === null || openConflictKeys.includes(conflictKey)) ? "open" : "all",
-  );
+  const [filter, setFilter] = useState<QueueFilter>(() => ({
+    ...wholeQueue,
+    state: openConflictKeys.length > 0 && (conflictKey === null || openConflictKeys.includes(conflictKey)) ? "open" : "all",
+  }));
   const [sheet, setSheet] = useState(false);
-  const items = checkItems(detail, filter);
+  const items = shownItems(detail, filter);
   // In the address from the start: what was just ruled on stays before the reviewer although the filter no longer lists it.
   const chosen = itemOfPlace(conflictKey, itemName);
   const shown = chosen ?? items[0] ?? null;
@@ -64,11 +58,30 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
     const key = nextOpen(analysis.conflicts, openConflictKeys, shown?.kind === "conflict" ? shown.key : null);
     if (key !== null) setChosen({ kind: "conflict", key });
   };
+  const stepFilter = (action: CheckAction, by: 1 | -1) => {
+    const choices = filterChoices(detail);
+    if (action === "filter-state") setFilter({ ...filter, state: steppedState(filter.state, by) });
+    else if (action === "filter-kind") setFilter({ ...filter, kind: stepped(choices.kind, filter.kind, by) });
+    else if (action === "filter-zone") setFilter({ ...filter, zone: stepped(choices.zone, filter.zone, by) });
+    else if (action === "filter-weight") setFilter({ ...filter, weight: stepped(choices.weight, filter.weight, by) });
+    else setFilter({ ...wholeQueue, state: filter.state });
+  };
+  // What the keys choose must also be seen in a long list.
+  const shownName = shown ? `${shown.kind} ${shown.key}` : null;
+  useEffect(() => {
+    if (shownName !== null) document.querySelector(".queue [aria-current]")?.scrollIntoView({ block: "nearest" });
+  }, [shownName]);
   useShortcuts((key) => {
+    const step = filterStepOf(key);
+    if (step) {
+      stepFilter(step.action, step.by);
+      return true;
+    }
     const action = checkActionOf(key);
     if (action === "before") move(-1);
     else if (action === "after") move(1);
     else if (action === "next-open") goNext();
+    else if (action === "publish") setChosen(publishItem);
     else if (action === "undo") undo(detail, edit);
     else if (action === "redo") redo(detail, edit);
     else if (action === "sheet") setSheet(true);
@@ -90,16 +103,22 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
             onNext={openConflictKeys.some((key) => key !== conflict.key) ? goNext : null}
           />
         ) : null}
-        {shown && shown.kind !== "conflict" ? (
+        {shown?.kind === "publish" ? <PublishView detail={detail} edit={edit} /> : null}
+        {shown && shown.kind !== "conflict" && shown.kind !== "publish" ? (
           <MomentsView key={`${shown.kind} ${shown.key}`} item={shown} detail={detail} edit={edit} />
         ) : null}
         {shown?.kind === "conflict" && !conflict ? (
           <section className="check-gone">
             <h2>This conflict is no longer found</h2>
-            <p>The analysis has changed since. Rulings that were made on it are kept below.</p>
+            <p>The analysis has changed since, or the address is wrong. Rulings that were made on it are kept below.</p>
+            {openConflictKeys.length > 0 ? (
+              <Button shortcut="N" onClick={goNext}>
+                Go to the gravest open one
+              </Button>
+            ) : null}
           </section>
         ) : null}
-        {shown === null ? <NothingOpen detail={detail} filter={filter} onAll={() => setFilter("all")} /> : null}
+        {shown === null ? <NothingOpen detail={detail} filter={filter} onAll={() => setFilter(wholeQueue)} /> : null}
         <OldRulings detail={detail} />
         <footer className="check-cautions">
           <p className="caution">{cautions.legal}</p>
@@ -130,19 +149,19 @@ function NothingOpen({
   onAll,
 }: {
   readonly detail: RecordingDetail;
-  readonly filter: ConflictFilter;
+  readonly filter: QueueFilter;
   readonly onAll: () => void;
 }) {
   const { length } = detail.analysis.conflicts;
   return (
     <section className="check-gone">
-      <h2>{length === 0 ? "No conflicts were found" : `Nothing here under “${filter}”`}</h2>
+      <h2>{length === 0 ? "No conflicts were found" : "Nothing here under these filters"}</h2>
       <p>
         {length === 0
           ? "No two claims in this recording exclude one another. That does not make them true: the stock sheet and the vehicle decide."
           : "Choose another filter to see the rest."}
       </p>
-      {length > 0 && filter !== "all" ? <Button onClick={onAll}>Show all conflicts</Button> : null}
+      {length > 0 && filter !== wholeQueue ? <Button onClick={onAll}>Show all conflicts</Button> : null}
     </section>
   );
 }

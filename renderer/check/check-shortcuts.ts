@@ -1,6 +1,23 @@
 import type { SheetGroup } from "../shared/shortcut-sheet.tsx";
 
-export type CheckAction = "before" | "after" | "next-open" | "hear-first" | "hear-second" | "hear-both" | "undo" | "redo" | "sheet";
+export type CheckAction =
+  | "before"
+  | "after"
+  | "next-open"
+  | "hear-first"
+  | "hear-second"
+  | "hear-both"
+  | "stop"
+  | "publish"
+  | "let-out"
+  | "filter-state"
+  | "filter-kind"
+  | "filter-zone"
+  | "filter-weight"
+  | "filter-none"
+  | "undo"
+  | "redo"
+  | "sheet";
 
 /** What a key does at the Check desk; besides these, 1 to 9 choose a ruling. */
 export const checkShortcuts = [
@@ -10,19 +27,42 @@ export const checkShortcuts = [
   { key: "A", action: "hear-first", words: "hear the left moment" },
   { key: "B", action: "hear-second", words: "hear the right moment" },
   { key: "H", action: "hear-both", words: "hear both, one after the other" },
+  { key: "S", action: "stop", words: "stop what is heard" },
+  { key: "P", action: "publish", words: "whether it is ready to publish" },
+  { key: "Shift+P", action: "let-out", words: "record as published, from there" },
   { key: "Ctrl+Z", action: "undo", words: "undo" },
   { key: "Ctrl+Shift+Z", action: "redo", words: "redo" },
   { key: "?", action: "sheet", words: "this sheet" },
 ] as const satisfies readonly { key: string; action: CheckAction; words: string }[];
 
-const actionOfKey = new Map<string, CheckAction>(checkShortcuts.map(({ key, action }) => [key, action]));
+/** The next choice of each filter of the queue; with Shift the one before. */
+export const filterShortcuts = [
+  { key: "O", action: "filter-state", words: "open, settled or all" },
+  { key: "K", action: "filter-kind", words: "by kind" },
+  { key: "Z", action: "filter-zone", words: "by zone" },
+  { key: "W", action: "filter-weight", words: "by weight" },
+  { key: "X", action: "filter-none", words: "show the whole queue" },
+] as const satisfies readonly { key: string; action: CheckAction; words: string }[];
+
+const actionOfKey = new Map<string, CheckAction>([...checkShortcuts, ...filterShortcuts].map(({ key, action }) => [key, action]));
 
 export function checkActionOf(key: string): CheckAction | undefined {
   return actionOfKey.get(key);
 }
 
+/** The filter that a key steps, and which way; null for any other key. */
+export function filterStepOf(key: string): { readonly action: CheckAction; readonly by: 1 | -1 } | null {
+  const back = key.startsWith("Shift+");
+  const action = checkActionOf(back ? key.slice("Shift+".length) : key);
+  return action?.startsWith("filter-") ? { action, by: back ? -1 : 1 } : null;
+}
+
 export const checkSheet: readonly SheetGroup[] = [
   { name: "Check", shortcuts: checkShortcuts },
+  {
+    name: "What the queue shows (with Shift, the one before)",
+    shortcuts: filterShortcuts,
+  },
   {
     name: "Ruling",
     shortcuts: [

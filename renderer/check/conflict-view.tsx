@@ -41,6 +41,7 @@ export function ConflictView({ conflict, detail, edit, onNext, drafts }: Conflic
     if (action === "hear-first") hear(0);
     else if (action === "hear-second") hear(1);
     else if (action === "hear-both") hearBoth();
+    else if (action === "stop") for (const hearing of hearings.current) hearing?.clock.pause();
     else return false;
     return true;
   });

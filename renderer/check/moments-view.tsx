@@ -24,7 +24,10 @@ interface Described {
   readonly rule?: { readonly name: string; readonly source: string };
 }
 
-function describeItem(item: CheckItem, { analysis, captions, trustedCaptions }: RecordingDetail): Described | null {
+function describeItem(
+  item: Exclude<CheckItem, { kind: "publish" }>,
+  { analysis, captions, trustedCaptions }: RecordingDetail,
+): Described | null {
   if (item.kind === "denial") {
     const denial = analysis.denials.find(({ key }) => key === item.key);
     return denial
@@ -95,7 +98,7 @@ function describeItem(item: CheckItem, { analysis, captions, trustedCaptions }: 
 }
 
 export interface MomentsViewProps {
-  readonly item: CheckItem;
+  readonly item: Exclude<CheckItem, { kind: "publish" }>;
   readonly detail: RecordingDetail;
   readonly edit: Edit;
 }

@@ -18,9 +18,11 @@ export type CheckItem =
   | { readonly kind: "silence"; readonly key: string }
   | { readonly kind: "promise"; readonly key: string }
   | { readonly kind: "remark"; readonly key: string }
-  | { readonly kind: "doubtful"; readonly key: string };
+  | { readonly kind: "doubtful"; readonly key: string }
+  /** The place where a recording is let out; its key is "now". */
+  | { readonly kind: "publish"; readonly key: string };
 
-const itemKinds = ["denial", "support", "silence", "promise", "remark", "doubtful"] as const satisfies readonly Exclude<
+const itemKinds = ["denial", "support", "silence", "promise", "remark", "doubtful", "publish"] as const satisfies readonly Exclude<
   CheckItem["kind"],
   "conflict"
 >[];
@@ -41,6 +43,8 @@ export function placeOfItem({ kind, key }: CheckItem): { conflict: string } | { 
 export function sameItem(a: CheckItem | null, b: CheckItem): boolean {
   return a !== null && a.kind === b.kind && a.key === b.key;
 }
+
+export const publishItem: CheckItem = { kind: "publish", key: "now" };
 
 /** Conflicts by weight, gravest first; equal weights in order of their keys, so that the queue never reshuffles. */
 export function conflictQueue(conflicts: readonly Conflict[], openKeys: readonly string[], filter: ConflictFilter): Conflict[] {
@@ -106,8 +110,11 @@ export function foreignStockNumber({ stockSheet, sheetMeanings, summary }: Recor
   return bareStockNumber(number) === bareStockNumber(summary.stockNumber) ? null : number;
 }
 
+export const weights = ["grave", "middling", "slight"] as const;
+export type Weight = (typeof weights)[number];
+
 /** How grave a weight is, in a word. The bounds cut the range of 1 to 100 in three. */
-export function weightWord(weight: number): "grave" | "middling" | "slight" {
+export function weightWord(weight: number): Weight {
   return weight >= 67 ? "grave" : weight >= 34 ? "middling" : "slight";
 }
 

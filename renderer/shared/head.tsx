@@ -45,7 +45,7 @@ export function Head({ desk, recordingId, subject, title, children }: HeadProps)
       <nav className="desks" aria-label="Desks">
         <DeskLink name="Mark" to={opened ? recordingPlace(opened, "mark") : null} here={desk === "mark"} />
         <DeskLink name="Check" to={opened ? recordingPlace(opened, "check") : null} here={desk === "check"} />
-        <DeskLink name="Call" to={hashOfPlace({ screen: "call", query: "" })} here={desk === "call"} />
+        <DeskLink name="Call" to={hashOfPlace({ screen: "call", query: "", compared: null })} here={desk === "call"} />
       </nav>
       <div className="head-subject">{subject}</div>
       <div className="head-end">

@@ -1,11 +1,17 @@
 import { useSyncExternalStore } from "react";
+import { mostCompared } from "../../shared-types/index.ts";
 
 export type Desk = "mark" | "check" | "call";
 
 /** Where in the application the page is; kept in the address after `#`, so that the browser's own back and forward work. */
 export type Place =
   | { readonly screen: "library" }
-  | { readonly screen: "call"; readonly query: string }
+  | {
+      readonly screen: "call";
+      readonly query: string;
+      /** Recordings to put side by side; null while one question is asked over the whole library. */
+      readonly compared: readonly string[] | null;
+    }
   | {
       readonly screen: "recording";
       readonly desk: "mark" | "check";
@@ -19,7 +25,10 @@ export type Place =
 export function placeOfHash(hash: string): Place {
   const [path = "", query = ""] = hash.replace(/^#\/?/, "").split("?");
   const [first, id, desk] = path.split("/");
-  if (first === "call") return { screen: "call", query: new URLSearchParams(query).get("ask") ?? "" };
+  if (first === "call") {
+    const asked = new URLSearchParams(query);
+    return { screen: "call", query: (asked.get("ask") ?? "").slice(0, 200), compared: comparedOf(asked.get("compare")) };
+  }
   if (first === "recording" && id) {
     const asked = new URLSearchParams(query);
     const at = Number(asked.get("at") ?? Number.NaN);
@@ -28,11 +37,23 @@ export function placeOfHash(hash: string): Place {
       desk: desk === "check" ? "check" : "mark",
       id: decoded(id),
       at: Number.isFinite(at) && at >= 0 ? at : null,
-      conflict: asked.get("conflict"),
-      item: asked.get("item"),
+      conflict: plain(asked.get("conflict")),
+      item: plain(asked.get("item")),
     };
   }
   return { screen: "library" };
+}
+
+/** A conflict's or an item's name as an address may hold it: nothing that is longer than any name, and nothing that cannot be seen. */
+function plain(name: string | null): string | null {
+  return name !== null && name.length <= 600 && /^[^\p{Cc}\p{Cf}]+$/u.test(name) ? name : null;
+}
+
+const uuid = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
+
+/** What is no recording's id is left out, and no more than can be compared is taken. */
+function comparedOf(ids: string | null): string[] | null {
+  return ids === null ? null : [...new Set(ids.split(",").filter((id) => uuid.test(id)))].slice(0, mostCompared);
 }
 
 /** An address that was cut or mistyped may hold a broken escape; it is then an id that no recording has. */
@@ -46,7 +67,12 @@ function decoded(part: string): string {
 
 export function hashOfPlace(place: Place): string {
   if (place.screen === "library") return "#/";
-  if (place.screen === "call") return place.query === "" ? "#/call" : `#/call?${new URLSearchParams({ ask: place.query })}`;
+  if (place.screen === "call") {
+    const asked = new URLSearchParams();
+    if (place.query !== "") asked.set("ask", place.query);
+    if (place.compared !== null) asked.set("compare", place.compared.join(","));
+    return asked.size > 0 ? `#/call?${asked}` : "#/call";
+  }
   const query = new URLSearchParams();
   if (place.at !== null) query.set("at", String(place.at));
   if (place.conflict !== null) query.set("conflict", place.conflict);

@@ -45,8 +45,8 @@ describe("the description", () => {
 describe("places", () => {
   test.for([
     { screen: "library" } as const,
-    { screen: "call", query: "" } as const,
-    { screen: "call", query: "rear tires & 4.11" } as const,
+    { screen: "call", query: "", compared: null } as const,
+    { screen: "call", query: "rear tires & 4.11", compared: null } as const,
     { screen: "recording", desk: "check", id: "a b", at: null, conflict: "measure:rear tire size & more", item: null } as const,
     { screen: "recording", desk: "mark", id: "x", at: 12.5, conflict: null, item: null } as const,
     { screen: "recording", desk: "check", id: "x", at: null, conflict: null, item: "remark:a:b" } as const,

@@ -1,0 +1,87 @@
+import { Combobox } from "@base-ui/react/combobox";
+import { useId } from "react";
+import { mostCompared, type RecordingSummary } from "../../shared-types/index.ts";
+import "./compare.css";
+
+export interface VehicleChoiceProps {
+  readonly recordings: readonly RecordingSummary[];
+  readonly chosen: readonly string[];
+  readonly onChosen: (ids: readonly string[]) => void;
+}
+
+/** How a vehicle is called in a row of others. */
+export function vehicleName({
+  stockNumber,
+  title,
+  recordingTitle,
+}: {
+  stockNumber: string;
+  title?: string;
+  recordingTitle?: string;
+}): string {
+  return [stockNumber, title ?? recordingTitle ?? ""].filter(Boolean).join(", ");
+}
+
+/** The vehicles to put side by side, found by stock number or name as they are typed. */
+export function VehicleChoice({ recordings, chosen, onChosen }: VehicleChoiceProps) {
+  const id = useId();
+  const byId = new Map(recordings.map((recording) => [recording.id, recording]));
+  const full = chosen.length >= mostCompared;
+  return (
+    <Combobox.Root
+      multiple
+      items={recordings.map((recording) => recording.id)}
+      itemToStringLabel={(one: string) => {
+        const recording = byId.get(one);
+        return recording ? `${vehicleName(recording)} ${recording.vehicle.name} ${recording.vehicle.year ?? ""}` : one;
+      }}
+      value={[...chosen]}
+      onValueChange={(next: string[]) => onChosen(next.slice(0, mostCompared))}
+      autoHighlight
+    >
+      <div className="vehicles">
+        <label htmlFor={id} className="field-name">
+          Vehicles side by side
+        </label>
+        <Combobox.Chips className="vehicles-chosen" aria-label={chosen.length > 0 ? "Chosen vehicles" : undefined}>
+          {chosen.map((one) => {
+            const name = byId.get(one) ? vehicleName(byId.get(one) as RecordingSummary) : "no longer in the library";
+            return (
+              <Combobox.Chip key={one} className="vehicle-chip" aria-label={name} aria-description="Backspace or Delete takes it away">
+                <span>{name}</span>
+                <Combobox.ChipRemove className="vehicle-away" aria-label={`Take away ${name}`}>
+                  <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
+                    <path d="M1 1l7 7M8 1L1 8" stroke="currentColor" strokeWidth="1.5" />
+                  </svg>
+                </Combobox.ChipRemove>
+              </Combobox.Chip>
+            );
+          })}
+          <Combobox.Input
+            id={id}
+            className="vehicle-input"
+            placeholder={full ? `${mostCompared} are as many as can be read` : "Add by stock number or name"}
+            aria-description={chosen.length > 0 ? "From its start, the left arrow key reaches the chosen ones" : undefined}
+          />
+        </Combobox.Chips>
+      </div>
+      <Combobox.Portal>
+        <Combobox.Positioner className="choice-positioner" sideOffset={2} align="start">
+          <Combobox.Popup className="choice-list">
+            <Combobox.Empty className="vehicle-none">No recording is called so.</Combobox.Empty>
+            <Combobox.List>
+              {(one: string) => (
+                <Combobox.Item key={one} value={one} className="choice-item" disabled={full && !chosen.includes(one)}>
+                  <Combobox.ItemIndicator className="vehicle-mark" keepMounted>
+                    {chosen.includes(one) ? "✓" : ""}
+                  </Combobox.ItemIndicator>
+                  {byId.get(one) ? vehicleName(byId.get(one) as RecordingSummary) : one}
+                </Combobox.Item>
+              )}
+            </Combobox.List>
+          </Combobox.Popup>
+        </Combobox.Positioner>
+      </Combobox.Portal>
+    </Combobox.Root>
+  );
+}

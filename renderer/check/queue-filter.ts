@@ -1,0 +1,125 @@
+import {
+  type Conflict,
+  type ConflictKind,
+  conflictKinds,
+  type RecordingDetail,
+  type ZoneName,
+  zoneNames,
+} from "../../shared-types/index.ts";
+import { counted } from "../shared/count.ts";
+import {
+  type CheckItem,
+  type ConflictFilter,
+  checkItems,
+  conflictFilters,
+  conflictQueue,
+  type Weight,
+  weights,
+  weightWord,
+} from "./queue.ts";
+
+/** What of the queue is shown. */
+export interface QueueFilter {
+  readonly state: ConflictFilter;
+  readonly kind: ConflictKind | null;
+  readonly zone: ZoneName | null;
+  readonly weight: Weight | null;
+}
+
+export const wholeQueue: QueueFilter = { state: "all", kind: null, zone: null, weight: null };
+
+/** One conflict of a kind, and several. */
+export const kindWords = {
+  measure: ["measure", "measures"],
+  count: ["count", "counts"],
+  type: ["type", "types"],
+  material: ["material", "materials"],
+  color: ["color", "colors"],
+  presence: ["presence", "presences"],
+  condition: ["condition", "conditions"],
+  originality: ["originality", "originalities"],
+  standard: ["published rule", "published rules"],
+  hedge: ["hedge", "hedges"],
+} as const satisfies Record<ConflictKind, readonly [string, string]>;
+
+/** "2 published rules" */
+export function countedOfKind(count: number, kind: ConflictKind): string {
+  const [one, many] = kindWords[kind];
+  return counted(count, one, many);
+}
+
+/** Zones in which a conflict's claims were made. */
+export function zonesOf(conflict: Conflict, detail: RecordingDetail): ReadonlySet<ZoneName> {
+  const claims = new Set(conflict.sides.flatMap((side) => side.claims));
+  return new Set(detail.analysis.claims.flatMap(({ id, zone }) => (claims.has(id) ? [zone] : [])));
+}
+
+export function shownConflicts(detail: RecordingDetail, filter: QueueFilter): Conflict[] {
+  return conflictQueue(detail.analysis.conflicts, detail.openConflictKeys, filter.state).filter(
+    (conflict) =>
+      (filter.kind === null || conflict.kind === filter.kind) &&
+      (filter.weight === null || weightWord(conflict.weight) === filter.weight) &&
+      (filter.zone === null || zonesOf(conflict, detail).has(filter.zone)),
+  );
+}
+
+/** Whether something that is no conflict is shown: of the filters, only the zone is said of it. */
+export function isShownIn(item: CheckItem, detail: RecordingDetail, zone: ZoneName | null): boolean {
+  if (zone === null) return true;
+  const { analysis, lap, captions } = detail;
+  const inZone = (start: number) => lap.some((span) => span.zone === zone && span.start <= start && start < span.end);
+  const spoken = (ids: readonly string[]) => analysis.claims.some((claim) => ids.includes(claim.id) && claim.zone === zone);
+  if (item.kind === "denial") return spoken(analysis.denials.find(({ key }) => key === item.key)?.claims ?? []);
+  if (item.kind === "support") return spoken(analysis.supports.find(({ key }) => key === item.key)?.claims ?? []);
+  if (item.kind === "remark") return spoken(analysis.remarks.find(({ key }) => key === item.key)?.claims ?? []);
+  if (item.kind === "promise") return analysis.promises.some(({ id, start }) => id === item.key && inZone(start));
+  if (item.kind === "doubtful") return inZone(captions[Number(item.key)]?.start ?? -1);
+  // What nobody spoke of was said nowhere.
+  return item.kind === "conflict";
+}
+
+/** Everything in the list, in its order, for the arrow keys. */
+export function shownItems(detail: RecordingDetail, filter: QueueFilter): CheckItem[] {
+  const conflicts = new Set(shownConflicts(detail, filter).map(({ key }) => key));
+  return checkItems(detail, filter.state).filter((item) =>
+    item.kind === "conflict" ? conflicts.has(item.key) : isShownIn(item, detail, filter.zone),
+  );
+}
+
+/** What each filter can be set to in this recording: only what would show something. */
+export function filterChoices(detail: RecordingDetail): {
+  readonly kind: readonly ConflictKind[];
+  readonly zone: readonly ZoneName[];
+  readonly weight: readonly Weight[];
+} {
+  const { conflicts } = detail.analysis;
+  const zones = new Set(conflicts.flatMap((conflict) => [...zonesOf(conflict, detail)]));
+  return {
+    kind: conflictKinds.filter((kind) => conflicts.some((conflict) => conflict.kind === kind)),
+    zone: zoneNames.filter((zone) => zones.has(zone)),
+    weight: weights.filter((weight) => conflicts.some((conflict) => weightWord(conflict.weight) === weight)),
+  };
+}
+
+/** The choice after this one, round through "all" (null). */
+export function stepped<Value>(choices: readonly Value[], now: Value | null, by: 1 | -1): Value | null {
+  const ring = [null, ...choices];
+  const at = Math.max(0, ring.indexOf(now));
+  return ring[(at + by + ring.length) % ring.length] ?? null;
+}
+
+export function steppedState(now: ConflictFilter, by: 1 | -1): ConflictFilter {
+  const at = conflictFilters.indexOf(now);
+  return conflictFilters[(at + by + conflictFilters.length) % conflictFilters.length] ?? "all";
+}
+
+/** How many are left, and of which kind: "2 measures, 1 color". Empty where none is left. */
+export function leftByKind(conflicts: readonly Conflict[], openKeys: readonly string[]): string {
+  const open = conflicts.filter(({ key }) => openKeys.includes(key));
+  return conflictKinds
+    .flatMap((kind) => {
+      const count = open.filter((conflict) => conflict.kind === kind).length;
+      return count > 0 ? [countedOfKind(count, kind)] : [];
+    })
+    .join(", ");
+}
