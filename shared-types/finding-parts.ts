@@ -114,12 +114,21 @@ export function partNamed(name: string): FindingPart | undefined {
 }
 
 /**
- * Parts that a person may mean: every typed word begins a word of the part or of its other names. Those of the zone in view come first,
+ * Parts that a person may mean: every typed word begins a word of its own of the part or of its other names ("driver d" is a door). Those of the zone in view come first,
  * then those named by the words themselves, then in the table's order.
  */
 export function partsMeant(typed: string, zone: ZoneName, most = 12): FindingPart[] {
   const wanted = wordsOf(typed);
-  const begins = (words: readonly string[]) => wanted.every((word) => words.some((each) => each.startsWith(word)));
+  // The longest first: it has the fewest words to choose from.
+  const hardest = wanted.toSorted((a, b) => b.length - a.length);
+  const begins = (words: readonly string[]) => {
+    const free = [...words];
+    return hardest.every((word) => {
+      const place = free.findIndex((each) => each.startsWith(word));
+      if (place >= 0) free.splice(place, 1);
+      return place >= 0;
+    });
+  };
   const rank = ({ part, zones }: FindingPart) => (zones.includes(zone) ? 0 : 2) + (begins(wordsOf(part)) ? 0 : 1);
   return findingParts
     .filter(({ part, also }) => begins([...wordsOf(part), ...wordsOf(also)]))

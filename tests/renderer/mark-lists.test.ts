@@ -54,6 +54,7 @@ describe("parts by name", () => {
     ["front", "bonnet", "hood"],
     ["rear", "boot l", "trunk lid"],
     ["driver-side", "rear door", "driver rear door"],
+    ["driver-side", "driver d", "driver front door"],
     ["passenger-side", "wing", "passenger front fender"],
   ] as const)("at %s, “%s” is %s first", ([zone, typed, part]) => expect(partsMeant(typed, zone)[0]?.part).toBe(part));
   test.for(["xylophone", "door xylophone", "oor"])("%j names none", (typed) => expect(partsMeant(typed, "front")).toEqual([]));

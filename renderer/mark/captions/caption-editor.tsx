@@ -17,8 +17,10 @@ export function CaptionEditor({ caption, correction, onKeep, onDrop, onHear }: C
   const [keeping, setKeeping] = useState(false);
   const field = useRef<HTMLTextAreaElement>(null);
   useEffect(() => {
-    field.current?.focus();
-    field.current?.select();
+    const { current } = field;
+    // At the end, with nothing selected: one key must not take a whole sentence away.
+    current?.focus();
+    current?.setSelectionRange(current.value.length, current.value.length);
   }, []);
   const keep = async (kept: string) => {
     if (kept.trim() === "" || keeping) return;

@@ -85,22 +85,23 @@ export function FindingForm({ heading, initial, duration, lap, still, onSave, on
         <TextField label="To" value={draft.end} onChange={(end) => set({ end })} fault={faults.end} />
         <Choice label="Zone" value={draft.zone} options={zoneOptions} onChange={(zone) => set({ zone, zoneChosen: true })} />
         <div className="finding-wide">
-          <StillField
-            {...still}
-            stillAt={draft.stillAt}
-            onChange={(stillAt) => setDraft((now) => ({ ...now, stillAt }))}
-            takeRef={takeStill}
-          />
-        </div>
-        <div className="finding-wide">
           <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={1} />
         </div>
       </div>
-      <div className="row finding-foot">
-        <Button type="submit" weight="main">
-          Save the finding
-        </Button>
-        <Button onClick={onLeave}>Close</Button>
+      <div className="finding-foot">
+        {/* In sight however far the form is scrolled: its key works from every field. */}
+        <StillField
+          {...still}
+          stillAt={draft.stillAt}
+          onChange={(stillAt) => setDraft((now) => ({ ...now, stillAt }))}
+          takeRef={takeStill}
+        />
+        <div className="row">
+          <Button type="submit" weight="main">
+            Save the finding
+          </Button>
+          <Button onClick={onLeave}>Close</Button>
+        </div>
       </div>
     </form>
   );

@@ -1,4 +1,4 @@
-import { useCallback, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import type { Finding, FindingProposal, RecordingDetail } from "../../../shared-types/index.ts";
 import type { Edit } from "../../client/use-recording.ts";
 import type { Clock } from "../../player/clock.ts";
@@ -54,14 +54,36 @@ export function FindingsPane(props: FindingsPaneProps) {
   const recordingId = detail.summary.id;
   const { duration } = detail.summary;
 
+  /** The findings before one was added, until the new one is in the list and has the keyboard. */
+  const known = useRef<ReadonlySet<string> | null>(null);
+  useEffect(() => {
+    const added = detail.findings.find(({ id }) => known.current && !known.current.has(id));
+    if (!added) return;
+    known.current = null;
+    onFocusRow(added.id);
+  }, [detail.findings, onFocusRow]);
+  const leave = () => {
+    onEdit(null);
+    onFocusRow(edited?.id ?? "");
+  };
+  const remove = async ({ id }: Finding) => {
+    const place = rows.findIndex((row) => rowKey(row) === id);
+    const beside = rows[place + 1] ?? rows[place - 1];
+    if (await edit("finding.remove", { id }, "Finding removed")) onFocusRow(beside ? rowKey(beside) : "");
+  };
   const save = async (draft: FindingDraft) => {
+    known.current = edited ? null : new Set(detail.findings.map(({ id }) => id));
     const saved = edited
       ? await edit("finding.change", { id: edited.id, ...findingOfDraft(draft) }, "Finding changed")
       : await edit("finding.add", findingOfDraft(draft), "Finding added");
     // A refused finding stays in its form, so that nothing typed is lost.
-    if (!saved) return;
+    if (!saved) {
+      known.current = null;
+      return;
+    }
+    if (edited) return leave();
     onEdit(null);
-    if (!edited) keeper.clear();
+    keeper.clear();
   };
   const fresh = () => {
     const { time } = clock.read();
@@ -96,7 +118,7 @@ export function FindingsPane(props: FindingsPaneProps) {
                 lap={detail.lap}
                 still={{ recordingId, noPicture, now: () => clock.read().time }}
                 onSave={(draft) => void save(draft)}
-                onLeave={() => onEdit(null)}
+                onLeave={leave}
               />
             ) : (
               <div className="row">
@@ -125,11 +147,7 @@ export function FindingsPane(props: FindingsPaneProps) {
                 <Button weight="quiet" data-first onClick={() => onEdit(row.finding.id)} aria-label={`Change “${row.finding.seen}”`}>
                   Change
                 </Button>
-                <Button
-                  weight="quiet"
-                  onClick={() => void edit("finding.remove", { id: row.finding.id }, "Finding removed")}
-                  aria-label={`Remove “${row.finding.seen}”`}
-                >
+                <Button weight="quiet" onClick={() => void remove(row.finding)} aria-label={`Remove “${row.finding.seen}”`}>
                   Remove
                 </Button>
               </FindingRow>

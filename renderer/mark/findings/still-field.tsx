@@ -45,12 +45,17 @@ export function StillField({ recordingId, now, noPicture, stillAt, onChange, tak
   return (
     // biome-ignore lint/a11y/useSemanticElements: a picture and what is done with it, no fields
     <div className="still-field" role="group" aria-label="Still">
-      {stillAt !== null && still.src ? (
-        <img className="still-large" src={still.src} alt={`The video at ${tenthsLabel(stillAt / 1000)}`} />
-      ) : null}
       <div className="row">
-        <Button onClick={() => void take()} disabled={taking || noPicture !== null} shortcut="Alt+S">
-          {taking ? "Taking…" : stillAt === null ? "Still at the playhead" : "Take again at the playhead"}
+        {stillAt !== null && still.src ? (
+          <img className="still-small" src={still.src} alt={`The video at ${tenthsLabel(stillAt / 1000)}`} />
+        ) : null}
+        <Button
+          onClick={() => void take()}
+          disabled={taking || noPicture !== null}
+          shortcut="Alt+S"
+          tip="The video's picture at the playhead"
+        >
+          {taking ? "Taking…" : stillAt === null ? "Take a still" : "Take again"}
         </Button>
         {stillAt === null ? null : (
           <Button weight="quiet" onClick={() => onChange(null)}>
@@ -58,7 +63,7 @@ export function StillField({ recordingId, now, noPicture, stillAt, onChange, tak
           </Button>
         )}
         <span className="small soft" role="status">
-          {noPicture !== null ? "There is no picture to take." : stillAt === null ? "" : `taken at ${tenthsLabel(stillAt / 1000)}`}
+          {noPicture !== null ? "There is no picture to take." : stillAt === null ? "" : `at ${tenthsLabel(stillAt / 1000)}`}
         </span>
       </div>
       {problem ? <ProblemNote problem={problem} onDismiss={() => setProblem(null)} /> : null}
