@@ -86,7 +86,15 @@ export const ConditionIndex = z.strictObject({
       kind: ConflictKind,
       why: z.string(),
       state: z.enum(["open", "settled"]),
-      sides: z.array(z.strictObject({ value: ClaimValue, unit: UnitName.nullable(), moments: z.array(ToldMoment) })),
+      sides: z.array(
+        z.strictObject({
+          value: ClaimValue,
+          unit: UnitName.nullable(),
+          /** What the value is of: a year is no count. */
+          attribute: AttributeName.nullable(),
+          moments: z.array(ToldMoment),
+        }),
+      ),
       standard: z.strictObject({ name: z.string(), source: z.string(), working: z.string() }).nullable(),
       ruling: z
         .strictObject({

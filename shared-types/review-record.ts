@@ -2,7 +2,7 @@ import { z } from "zod";
 import { ClaimValue, PromiseKind, Seconds } from "./analysis.ts";
 import { ToldMoment } from "./condition-index.ts";
 import { Publication, Vehicle } from "./recording.ts";
-import { ConflictKind, Grade, RulingDecision, UnitName } from "./vocabulary.ts";
+import { AttributeName, ConflictKind, Grade, RulingDecision, UnitName } from "./vocabulary.ts";
 
 /** Version of the exported record's form. */
 export const reviewRecordVersion = 2;
@@ -45,7 +45,15 @@ export const ReviewRecord = z.strictObject({
       working: z.string().nullable(),
       weight: z.number(),
       state: z.enum(["open", "settled"]),
-      sides: z.array(z.strictObject({ value: ClaimValue, unit: UnitName.nullable(), moments: z.array(ToldMoment) })),
+      sides: z.array(
+        z.strictObject({
+          value: ClaimValue,
+          unit: UnitName.nullable(),
+          /** What the value is of: a year is no count. */
+          attribute: AttributeName.nullable(),
+          moments: z.array(ToldMoment),
+        }),
+      ),
       rulings: z.array(
         z.strictObject({
           decision: RulingDecision,

@@ -19,7 +19,7 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
   const { summary, analysis } = detail;
   const open = new Set(detail.openConflictKeys);
   const rulingOf = new Map(detail.rulings.filter((ruling) => ruling.supersededBy === null).map((ruling) => [ruling.conflictKey, ruling]));
-  const { conflictsOf, momentsOf, openTopics, claimBehind } = claimStanding(detail);
+  const { claimOf, conflictsOf, momentsOf, openTopics, claimBehind } = claimStanding(detail);
   const denied = new Set(analysis.denials.flatMap((denial) => denial.claims));
   return {
     version: conditionIndexVersion,
@@ -73,6 +73,7 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
         sides: conflict.sides.map((side) => ({
           value: side.value,
           unit: side.unit,
+          attribute: claimOf(side.claims[0] ?? "")?.attribute ?? null,
           moments: momentsOf(side.claims),
         })),
         standard: conflict.standard,

@@ -1,5 +1,5 @@
 import { stringify } from "csv-stringify/sync";
-import { type ConditionIndex, type ToldMoment, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { type ConditionIndex, type ToldMoment, timeLabel, valueLabel, zoneLabels } from "../../shared-types/index.ts";
 import { openMark, stanceWords } from "./claim-standing.ts";
 import { openWords, publicationWords } from "./publication-words.ts";
 
@@ -82,7 +82,7 @@ export function indexCsv(index: ConditionIndex): string {
         kind: "conflict",
         ...moment({ start: firstMoment(conflict) }),
         status: conflict.state,
-        value: conflict.sides.map((side) => side.value).join(" | "),
+        value: conflict.sides.map((side) => valueLabel(side.value, side.unit, side.attribute)).join(" | "),
         text: conflict.topic,
         note: conflict.ruling ? `${conflict.ruling.decision}: ${conflict.ruling.reason} (${conflict.ruling.initials})` : conflict.why,
       }),

@@ -144,7 +144,7 @@ export function conflictBlock(conflict: IndexConflict, jump: Jump): Markup {
 <p>${conflict.why}</p>
 <dl class="sides">${conflict.sides.map(
     (side, position) =>
-      html`<div><dt>${valueLabel(side.value, side.unit)}${ruling?.decision === "side-stands" && ruling.side === position && html` <span class="upheld-mark">stands</span>`}</dt><dd>${moments(side.moments, jump, conflict.topic)}</dd></div>`,
+      html`<div><dt>${valueLabel(side.value, side.unit, side.attribute)}${ruling?.decision === "side-stands" && ruling.side === position && html` <span class="upheld-mark">stands</span>`}</dt><dd>${moments(side.moments, jump, conflict.topic)}</dd></div>`,
   )}</dl>
 ${standard && html`<p class="faint">${standard.name}: ${standard.working} Source: ${standard.source}</p>`}
 ${ruling && html`<p>${decisionLabels[ruling.decision]}: ${ruling.reason}${ruling.rightWords ? html` Right words: <q>${ruling.rightWords}</q>` : ""} <span class="faint">(${ruling.initials}, ${ruling.at.slice(0, 10)})</span></p>`}

@@ -55,7 +55,8 @@ export function planDrawing(index: ConditionIndex, plan: IndexPlan): Markup {
   return html`<svg class="plan" viewBox="0 0 ${planSize.width} ${planSize.height}" role="img" aria-label="The ${bodyStyle} from above, nose to the left, driver on the ${side}; findings by number. The list beside it says the same in words.">
 <g class="plan-wheels">${shapesUnder(bodyStyle).map(drawn)}</g>
 ${walkRing(drive).map((piece) => html`<path class="${areaClass(plan[piece.zone])}" d="${piece.path}"/>`)}
-<path class="plan-body" d="${bodyPath(outline)}"/>
+<clipPath id="plan-clip"><path d="${bodyPath(outline)}"/></clipPath>
+<g clip-path="url(#plan-clip)">${inside.map(({ zone, from, to }) => html`<rect class="${areaClass(plan[zone])} plan-inside" x="${alongX(from)}" y="${bodyBox.top}" width="${alongX(to) - alongX(from)}" height="${bodyBox.halfWidth * 2}"/>`)}</g>
 <g class="plan-lines">${bodyShapes(bodyStyle, drive).map(drawn)}</g>
 ${walkRing(drive).map((piece) => areaName(piece.zone, plan[piece.zone], piece.labelX, piece.labelY, piece.lines))}
 ${inside.map(({ zone, from, to }) => areaName(zone, plan[zone], alongX((from + to) / 2), centreY, 2))}
@@ -95,8 +96,8 @@ function findingMarks(
   const driverSign = drive === "left-hand" ? 1 : -1;
   const edgeY = (sign: number) => centreY + sign * (bodyBox.halfWidth - inset);
   const positions: Partial<Record<PositionName, Place>> = {
-    front: { x: alongX(0) + inset, y: centreY + 26 },
-    rear: { x: alongX(1) - inset, y: centreY + 26 },
+    front: { x: alongX(0) + inset + 6, y: centreY + 28 },
+    rear: { x: alongX(1) - inset - 6, y: centreY + 28 },
     driver: { x: alongX(0.5), y: edgeY(driverSign) },
     passenger: { x: alongX(0.5), y: edgeY(-driverSign) },
     "driver-front": { x: alongX(0.17), y: edgeY(driverSign) },
@@ -113,7 +114,7 @@ function findingMarks(
   const placeOf = ({ position, zone }: IndexFinding): Place | undefined => {
     const within = inside.find((one) => one.zone === zone);
     // Inside the vehicle its own area is nearer than a corner of the body.
-    if (within) return { x: alongX((within.from + within.to) / 2), y: centreY + 27 };
+    if (within) return { x: alongX((within.from + within.to) / 2), y: centreY - 26 };
     return (position && positions[position]) ?? positions[ofZone[zone] ?? "all"];
   };
   const taken = new Map<string, number>();

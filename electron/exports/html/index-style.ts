@@ -28,10 +28,10 @@ video { display: block; width: 100%; max-height: 58vh; margin-top: 1rem; backgro
 .plan-beside { display: grid; grid-template-columns: minmax(0, 8fr) minmax(15rem, 5fr); gap: 1.5rem; align-items: start; }
 figure { margin: 0; } figcaption { color: var(--faint); font-size: .85rem; margin-top: .5rem; }
 .plan { display: block; width: 100%; } .plan-area { fill: var(--sheet); stroke: var(--edge); } .plan-disputed { fill: var(--open-sheet); stroke: var(--open); stroke-width: 1.6; } .plan-unseen { fill: none; stroke-dasharray: 3 4; }
-.plan-body { fill: var(--sheet); } .plan-wheels { fill: var(--faint); } .plan-lines { fill: none; stroke: var(--ink); stroke-width: 1.1; } .plan-lines > path:first-child { stroke-width: 1.8; } .plan-faint { stroke: var(--edge); } .plan-tread { stroke-width: 4; stroke: var(--faint); } .plan-pipe { stroke-dasharray: 3 2; }
+.plan-inside { stroke: none; } .plan-unseen.plan-inside { fill: none; } .plan-wheels { fill: var(--faint); } .plan-lines { fill: none; stroke: var(--ink); stroke-width: 1.1; } .plan-lines > path:first-child { stroke-width: 1.8; } .plan-faint { stroke: var(--edge); } .plan-tread { stroke-width: 4; stroke: var(--faint); } .plan-pipe { stroke-dasharray: 3 2; }
 .plan text { font: 600 11px "Segoe UI", Roboto, "Noto Sans", "Liberation Sans", system-ui, sans-serif; text-anchor: middle; } .plan-name { fill: var(--ink); stroke: var(--sheet); stroke-width: 3px; paint-order: stroke; } .plan .plan-time { font-weight: 400; fill: var(--faint); }
 .plan-mark path { fill: var(--paper); stroke: var(--ink); stroke-width: .9; } .plan-mark-open path { fill: var(--open-sheet); stroke: var(--open); } .plan .plan-mark text { font-size: 9px; fill: var(--ink); stroke: var(--paper); stroke-width: 2px; paint-order: stroke; }
-.beneath { display: flex; align-items: center; gap: .75rem; color: var(--faint); font-size: .85rem; } .plan-beneath { width: 9rem; }
+.beneath { margin-top: .4rem; display: flex; align-items: center; gap: .75rem; color: var(--faint); font-size: .85rem; } .plan-beneath { width: 9rem; }
 table { border-collapse: collapse; width: 100%; } caption { text-align: start; font-weight: 600; padding-bottom: .25rem; } th, td { text-align: start; vertical-align: top; padding: .3rem .6rem .3rem 0; border-bottom: 1px solid var(--line); font-variant-numeric: tabular-nums; } thead th { color: var(--faint); font-size: .85rem; } tbody th { font-weight: 500; } .zones a { display: inline-block; min-height: 1.5rem; }
 .unseen { border: 1px dashed var(--edge); padding: .5rem .75rem; }
 .grade { display: inline-flex; align-items: center; gap: .3rem; white-space: nowrap; margin-inline-end: .5rem; } .grade svg { width: .95em; height: .95em; } .grade path { fill: none; stroke: currentColor; stroke-width: 1.6; } .grade-worn path, .grade-damaged path { fill: currentColor; }
@@ -55,7 +55,7 @@ body { padding: 0 .9rem 2rem; } .plan-beside { grid-template-columns: minmax(0, 
 body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.4; } .masthead { padding-top: .5rem; } h2 { margin-top: 1.4rem; font-size: 13pt; } h2, h3 { break-after: avoid; }
 .video, .contents, .status { display: none; } .on-paper { display: block; } a { color: inherit; text-decoration: none; } button.jump { border: 0; padding: 0; min-width: 0; min-height: 0; color: var(--ink); }
 .case, .finding, .claim, tr, figure, .standing, .chapters li, .cautions, .borne li { break-inside: avoid; } thead { display: table-header-group; } p, li { orphans: 3; widows: 3; }
-.plan-beside { grid-template-columns: minmax(0, 8fr) minmax(0, 5fr); gap: 1rem; } .chapters.pictured { grid-template-columns: repeat(4, 1fr); gap: .6rem; } .finding.pictured { grid-template-columns: minmax(0, 1fr) 11rem; } .sides { grid-template-columns: 1fr 1fr; }
+.plan-beside { grid-template-columns: minmax(0, 7fr) minmax(0, 5fr); gap: 1.2rem; } table { font-size: 9pt; } th, td { padding: .18rem .4rem .18rem 0; } .zones th, .zones td { white-space: nowrap; } .finding { padding-block: .35rem; } .finding::before { top: .35rem; } .finding p, .claim, .moments li { margin-block: .1rem; } .claim { padding-block: .22rem; } .chapters.pictured { grid-template-columns: repeat(4, 1fr); gap: .6rem; } .finding.pictured { grid-template-columns: minmax(0, 1fr) 11rem; } .sides { grid-template-columns: 1fr 1fr; }
 * { print-color-adjust: exact; }
 }
 `;

@@ -123,7 +123,8 @@ function conflictBlock(conflict: RecordConflict): Markup {
 <h3>${conflict.state === "open" ? "Open: " : "Settled: "}${conflict.topic}</h3>
 <p>${conflict.why}</p>
 <ul>${conflict.sides.map(
-    (side) => html`<li><b>${valueLabel(side.value, side.unit)}</b>: ${side.moments.map((moment) => told(moment, conflict.topic))}</li>`,
+    (side) =>
+      html`<li><b>${valueLabel(side.value, side.unit, side.attribute)}</b>: ${side.moments.map((moment) => told(moment, conflict.topic))}</li>`,
   )}</ul>
 <p class="faint">Rule: ${conflict.rule}, weight ${conflict.weight} of 100.${conflict.working && ` ${conflict.working}`}</p>
 ${conflict.rulings.length === 0 ? html`<p>Nobody has ruled on it.</p>` : html`<ol>${conflict.rulings.map(rulingLine)}</ol>`}

@@ -14,7 +14,7 @@ export interface FileHashes {
  */
 export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes: FileHashes): ReviewRecord {
   const { summary, analysis, captions } = detail;
-  const { momentsOf, claimBehind, openTopics } = claimStanding(detail);
+  const { claimOf, momentsOf, claimBehind, openTopics } = claimStanding(detail);
   const open = new Set(detail.openConflictKeys);
   const known = new Set(analysis.conflicts.map(({ key }) => key));
   const startOf = (caption: number): number => captions[caption]?.start ?? 0;
@@ -47,7 +47,12 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
       working: conflict.standard?.working ?? null,
       weight: conflict.weight,
       state: open.has(conflict.key) ? ("open" as const) : ("settled" as const),
-      sides: conflict.sides.map(({ value, unit, claims }) => ({ value, unit, moments: momentsOf(claims) })),
+      sides: conflict.sides.map(({ value, unit, claims }) => ({
+        value,
+        unit,
+        attribute: claimOf(claims[0] ?? "")?.attribute ?? null,
+        moments: momentsOf(claims),
+      })),
       rulings: inTime(detail.rulings.filter(({ conflictKey }) => conflictKey === conflict.key)).map((ruling) => ({
         decision: ruling.decision,
         sideValue: ruling.side === null ? null : (ruling.sideValues[ruling.side] ?? null),
