@@ -1,4 +1,4 @@
-import type { ChapterGranularity, ExportFormat } from "../../shared-types/index.ts";
+import type { ChapterGranularity, ExportFormat, Paper } from "../../shared-types/index.ts";
 
 /** What each export is, and what for. */
 export const exportWords = {
@@ -30,6 +30,9 @@ export const granularityWords = {
   findings: "zones and findings",
   everything: "zones, findings and claims",
 } as const satisfies Record<ChapterGranularity, string>;
+
+/** Sheets of paper as people ask for them. */
+export const paperWords = { letter: "letter", a4: "A4" } as const satisfies Record<Paper, string>;
 
 export function bytesLabel(bytes: number): string {
   if (bytes < 1000) return `${bytes} bytes`;

@@ -1,13 +1,16 @@
-import { Checkbox } from "@base-ui/react/checkbox";
 import { useEffect, useState } from "react";
 import {
   type ChapterGranularity,
   cautions,
   chapterGranularities,
+  type EventPayload,
   type ExportFormat,
   exportFormats,
+  isPdfFormat,
   type Output,
+  type Paper,
   type Problem,
+  papers,
   type RecordingDetail,
   timeLabel,
 } from "../../shared-types/index.ts";
@@ -18,7 +21,8 @@ import { Choice } from "../shared/choice.tsx";
 import { counted } from "../shared/count.ts";
 import { Ask, Modal } from "../shared/dialog.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
-import { bytesLabel, exportWords, granularityWords } from "./export-formats.ts";
+import { ExportFormatRow } from "./export-format-row.tsx";
+import { bytesLabel, exportWords, granularityWords, paperWords } from "./export-formats.ts";
 import { joinedChapters, shortestChapterSeconds } from "./joined-chapters.ts";
 import "./export-panel.css";
 
@@ -45,27 +49,37 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
   const [preview, setPreview] = useState<(Output<"export.preview"> & { format: ExportFormat }) | null>(null);
   const [inTheWay, setInTheWay] = useState<Problem | null>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
+  const [paper, setPaper] = useState<Paper>("letter");
   const [writing, setWriting] = useState(false);
-  const [reveals, setReveals] = useState(false);
+  const [progress, setProgress] = useState<EventPayload<"export.progress"> | null>(null);
+  const [abilities, setAbilities] = useState<Pick<Output<"host.abilities">, "revealFiles" | "whyNoPdf">>(untilAsked);
   useEffect(() => {
-    // Without an answer there is simply no button to show the folder.
-    client.call("host.abilities", {}).then(
-      (abilities) => setReveals(abilities.revealFiles),
-      () => {},
-    );
+    // Without an answer there is simply no button to show the folder, and no PDF is offered.
+    client.call("host.abilities", {}).then(setAbilities, () => {});
   }, [client]);
+  useEffect(
+    () =>
+      client.on("export.progress", (made) => {
+        if (made.recordingId === recordingId) setProgress(made);
+      }),
+    [client, recordingId],
+  );
+  const whyNot = (format: ExportFormat) => (isPdfFormat(format) ? abilities.whyNoPdf : null);
+  // In the contract's order, whatever was ticked last.
+  const asked = exportFormats.filter((format) => formats.includes(format) && whyNot(format) === null);
 
   const write = (overwrite: boolean) => {
     setInTheWay(null);
     setProblem(null);
     setWriting(true);
-    // In the contract's order, whatever was ticked last.
-    const asked = exportFormats.filter((format) => formats.includes(format));
+    setProgress(null);
     client
-      .call("export.write", { recordingId, formats: asked, granularity, overwrite })
+      .call("export.write", { recordingId, formats: asked, granularity, overwrite, paper })
       .then(setWritten, (thrown: unknown) => {
         const met = problemOf(thrown);
         if (met.code === "file-exists") setInTheWay(met);
+        // The person ended it, and sees that nothing was written.
+        else if (met.code === "export-cancelled") setProgress(null);
         else setProblem(met);
       })
       .finally(() => setWriting(false));
@@ -89,37 +103,39 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
           setPreview(null);
         }}
       />
+      {abilities.whyNoPdf === null ? (
+        <Choice
+          label="Paper of PDFs"
+          value={paper}
+          options={papers.map((value) => ({ value, label: paperWords[value] }))}
+          onChange={setPaper}
+        />
+      ) : null}
       <ul className="export-formats" aria-label="What to export">
         {exportFormats.map((format) => (
-          <li key={format} className="export-format">
-            {/* biome-ignore lint/a11y/noLabelWithoutControl: the checkbox inside is the control */}
-            <label className="export-label">
-              <Checkbox.Root
-                className="checkbox"
-                checked={formats.includes(format)}
-                onCheckedChange={(on) => setFormats(on ? [...formats, format] : formats.filter((one) => one !== format))}
-              >
-                <Checkbox.Indicator className="checkbox-mark" />
-              </Checkbox.Root>
-              <span>{exportWords[format].name}</span>
-            </label>
-            <span className="small soft">{exportWords[format].purpose}</span>
-            <Button weight="quiet" onClick={() => look(format)} aria-label={`Look at ${exportWords[format].name}`}>
-              Look
-            </Button>
-          </li>
+          <ExportFormatRow
+            key={format}
+            format={format}
+            chosen={asked.includes(format)}
+            whyNot={whyNot(format)}
+            onChoose={(on) => setFormats(on ? [...formats, format] : formats.filter((one) => one !== format))}
+            onLook={() => look(format)}
+          />
         ))}
       </ul>
       <div className="row">
-        <Button weight="main" onClick={() => write(false)} disabled={formats.length === 0 || writing}>
-          Write {counted(formats.length, "file", "files")}
+        <Button weight="main" onClick={() => write(false)} disabled={asked.length === 0 || writing}>
+          Write {counted(asked.length, "file", "files")}
         </Button>
+        {writing ? <Button onClick={() => void client.call("export.cancel", { recordingId }).catch(() => {})}>Cancel</Button> : null}
         <span className="small soft" role="status">
-          {writing ? "Writing…" : written ? `${counted(written.files.length, "file", "files")} written` : ""}
+          {writing ? writingWords(progress) : written ? `${counted(written.files.length, "file", "files")} written` : ""}
         </span>
       </div>
       {problem ? <ProblemNote problem={problem} onDismiss={() => setProblem(null)} /> : null}
-      {written ? <Written written={written} reveal={reveals ? () => client.call("export.reveal", { recordingId }) : null} /> : null}
+      {written ? (
+        <Written written={written} reveal={abilities.revealFiles ? () => client.call("export.reveal", { recordingId }) : null} />
+      ) : null}
       {preview ? (
         <section aria-labelledby="preview-heading">
           <div className="row">
@@ -148,6 +164,13 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
       </Ask>
     </>
   );
+}
+
+/** What a host is taken to be able to do before it has said so. */
+const untilAsked = { revealFiles: false, whyNoPdf: "Asking whether this machine can make PDFs…" };
+
+function writingWords(progress: EventPayload<"export.progress"> | null): string {
+  return progress ? `Writing ${exportWords[progress.format].name} (${progress.done + 1} of ${progress.of})…` : "Writing…";
 }
 
 /** The refusal's message has a line for the folder, one for each file, and what was done about it. */
