@@ -1,5 +1,5 @@
 import type Database from "better-sqlite3";
-import type { CaptionCorrection, Finding, Ruling, TrustedCaption, ZoneSpan } from "../../shared-types/index.ts";
+import type { CaptionCorrection, Finding, RecordingDescription, Ruling, TrustedCaption, ZoneSpan } from "../../shared-types/index.ts";
 
 /** One row as it was and as it became; null where there was or is none. Rulings are never without an `after`. */
 export type RowChange =
@@ -19,6 +19,12 @@ export type RowChange =
       readonly before: CaptionCorrection | null;
       readonly after: CaptionCorrection | null;
     }
+  | {
+      readonly table: "recordings";
+      readonly id: string;
+      readonly before: RecordingDescription | null;
+      readonly after: RecordingDescription | null;
+    }
   | { readonly table: "rulings"; readonly id: string; readonly before: Ruling; readonly after: Ruling };
 
 export interface Edit {
@@ -29,6 +35,12 @@ export interface Edit {
   readonly at: string;
   readonly state: "done" | "undone" | "dropped";
   readonly changes: readonly RowChange[];
+}
+
+/** An edit with who last undid or redid it, and when; without its place in the library, which is another in each. */
+export interface KeptEdit extends Omit<Edit, "sequence"> {
+  readonly movedBy: string | null;
+  readonly movedAt: string | null;
 }
 
 type Row = Omit<Edit, "changes"> & { changes: string };
@@ -45,6 +57,13 @@ export function editsTable(database: Database.Database) {
     `SELECT ${columns} FROM edits WHERE recording_id = ? AND state = 'undone' ORDER BY sequence LIMIT 1`,
   );
   const all = database.prepare<[string], Row>(`SELECT ${columns} FROM edits WHERE recording_id = ? ORDER BY sequence`);
+  const history = database.prepare<[string], Omit<KeptEdit, "changes"> & { changes: string }>(
+    `SELECT label, initials, at, state, moved_by AS movedBy, moved_at AS movedAt, changes FROM edits WHERE recording_id = ? ORDER BY sequence`,
+  );
+  const restore = database.prepare(
+    `INSERT INTO edits (recording_id, label, initials, at, changes, state, moved_by, moved_at)
+     VALUES (@recordingId, @label, @initials, @at, @changes, @state, @movedBy, @movedAt)`,
+  );
 
   return {
     /** Adds an edit that was just made. What had been undone can no longer be redone, and is kept as history. */
@@ -61,6 +80,13 @@ export function editsTable(database: Database.Database) {
     },
     /** The whole history, dropped edits too, oldest first. */
     of: (recordingId: string): Edit[] => all.all(recordingId).flatMap((row) => read(row) ?? []),
+    /** The whole history, oldest first, as another library can take it. */
+    history: (recordingId: string): KeptEdit[] =>
+      history.all(recordingId).map((row) => ({ ...row, changes: JSON.parse(row.changes) as RowChange[] })),
+    /** Puts a history from another library behind a recording that has none here. */
+    restore: (recordingId: string, edits: readonly KeptEdit[]): void => {
+      for (const edit of edits) restore.run({ ...edit, recordingId, changes: JSON.stringify(edit.changes) });
+    },
   };
 }
 

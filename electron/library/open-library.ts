@@ -10,6 +10,7 @@ import { proposalTables } from "./proposals.ts";
 import { publicationsTable } from "./publications.ts";
 import { recordingsTable } from "./recordings.ts";
 import { Refusal } from "./refusal.ts";
+import { rowOwners } from "./row-owners.ts";
 import { rulingsTable } from "./rulings.ts";
 import { searchTable } from "./search-entries.ts";
 import { settingsTable } from "./settings.ts";
@@ -59,10 +60,13 @@ export function openLibrary(file: string) {
     videoFingerprints: videoFingerprintsTable(database),
     publications: publicationsTable(database),
     edits: editsTable(database),
+    rows: rowOwners(database),
     search: searchTable(database),
     settings: settingsTable(database),
     /** Runs `work` whole or not at all. It must not wait for anything. */
     transaction: <Result>(work: () => Result): Result => database.transaction(work).immediate(),
+    /** A number that is another one after somebody else, over a connection of his own, has written into the file. */
+    changesElsewhere: (): number => database.pragma("data_version", { simple: true }) as number,
     /** What SQLite itself says about the file; "ok" when all is well. */
     integrity: (): string => database.pragma("integrity_check", { simple: true }) as string,
     close: () => {

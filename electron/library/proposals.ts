@@ -98,6 +98,7 @@ export function proposalTables(database: Database.Database) {
   };
   const insertAnalysis = database.prepare("INSERT INTO analyses (recording_id, analysis_version, analysed_at) VALUES (?, ?, ?)");
   const selectVersion = database.prepare("SELECT analysis_version FROM analyses WHERE recording_id = ?").pluck();
+  const selectTime = database.prepare("SELECT analysed_at FROM analyses WHERE recording_id = ?").pluck();
   const removeAnalysis = database.prepare("DELETE FROM analyses WHERE recording_id = ?");
   const insertSide = database.prepare(
     "INSERT OR IGNORE INTO conflict_claims (recording_id, claim_id, conflict_key, side) VALUES (?, ?, ?, ?)",
@@ -154,6 +155,8 @@ export function proposalTables(database: Database.Database) {
         chapters: tables.chapters.of(recordingId),
       };
     },
+    /** When it was analysed: ISO 8601, UTC. */
+    analysedAt: (recordingId: string): string | undefined => selectTime.get(recordingId) as string | undefined,
     /** What a lap is made from; empty until the recording was analysed. Read alone, since every list and edit needs it. */
     lapParts: (recordingId: string): Pick<Analysis, "zones" | "chapters"> => ({
       zones: tables.zones.of(recordingId),

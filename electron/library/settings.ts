@@ -1,7 +1,10 @@
 import type Database from "better-sqlite3";
 
-/** `searchIndex`: the form of the search entries, see index-for-search.ts. `demo`: the id under which the demo came in. */
-export type SettingName = "initials" | "demo" | "searchIndex";
+/**
+ * `bundlesSeen`, `bundleFolder`: bundles that were written or brought in, and the folder they were last kept in. `indexTemplates`: texts
+ * with fields, as JSON. `searchIndex`: the form of the search entries, see index-for-search.ts. `demo`: the id under which the demo came in.
+ */
+export type SettingName = "initials" | "demo" | "searchIndex" | "bundlesSeen" | "bundleFolder" | "indexTemplates";
 
 export function settingsTable(database: Database.Database) {
   const put = database.prepare("INSERT INTO settings (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value");

@@ -42,6 +42,9 @@ export function stillsTable(database: Database.Database) {
   const times = database
     .prepare<[string], number>("SELECT at_milliseconds FROM stills WHERE recording_id = ? ORDER BY at_milliseconds")
     .pluck();
+  const kept = database.prepare<[string], Omit<Still, "bytes">>(
+    `SELECT at_milliseconds AS atMilliseconds, width, height, media_type AS mediaType FROM stills WHERE recording_id = ? ORDER BY at_milliseconds`,
+  );
   const clear = database.prepare("DELETE FROM stills WHERE recording_id = ?");
   return {
     put: (recordingId: string, { atMilliseconds, width, height, mediaType, bytes }: Still): void => {
@@ -53,6 +56,8 @@ export function stillsTable(database: Database.Database) {
       const columns = selectOne.get(recordingId, atMilliseconds);
       return columns && read(columns);
     },
+    /** All of them without their bytes, in the order of the recording. */
+    kept: (recordingId: string): Omit<Still, "bytes">[] => kept.all(recordingId),
     times: (recordingId: string): number[] => times.all(recordingId),
     /** For another video under the same recording. */
     clear: (recordingId: string): void => {

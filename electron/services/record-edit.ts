@@ -1,6 +1,6 @@
-import type { Finding, RecordingDetail, Ruling, ZoneSpan } from "../../shared-types/index.ts";
+import type { Finding, RecordingDescription, RecordingDetail, Ruling, ZoneSpan } from "../../shared-types/index.ts";
 import type { RowChange } from "../library/edits.ts";
-import { indexClaims, indexPeoplesWork, indexRecording } from "./index-for-search.ts";
+import { indexClaims, indexPeoplesWork, indexRecording, recordingNames } from "./index-for-search.ts";
 import type { Parts } from "./parts.ts";
 import { recordingDetail } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
@@ -69,6 +69,7 @@ function apply({ library }: Parts, recordingId: string, changes: readonly RowCha
     else if (change.table === "findings") put(library.findings, recordingId, change.id, change[to]);
     else if (change.table === "caption_corrections") put(library.captionCorrections, recordingId, change.id, change[to]);
     else if (change.table === "trusted_captions") put(library.trustedCaptions, recordingId, change.id, change[to]);
+    else if (change.table === "recordings") putDescription(library, recordingId, change[to]);
   }
   // A conflict has one standing ruling at most at any moment, so the one that gives way goes first.
   const rulings = changes.flatMap((change) => (change.table === "rulings" ? [change[to]] : []));
@@ -85,6 +86,13 @@ export function concernsAnalysis(changes: readonly RowChange[]): boolean {
 interface RowTable<Row> {
   readonly put: (recordingId: string, row: Row) => void;
   readonly take: (recordingId: string, id: string) => void;
+}
+
+function putDescription(library: Parts["library"], id: string, description: RecordingDescription | null): void {
+  // A recording is not made or taken away by an edit, so there is always one.
+  if (description === null) return;
+  library.recordings.describe({ id, ...description });
+  library.search.rename(id, recordingNames(description));
 }
 
 function put<Row>(table: RowTable<Row>, recordingId: string, id: string, row: Row | null): void {

@@ -1,0 +1,187 @@
+import {
+  type BundleWork,
+  decisionLabels,
+  type Finding,
+  findingSubject,
+  gradeLabels,
+  groupsThatTakeBoth,
+  type MergeDifference,
+  type MergeGroup,
+  mergeGroups,
+  type RecordingDescription,
+  type Ruling,
+  timeLabel,
+  type ZoneSpan,
+  zoneLabels,
+} from "../../../shared-types/index.ts";
+
+/** People's work on one recording, on one of two machines. */
+export interface Side {
+  readonly description: RecordingDescription;
+  readonly work: Pick<BundleWork, "zoneSpans" | "findings" | "rulings" | "trustedCaptions" | "captionCorrections" | "edits">;
+}
+
+export interface GroupDifferences {
+  readonly group: MergeGroup;
+  readonly takesBoth: boolean;
+  readonly differences: MergeDifference[];
+}
+
+/** What stands otherwise on the two sides, group by group; groups that are alike are left out. */
+export function differencesBetween(mine: Side, theirs: Side): GroupDifferences[] {
+  const of: Record<MergeGroup, () => MergeDifference[]> = {
+    description: () => descriptionDifferences(mine.description, theirs.description),
+    zones: () => zoneDifferences(mine, theirs),
+    findings: () => findingDifferences(mine, theirs),
+    rulings: () => rulingDifferences(mine.work.rulings, theirs.work.rulings),
+    corrections: () =>
+      captionDifferences(
+        mine.work.captionCorrections.map((row) => ({ ...row, said: `“${row.words}”` })),
+        theirs.work.captionCorrections.map((row) => ({ ...row, said: `“${row.words}”` })),
+      ),
+    trusted: () =>
+      captionDifferences(
+        mine.work.trustedCaptions.map((row) => ({ ...row, said: "held for speech" })),
+        theirs.work.trustedCaptions.map((row) => ({ ...row, said: "held for speech" })),
+      ),
+  };
+  return mergeGroups
+    .map((group) => ({ group, takesBoth: groupsThatTakeBoth.has(group), differences: of[group]() }))
+    .filter(({ differences }) => differences.length > 0);
+}
+
+function descriptionDifferences(mine: RecordingDescription, theirs: RecordingDescription): MergeDifference[] {
+  const rows = (side: RecordingDescription) => ({
+    Title: side.title,
+    "Stock number": side.stockNumber,
+    Vehicle: [side.vehicle.year, side.vehicle.name].filter(Boolean).join(" "),
+    "Body style": side.vehicle.bodyStyle,
+    Drive: side.vehicle.drive,
+  });
+  const here = rows(mine);
+  const there = rows(theirs);
+  return (
+    (Object.keys(here) as (keyof typeof here)[])
+      .filter((what) => here[what] !== there[what])
+      // Nobody signs a title.
+      .map((what) => ({ what, mine: here[what] || null, theirs: there[what] || null, mineBy: "", theirsBy: "" }))
+  );
+}
+
+function zoneDifferences(mine: Side, theirs: Side): MergeDifference[] {
+  const said = ({ zone, title }: ZoneSpan) => (title ? `${zoneLabels[zone]} “${title}”` : zoneLabels[zone]);
+  const same = (a: ZoneSpan, b: ZoneSpan) => a.zone === b.zone && a.start === b.start && a.end === b.end && a.title === b.title;
+  const place = ({ start, end }: ZoneSpan) => `${timeLabel(start)} to ${timeLabel(end)}`;
+  const mineOnly = mine.work.zoneSpans.filter((span) => !theirs.work.zoneSpans.some((other) => same(span, other)));
+  const theirsOnly = theirs.work.zoneSpans.filter((span) => !mine.work.zoneSpans.some((other) => same(span, other)));
+  // Two spans of the very same time are one difference; all else stands by itself.
+  const pairs = mineOnly.map((span) => [span, theirsOnly.find(({ start, end }) => start === span.start && end === span.end)] as const);
+  const paired = new Set(pairs.map(([, other]) => other));
+  return [
+    ...pairs.map(([span, other]) => difference(place(span), span, other, said, mine, theirs)),
+    ...theirsOnly.filter((span) => !paired.has(span)).map((span) => difference(place(span), undefined, span, said, mine, theirs)),
+  ];
+}
+
+function findingDifferences(mine: Side, theirs: Side): MergeDifference[] {
+  const said = ({ zone, seen, grade, note }: Finding) =>
+    `${seen} (${gradeLabels[grade].toLowerCase()}, ${zoneLabels[zone].toLowerCase()})${note ? `, “${note}”` : ""}`;
+  const there = new Map(theirs.work.findings.map((row) => [row.id, row]));
+  const here = new Map(mine.work.findings.map((row) => [row.id, row]));
+  const what = (row: Finding) => `${timeLabel(row.start)} ${findingSubject(row)}`;
+  return [
+    ...mine.work.findings
+      .filter((row) => JSON.stringify(row) !== JSON.stringify(there.get(row.id)))
+      .map((row) => difference(what(row), row, there.get(row.id), said, mine, theirs)),
+    ...theirs.work.findings.filter(({ id }) => !here.has(id)).map((row) => difference(what(row), undefined, row, said, mine, theirs)),
+  ];
+}
+
+interface Signed {
+  readonly id: string;
+  readonly initials: string;
+}
+
+/** With who did it and, as far as an edit tells, when. What is not there may have been taken away: the last edit that touched it tells by whom. */
+function difference<Row extends Signed>(
+  what: string,
+  here: Row | undefined,
+  there: Row | undefined,
+  said: (row: Row) => string,
+  mine: Side,
+  theirs: Side,
+): MergeDifference {
+  const id = here?.id ?? there?.id ?? "";
+  return {
+    what,
+    mine: here ? said(here) : null,
+    theirs: there ? said(there) : null,
+    mineBy: by(mine, id, here?.initials),
+    theirsBy: by(theirs, id, there?.initials),
+  };
+}
+
+function by({ work }: Side, id: string, initials: string | undefined): string {
+  const last = work.edits.findLast(({ state, changes }) => state === "done" && changes.some((change) => change.id === id));
+  const who = initials ?? last?.initials;
+  return who === undefined ? "" : signed(who, last?.at);
+}
+
+function signed(initials: string, at: string | undefined): string {
+  return at === undefined ? initials : `${initials}, ${at.slice(0, 10)} ${at.slice(11, 16)}`;
+}
+
+export function rulingWords(ruling: Ruling): string {
+  const side = ruling.side === null ? "" : ` (${ruling.sideValues[ruling.side] ?? `side ${ruling.side + 1}`})`;
+  return `${decisionLabels[ruling.decision]}${side}: ${ruling.reason}`;
+}
+
+export function standing(rulings: readonly Ruling[]): Map<string, Ruling> {
+  return new Map(rulings.filter(({ supersededBy }) => supersededBy === null).map((ruling) => [ruling.conflictKey, ruling]));
+}
+
+/** Of each conflict what stands; a ruling that only one side has in its history, superseded, is a difference too. */
+function rulingDifferences(mine: readonly Ruling[], theirs: readonly Ruling[]): MergeDifference[] {
+  const here = standing(mine);
+  const there = standing(theirs);
+  const mineIds = new Set(mine.map(({ id }) => id));
+  const unknownHere = theirs.filter(({ id }) => !mineIds.has(id));
+  const keys = new Set([...here.keys(), ...there.keys(), ...unknownHere.map(({ conflictKey }) => conflictKey)]);
+  return [...keys].flatMap((key) => {
+    const a = here.get(key);
+    const b = there.get(key);
+    const history = unknownHere.filter((ruling) => ruling.conflictKey === key && ruling.supersededBy !== null);
+    if (a?.id === b?.id && history.length === 0) return [];
+    const past = history.length > 0 ? ` (and ${history.length} earlier)` : "";
+    return [
+      {
+        what: a?.topic ?? b?.topic ?? history[0]?.topic ?? key,
+        mine: a ? rulingWords(a) : null,
+        theirs: b ? `${rulingWords(b)}${past}` : history.length > 0 ? `no ruling stands${past}` : null,
+        mineBy: a ? signed(a.initials, a.at) : "",
+        theirsBy: b ? signed(b.initials, b.at) : "",
+      },
+    ];
+  });
+}
+
+interface CaptionRow {
+  readonly caption: number;
+  readonly initials: string;
+  readonly said: string;
+}
+
+function captionDifferences(mine: readonly CaptionRow[], theirs: readonly CaptionRow[]): MergeDifference[] {
+  const here = new Map(mine.map((row) => [row.caption, row]));
+  const there = new Map(theirs.map((row) => [row.caption, row]));
+  return [...new Set([...here.keys(), ...there.keys()])]
+    .filter((caption) => here.get(caption)?.said !== there.get(caption)?.said)
+    .toSorted((a, b) => a - b)
+    .map((caption) => ({
+      what: `Caption ${caption + 1}`,
+      mine: here.get(caption)?.said ?? null,
+      theirs: there.get(caption)?.said ?? null,
+      mineBy: here.get(caption)?.initials ?? "",
+      theirsBy: there.get(caption)?.initials ?? "",
+    }));
+}
