@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { CaptionIndex, Seconds } from "./analysis.ts";
+import { lotMethods, workEvents } from "./lot-contract.ts";
 import { Finding, Initials, RecordingDetail, RecordingId, RecordingSummary, Vehicle, ZoneSpan } from "./recording.ts";
 import { Comparison, mostCompared, SearchHit } from "./search.ts";
 import { SheetColumns, SheetField } from "./stock-sheet.ts";
@@ -299,6 +300,8 @@ export const contract = {
   /** Ends the writing that is under way for this recording, which then leaves nothing; `ended` is false where none is. */
   "export.cancel": method(z.strictObject({ recordingId: RecordingId }), z.strictObject({ ended: z.boolean() })),
   "export.reveal": method(z.strictObject({ recordingId: RecordingId }), none),
+
+  ...lotMethods(ExportFormat, ChapterGranularity),
 } as const;
 
 export type Contract = typeof contract;
@@ -310,6 +313,7 @@ export type Handlers = { [Name in MethodName]: (input: Input<Name>) => Output<Na
 
 /** What the host tells the page without being asked: pushed over IPC or Server-Sent Events. */
 export const events = {
+  ...workEvents,
   "library.changed": z.strictObject({ recordingId: RecordingId.nullable() }),
   /** Files made of those that were asked for; `format` is the one that is being made now. */
   "export.progress": z.strictObject({ recordingId: RecordingId, format: ExportFormat, done: z.int(), of: z.int() }),

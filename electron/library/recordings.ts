@@ -9,6 +9,13 @@ export interface RecordingVideo {
   readonly mediaType: string;
 }
 
+/** A dealer's record as it is kept. */
+export interface KeptSheet {
+  readonly fields: StockSheetFields;
+  readonly form: string | null;
+  readonly meanings: SheetMeanings | null;
+}
+
 export interface RecordingRow {
   readonly id: string;
   readonly title: string;
@@ -73,6 +80,7 @@ export function recordingsTable(database: Database.Database) {
     "SELECT field, value, meaning FROM stock_sheet_fields WHERE recording_id = ? ORDER BY position",
   );
   const setForm = database.prepare("UPDATE recordings SET stock_sheet_form = ? WHERE id = ?");
+  const clearFields = database.prepare("DELETE FROM stock_sheet_fields WHERE recording_id = ?");
   const setMeaning = database.prepare("UPDATE stock_sheet_fields SET meaning = ? WHERE recording_id = ? AND field = ?");
   const selectOne = database.prepare<[string], Columns>("SELECT * FROM recordings WHERE id = ?");
   const selectAll = database.prepare<[], Columns>("SELECT * FROM recordings ORDER BY imported_at DESC, rowid DESC");
@@ -160,6 +168,13 @@ export function recordingsTable(database: Database.Database) {
     setSheetMeanings: (id: string, form: string, meanings: SheetMeanings): void => {
       setForm.run(form, id);
       for (const [field, meaning] of Object.entries(meanings)) setMeaning.run(meaning, id, field);
+    },
+    /** Puts a dealer's record in the place of the former one. `form` and `meanings` are null where they were never settled. */
+    setStockSheet: (id: string, sheet: KeptSheet): void => {
+      clearFields.run(id);
+      for (const [position, [field, value]] of Object.entries(sheet.fields).entries())
+        insertField.run(id, position, field, value, sheet.meanings?.[field] ?? null);
+      setForm.run(sheet.form, id);
     },
     /** Takes everything of the recording with it, people's work included. */
     remove: (id: string): void => {

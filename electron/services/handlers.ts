@@ -6,12 +6,14 @@ import { correctCaption } from "./correct-caption.ts";
 import { acceptFindings, addFinding, changeFinding, removeFinding } from "./edit-findings.ts";
 import { acceptZones, joinZones, moveBorder, paintZone, removeZone, retitleZone, splitZone } from "./edit-zones.ts";
 import { cancelExports, previewExport, revealExports, writeExports } from "./export-recording.ts";
+import { createRecordingList } from "./list-recordings.ts";
+import { lotHandlers } from "./lot-handlers.ts";
 import { describeRecording, removeRecording, takeMeasuredLength } from "./manage-recordings.ts";
 import { columnsOfRecording, lookAtSheet, mapSheet } from "./map-stock-sheet.ts";
 import type { Parts, PdfPrinter } from "./parts.ts";
 import { publishRecording } from "./publish-recording.ts";
 import { concernsAnalysis, redo, undo } from "./record-edit.ts";
-import { findRecording, listRecordings, recordingDetail } from "./recording-detail.ts";
+import { findRecording, recordingDetail } from "./recording-detail.ts";
 import { claimComparison } from "./search-compare.ts";
 import { librarySearch } from "./search-library.ts";
 import { settleConflict } from "./settle-conflict.ts";
@@ -37,6 +39,7 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): 
   const searchLibrary = librarySearch();
   const compareClaims = claimComparison();
   const imports = createCancellableImports(parts, analyst);
+  const listRecordings = createRecordingList(parts);
   return {
     "host.abilities": () => ({
       host: host.name,
@@ -51,7 +54,7 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): 
       library.transaction(() => library.settings.put("initials", initials));
       return { initials };
     },
-    "recording.list": () => listRecordings(parts),
+    "recording.list": listRecordings,
     "recording.get": ({ id }) => recordingDetail(parts, id),
     "recording.import": imports.run,
     "import.cancel": imports.cancel,
@@ -104,5 +107,6 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): 
     "export.write": (input) => writeExports(parts, input),
     "export.cancel": (input) => cancelExports(parts, input),
     "export.reveal": (input) => revealExports(parts, input, host.reveal),
+    ...lotHandlers(parts, analyst),
   };
 }

@@ -7,8 +7,9 @@ const mostEarly = 50;
 /** What a running piece of work tells: what it is at, and how far. */
 export type TellProgress = (what: string, done: number, of: number) => void;
 
-/** Least time between two tellings, in milliseconds: a reader sees no more, and a video has thousands of chunks. */
+/** Between two tellings lies that much time or that share of the work: a reader sees no more, and a video has thousands of chunks. */
 const tellingMilliseconds = 100;
+const tellingShare = 0.01;
 
 export type WorkTickets = ReturnType<typeof createWorkTickets>;
 
@@ -21,11 +22,12 @@ export function createWorkTickets(parts: Pick<Parts, "events">) {
       const abort = new AbortController();
       running.set(ticket, abort);
       if (early.delete(ticket)) abort.abort();
-      let last = { what: "", at: 0 };
+      let last = { what: "", at: 0, done: 0 };
       const tell: TellProgress = (what, done, of) => {
         const at = performance.now();
-        if (what === last.what && done < of && at - last.at < tellingMilliseconds) return;
-        last = { what, at };
+        const little = done < of && done - last.done < of * tellingShare;
+        if (what === last.what && little && at - last.at < tellingMilliseconds) return;
+        last = { what, at, done };
         parts.events.publish("work.progress", { ticket, what, done, of });
       };
       try {

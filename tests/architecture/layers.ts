@@ -33,7 +33,7 @@ export const layers: readonly Layer[] = [
   {
     from: "electron/services",
     own: ["shared-types", "electron/library", "electron/jobs", "electron/transcripts", "electron/exports"],
-    packages: ["node:", "zod", "csv-parse", "minisearch"],
+    packages: ["node:", "zod", "csv-parse", "yazl", "yauzl", "minisearch"],
   },
   { from: "electron/transport", own: ["shared-types"], packages: ["node:", "zod", "@hono/node-server"] },
   { from: "electron/window", own: ["shared-types", "electron/transport"], packages: ["node:", "electron"] },

@@ -115,7 +115,8 @@ async function indexOne(
       file: folder,
     });
   } finally {
-    if (stage) await rm(stage, { force: true });
+    // Where the folder could not be made there is nothing to remove; the failure that is told is the first one.
+    if (stage) await rm(stage, { force: true }).catch(() => undefined);
   }
 }
 

@@ -10,6 +10,7 @@ const packages = {
   mkvinfo: "mkvtoolnix",
   pdftotext: "poppler-utils",
   pdftoppm: "poppler-utils",
+  unzip: "unzip",
 } as const;
 
 export type Tool = keyof typeof packages;
