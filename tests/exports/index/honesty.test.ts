@@ -1,0 +1,118 @@
+import { describe, expect, test } from "vitest";
+import { buildExport } from "../../../electron/exports/build-export.ts";
+import {
+  ConditionIndex,
+  proposalKey,
+  type RecordingDetail,
+  ReviewRecord,
+  type TextFormat,
+  textFormats,
+} from "../../../shared-types/index.ts";
+import { sampleDetail } from "../sample-detail.ts";
+
+const written = {
+  writtenAt: "2026-01-07T12:00:00.000Z",
+  hashes: { video: null, transcript: "0".repeat(64) },
+  granularity: "everything",
+} as const;
+const build = (format: TextFormat, detail: RecordingDetail) => buildExport(format, { detail, ...written });
+
+/** A finding that was accepted from the first claim, which is in the open conflict about the rear tires. */
+function disputedFinding(): RecordingDetail {
+  const detail = sampleDetail();
+  const [claim] = detail.analysis.claims;
+  const doubted = { ...claim!, stance: "hedged" as const };
+  return {
+    ...detail,
+    findings: [{ ...detail.findings[0]!, start: 42, seen: "square shoulders", note: "", proposalKey: proposalKey(doubted) }],
+    analysis: { ...detail.analysis, claims: [doubted, ...detail.analysis.claims.slice(1)] },
+  };
+}
+
+describe("a finding accepted from a claim in dispute", () => {
+  const detail = disputedFinding();
+  test.for([
+    { format: "index-json", line: /"seen": "square shoulders"[^}]*"openConflicts": \[\s*"rear tire size"\s*\],\s*"stance": "hedged"/ },
+    { format: "index-csv", line: /square shoulders,\[open conflict: rear tire size\]/ },
+    { format: "index-html", line: /square shoulders.*?said with doubt.*?in dispute: rear tire size/s },
+    { format: "record-json", line: /"seen": "square shoulders"[^}]*"openConflicts": \[\s*"rear tire size"/ },
+    { format: "record-html", line: /square shoulders.*?\[open conflict: rear tire size\]/ },
+    { format: "chapters-list", line: /square shoulders \(worn\) \(said with doubt\) \[open conflict: rear tire size\]/ },
+    { format: "chapters-matroska", line: /square shoulders \(worn\) \(said with doubt\) \[open conflict: rear tire size\]/ },
+    { format: "chapters-webvtt", line: /square shoulders \(worn\) \(said with doubt\) \[open conflict: rear tire size\]/ },
+    { format: "chapters-ffmpeg", line: /square shoulders \(worn\) \(said with doubt\) \[open conflict: rear tire size\]/ },
+    { format: "chapters-podcast", line: /square shoulders \(worn\) \(said with doubt\) \[open conflict: rear tire size\]/ },
+    { format: "chapters-jsonld", line: /square shoulders \(worn\) \(said with doubt\) \[open conflict: rear tire size\]/ },
+  ] as const)("is marked in $format", ({ format, line }) => expect(build(format, detail).text).toMatch(line));
+
+  test("and is marked no more once the conflict is settled", () => {
+    for (const format of ["index-json", "index-csv", "chapters-list"] as const)
+      expect(build(format, { ...detail, openConflictKeys: [] }).text, format).not.toMatch(/square shoulders[^\n]*open conflict/);
+  });
+});
+
+describe("what a ruling lets stand while another conflict about it is open", () => {
+  const detail = sampleDetail();
+  const other = { ...detail.analysis.conflicts[1]!, id: "k3", key: "measure:gears", topic: "gear teeth" };
+  const both = {
+    ...detail,
+    analysis: { ...detail.analysis, conflicts: [...detail.analysis.conflicts, other] },
+    openConflictKeys: [...detail.openConflictKeys, other.key],
+  };
+  test.for(["correction-overlay", "correction-text"] as const)("is no plain fact in %s", (format) => {
+    expect(build(format, both).text).toMatch(/4\.11:1.*\[open conflict: gear teeth\]/);
+    expect(build(format, detail).text).not.toMatch(/4\.11:1.*\[open conflict/);
+  });
+});
+
+test("a claim that was said with doubt says so beside its dispute, never the one without the other", () => {
+  const { text } = build("chapters-list", disputedFinding());
+  expect(text).toContain("Rear tire size: 235/60R15 (said with doubt) [open conflict: rear tire size]");
+});
+
+test("a claim that the stock sheet bears out keeps its dispute", () => {
+  const detail = sampleDetail();
+  const support = {
+    id: "s1",
+    key: "s",
+    field: "rears",
+    topic: "rear tire size",
+    sheetValue: "235/60R15",
+    claims: ["c1"],
+    why: "As on the sheet.",
+  };
+  const told = { ...detail, analysis: { ...detail.analysis, supports: [support] } };
+  expect(build("index-html", told).text).toMatch(/As on the sheet\..*?in dispute: rear tire size/s);
+  expect(build("index-csv", told).text).toContain("As on the sheet. [open conflict: rear tire size]");
+  expect(JSON.parse(build("index-json", told).text).supports[0].moments[0].openConflicts).toEqual(["rear tire size"]);
+});
+
+describe("that it was published with conflicts open", () => {
+  const publications = [
+    { at: "2026-01-05T12:00:00.000Z", initials: "AB", openConflicts: 2 },
+    { at: "2026-01-06T12:00:00.000Z", initials: "RT", openConflicts: 1 },
+  ];
+  const detail = { ...sampleDetail(), publications };
+  test.for(["index-html", "index-csv", "record-html", "correction-text"] as const)("is said in %s", (format) => {
+    expect(build(format, detail).text).toContain("Published on 2026-01-06 by RT with 1 conflict open.");
+    expect(build(format, sampleDetail()).text).not.toContain("Published on");
+  });
+  test("is in the JSON, the last in the index and all in the record", () => {
+    expect(JSON.parse(build("index-json", detail).text).published).toEqual(publications[1]);
+    expect(JSON.parse(build("record-json", detail).text).publications).toEqual(publications);
+  });
+});
+
+test("proposals that nobody accepted are in no file", () => {
+  for (const format of textFormats) expect(build(format, sampleDetail()).text, format).not.toContain("UNACCEPTED PROPOSAL");
+});
+
+describe("the JSON", () => {
+  test.for([
+    { format: "index-json", schema: ConditionIndex },
+    { format: "record-json", schema: ReviewRecord },
+  ] as const)("of $format read and written again gives the same bytes", ({ format, schema }) => {
+    const { text } = build(format, disputedFinding());
+    expect(`${JSON.stringify(schema.parse(JSON.parse(text)), null, 2)}\n`).toBe(text);
+  });
+});
