@@ -57,6 +57,10 @@ export function videoPath(library: Pick<Library, "folder">, video: RecordingVide
   return isAbsolute(video.path) ? video.path : join(library.folder, video.path);
 }
 
+export function videoFound(library: Pick<Library, "folder">, { video }: Pick<RecordingRow, "video">): boolean {
+  return video !== null && existsSync(videoPath(library, video));
+}
+
 export function recordingSummary({ library }: Pick<Parts, "library">, row: RecordingRow): RecordingSummary {
   return {
     id: row.id,
@@ -67,7 +71,7 @@ export function recordingSummary({ library }: Pick<Parts, "library">, row: Recor
     importedAt: row.importedAt,
     published: library.publications.last(row.id),
     hasVideo: row.video !== null,
-    videoFound: row.video !== null && existsSync(videoPath(library, row.video)),
+    videoFound: videoFound(library, row),
     counts: {
       captions: library.captions.count(row.id),
       claims: library.proposals.countClaims(row.id),
@@ -78,10 +82,6 @@ export function recordingSummary({ library }: Pick<Parts, "library">, row: Recor
       openConflicts: library.rulings.openConflictKeys(row.id).length,
     },
   };
-}
-
-export function listRecordings(parts: Pick<Parts, "library">): RecordingSummary[] {
-  return parts.library.recordings.all().map((row) => recordingSummary(parts, row));
 }
 
 export function recordingDetail(parts: Pick<Parts, "library">, id: string): RecordingDetail {

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import type { Problem, SheetColumns } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient, useHostEvent } from "../client/use-client.ts";
@@ -10,8 +10,9 @@ import { isAsked } from "../sheet/sheet-answers.ts";
 import { SheetColumnsDialog } from "../sheet/sheet-columns-dialog.tsx";
 import { DescriptionFields } from "./description-fields.tsx";
 import { FileSlot } from "./file-slot.tsx";
+import { sizeLabel } from "./run/line-words.ts";
 import { acceptOf, type ImportPart, partOfFileName, titleOfFileName } from "./sort-files.ts";
-import { descriptionOfDraft, emptyDescription, faultsOfDraft } from "./vehicle-form.ts";
+import { type DescriptionDraft, descriptionOfDraft, emptyDescription, faultsOfDraft } from "./vehicle-form.ts";
 
 type Parts = Record<ImportPart, File | null>;
 
@@ -29,14 +30,22 @@ function sortFiles(files: readonly File[]): Parts {
 
 export interface ImportDialogProps {
   readonly dropped: readonly File[];
+  /** What is known of the recording already. */
+  readonly described?: Pick<DescriptionDraft, "title" | "stockNumber">;
   readonly onClose: () => void;
   readonly onImported: () => void;
 }
 
-export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps) {
+export function ImportDialog({ dropped, described, onClose, onImported }: ImportDialogProps) {
   const client = useClient();
   const [parts, setParts] = useState(() => sortFiles(dropped));
-  const [draft, setDraft] = useState({ ...emptyDescription, title: parts.transcript ? titleOfFileName(parts.transcript.name) : "" });
+  const [draft, setDraft] = useState({
+    ...emptyDescription,
+    title: parts.transcript ? titleOfFileName(parts.transcript.name) : "",
+    ...described,
+  });
+  /** What runs now and how it is stopped; null while nothing does. */
+  const job = useRef<{ readonly ticket: string; readonly stop: AbortController } | null>(null);
   const [tried, setTried] = useState(false);
   const [working, setWorking] = useState<string | null>(null);
   const [problem, setProblem] = useState<{ part: ImportPart | null; problem: Problem } | null>(null);
@@ -44,8 +53,8 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
   const [known, setKnown] = useState<Problem | null>(null);
   /** The sheet has columns that a person must be asked about; the import goes on with the answers. */
   const [asking, setAsking] = useState<{ readonly sheet: SheetColumns; readonly goOn: (() => void) | null } | null>(null);
-  useHostEvent("analysis.progress", (progress) => {
-    if (working) setWorking(`Reading: ${progress.pass}, ${progress.done} of ${progress.of}`);
+  useHostEvent("import.progress", (progress) => {
+    if (progress.ticket === job.current?.ticket) setWorking(`Reading: ${progress.pass}, ${progress.done} of ${progress.of}`);
   });
 
   const faults = tried ? faultsOfDraft(draft) : {};
@@ -55,13 +64,26 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
     if (part === "transcript" && file && draft.title === "") setDraft({ ...draft, title: titleOfFileName(file.name) });
   };
 
+  const begin = () => {
+    job.current = { ticket: crypto.randomUUID(), stop: new AbortController() };
+    return job.current;
+  };
+  const cancel = () => {
+    if (!job.current) return;
+    job.current.stop.abort();
+    client.call("import.cancel", { ticket: job.current.ticket }).catch(() => undefined);
+  };
   /** Hands a file over; null where that failed, which is then shown beside its place. */
   const offer = async (part: ImportPart, label: string, file: File): Promise<string | null> => {
     setWorking(`Handing over the ${label.toLowerCase()}…`);
     try {
-      return (await client.offerFile(file)).id;
+      const { stop } = job.current ?? begin();
+      const onSent = (bytes: number) =>
+        setWorking(`Handing over the ${label.toLowerCase()}: ${sizeLabel(bytes)} of ${sizeLabel(file.size)}`);
+      return (await client.offerFile(file, { signal: stop.signal, onSent })).id;
     } catch (thrown) {
-      setProblem({ part, problem: problemOf(thrown) });
+      if (!job.current?.stop.signal.aborted) setProblem({ part, problem: problemOf(thrown) });
+      job.current = null;
       setWorking(null);
       return null;
     }
@@ -97,6 +119,7 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
   const run = async (again: boolean, knownSheet: string | null = null) => {
     setKnown(null);
     setTried(true);
+    if (knownSheet === null) job.current = null;
     setProblem(null);
     if (!parts.transcript) {
       setProblem({
@@ -118,6 +141,7 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
       if (ids[part] === null) return;
     }
     setWorking("Reading the transcript…");
+    const { ticket, stop } = job.current ?? begin();
     try {
       const summary = await client.call("recording.import", {
         transcript: ids.transcript ?? "",
@@ -125,14 +149,21 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
         stockSheet: ids.stockSheet,
         ...descriptionOfDraft(draft),
         again,
+        ticket,
       });
       onImported();
+      // Closed too late to be cancelled: it is in the library, and nobody waits for it to open.
+      if (stop.signal.aborted) return;
       onClose();
       window.location.hash = recordingPlace(summary.id, "mark");
     } catch (thrown) {
       const met = problemOf(thrown);
+      job.current = null;
+      const left = Object.values(ids).filter((id) => id !== null);
+      // Handed over for nothing: another try hands its files over anew.
+      client.call("file.letGo", { files: left }).catch(() => undefined);
       if (met.code === "transcript-known") setKnown(met);
-      else setProblem({ part: partAtFault(met, parts), problem: met });
+      else if (!stop.signal.aborted) setProblem({ part: partAtFault(met, parts), problem: met });
       setWorking(null);
     }
   };
@@ -141,13 +172,17 @@ export function ImportDialog({ dropped, onClose, onImported }: ImportDialogProps
     <Modal
       title="Import a recording"
       open
-      onClose={onClose}
+      onClose={() => {
+        cancel();
+        onClose();
+      }}
       wide
       foot={
         <>
           <span className="soft import-state" role="status">
             {working ?? ""}
           </span>
+          {working !== null ? <Button onClick={cancel}>Cancel</Button> : null}
           <Button weight="main" onClick={() => void run(false)} disabled={working !== null}>
             Import
           </Button>

@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useRef, useState, useSyncExternalStore } from "react";
 import { cautions, type Problem, type RecordingSummary } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
@@ -22,15 +22,24 @@ import { RecordingRow } from "./recording-row.tsx";
 import { importRunOf, type RunLine } from "./run/import-run.ts";
 import { RunPanel } from "./run/run-panel.tsx";
 import { acceptOf, isOneRecording } from "./sort-files.ts";
+import type { DescriptionDraft } from "./vehicle-form.ts";
 import { useVideoDialog } from "./videos/use-video-dialog.tsx";
+
+interface SingleImport {
+  readonly files: readonly File[];
+  readonly described?: Pick<DescriptionDraft, "title" | "stockNumber">;
+  /** The line of the run that it takes the place of. */
+  readonly ticket?: string;
+}
 
 /** All recordings, with what waits at each desk. */
 export function LibraryScreen() {
   const client = useClient();
   const { recordings, problem, reload } = useLibrary();
   const run = importRunOf(client);
-  /** What the import window starts with: files for one recording, or many to be paired. */
-  const [single, setSingle] = useState<readonly File[] | null>(null);
+  const lines = useSyncExternalStore(run.subscribe, run.lines);
+  /** What the window for one recording starts with; that for many has `plan`. */
+  const [single, setSingle] = useState<SingleImport | null>(null);
   const [plan, setPlan] = useState<{ readonly files: readonly FoundFile[]; readonly folder: string | null } | null>(null);
   const [describing, setDescribing] = useState<RecordingSummary | null>(null);
   const [removing, setRemoving] = useState<RecordingSummary | null>(null);
@@ -44,12 +53,12 @@ export function LibraryScreen() {
   const take = (files: readonly FoundFile[], folder: string | null) => {
     const plain = files.flatMap(({ source }) => (typeof source === "string" ? [] : [source]));
     const chosen = folder === null && plain.length === files.length && isOneRecording(plain.map(({ name }) => name));
-    if (chosen) setSingle(plain);
+    if (chosen) setSingle({ files: plain });
     else setPlan({ files, folder });
   };
   const choice = useFileChoice({ accept: Object.values(acceptOf).join(","), several: true, onFiles: take, onProblem: setProblemMet });
   useShortcuts((name) => {
-    if (name === "I") setSingle([]);
+    if (name === "I") setSingle({ files: [] });
     else if (name === "F") choice.chooseFolder();
     else if (name === "/" && field.current) field.current.focus();
     else return false;
@@ -69,9 +78,9 @@ export function LibraryScreen() {
   const analyse = (recording: RecordingSummary) => {
     client.call("recording.analyse", { id: recording.id }).then(reload, (thrown: unknown) => setProblemMet(problemOf(thrown)));
   };
-  const mend = ({ ticket, order: { transcript, video, stockSheet } }: RunLine) => {
-    run.clear(ticket);
-    setSingle([transcript, video, stockSheet].flatMap((file) => (file && typeof file.source !== "string" ? [file.source] : [])));
+  const mend = ({ ticket, order: { transcript, video, stockSheet, title, stockNumber } }: RunLine) => {
+    const files = [transcript, video, stockSheet].flatMap((file) => (file && typeof file.source !== "string" ? [file.source] : []));
+    setSingle({ files, described: { title, stockNumber }, ticket });
   };
   const shown = recordings ? arrangeRecordings(recordings, words, order) : [];
 
@@ -81,7 +90,7 @@ export function LibraryScreen() {
         <Button onClick={choice.chooseFolder} shortcut="F">
           Import a folder…
         </Button>
-        <Button weight="main" onClick={() => setSingle([])} shortcut="I">
+        <Button weight="main" onClick={() => setSingle({ files: [] })} shortcut="I">
           Import a recording…
         </Button>
       </Head>
@@ -111,7 +120,9 @@ export function LibraryScreen() {
         {problemMet ? <ProblemNote problem={problemMet} onDismiss={() => setProblemMet(null)} /> : null}
         <RunPanel run={run} onMend={mend} />
         {videos.note}
-        {recordings && recordings.length === 0 ? <EmptyLibrary onImport={() => setSingle([])} onFolder={choice.chooseFolder} /> : null}
+        {recordings && recordings.length === 0 && lines.length === 0 ? (
+          <EmptyLibrary onImport={() => setSingle({ files: [] })} onFolder={choice.chooseFolder} />
+        ) : null}
         {recordings && recordings.length >= manyRecordings ? (
           <ListTools
             words={words}
@@ -150,7 +161,17 @@ export function LibraryScreen() {
           <p className="caution">{cautions.underside}</p>
         </footer>
       </main>
-      {single ? <ImportDialog dropped={single} onClose={() => setSingle(null)} onImported={reload} /> : null}
+      {single ? (
+        <ImportDialog
+          dropped={single.files}
+          described={single.described}
+          onClose={() => setSingle(null)}
+          onImported={() => {
+            if (single.ticket) run.clear(single.ticket);
+            reload();
+          }}
+        />
+      ) : null}
       {plan ? (
         <PlanDialog
           files={plan.files}
@@ -159,6 +180,8 @@ export function LibraryScreen() {
           onImport={(orders) => {
             run.add(orders);
             setPlan(null);
+            // Once the window has given the focus back: what comes now is the imports.
+            setTimeout(() => document.getElementById("imports")?.focus(), 50);
           }}
         />
       ) : null}

@@ -36,19 +36,22 @@ export function planOfFiles(files: readonly FoundFile[]): ImportPlan {
   const { recordings, lotSheet } = pairFiles(files);
   const names = new Map(files.map(({ key, name, folder }) => [key, { name, folder }]));
   const rows = recordings.map((paired): PlanRow => ({ ...paired, ...described(names.get(paired.transcript)), taken: true, fromLot: true }));
-  return { files, rows, lotSheet };
+  // As a list of files reads: "OS-9" before "OS-10".
+  const place = ({ transcript }: PlanRow) => transcript;
+  return { files, rows: rows.sort((a, b) => byNumbersToo.compare(place(a), place(b))), lotSheet };
 }
+
+const byNumbersToo = new Intl.Collator("en", { numeric: true, sensitivity: "base" });
 
 function described(file: { readonly name: string; readonly folder: string } | undefined): { title: string; stockNumber: string } {
   const name = file?.name ?? "";
   // "FK-1971/walk.vtt": the folder says more than the file.
   const folder = file?.folder.split("/").at(-1) ?? "";
   const stockNumber = stockNumberOfFileName(name) || stockNumberOfFileName(folder);
-  const title = titleOfFileName(name);
-  return {
-    title: folder !== "" && /^(?:walk|words|talk|transcript|captions|audio)$/i.test(title) ? `${folder} ${title}` : title,
-    stockNumber,
-  };
+  // The stock number has a field of its own, and dashes in it are no spaces.
+  const title = titleOfFileName(stockNumber === "" ? name : name.replace(stockNumber, "")) || stockNumber || titleOfFileName(name);
+  const plainName = /^(?:walk|words|talk|transcript|captions|audio)$/i.test(title);
+  return { title: folder !== "" && plainName ? `${folder} ${title}` : title, stockNumber };
 }
 
 /** Changes a row; a file that it takes is taken from whichever row had it. */

@@ -155,7 +155,13 @@ const runs = new WeakMap<Client, ImportRun>();
 
 /** The one run of a client: it outlives the screen that began it. */
 export function importRunOf(client: Client): ImportRun {
-  const known = runs.get(client) ?? createImportRun(client);
-  runs.set(client, known);
-  return known;
+  const known = runs.get(client);
+  if (known) return known;
+  const run = createImportRun(client);
+  runs.set(client, run);
+  // Files that a browser hands over come from this page: it must not go while some are on their way.
+  window.addEventListener("beforeunload", (event) => {
+    if (run.lines().some((line) => !isSettled(line))) event.preventDefault();
+  });
+  return run;
 }

@@ -18,7 +18,7 @@ export function RunPanel({ run, onMend }: RunPanelProps) {
   if (lines.length === 0) return null;
   const open = lines.filter((line) => !isSettled(line)).length;
   return (
-    <section className="run" aria-labelledby="run-heading">
+    <section className="run" aria-labelledby="run-heading" id="imports" tabIndex={-1}>
       <div className="run-head">
         <h2 id="run-heading">{open > 0 ? "Importing" : "Imported"}</h2>
         <p role="status" className="soft">
@@ -77,7 +77,7 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
             Other files…
           </Button>
         ) : null}
-        {isSettled(line) ? (
+        {state.kind === "failed" || state.kind === "cancelled" ? (
           <Button weight="quiet" onClick={() => run.clear(ticket)} aria-label={`Take ${title} off this list`}>
             Off the list
           </Button>
