@@ -6,6 +6,7 @@ import type { PartMention } from "../lexicon/find-mentions.ts";
 import { caliperPistons } from "./caliper-pistons.ts";
 import type { CountedSpeech, CountFound, CountingRule } from "./count-found.ts";
 import { countedAloud } from "./counted-aloud.ts";
+import { countedOnAloud } from "./counted-on-aloud.ts";
 import { gearsCountedAloud } from "./gears-counted-aloud.ts";
 import { gearsRunThrough } from "./gears-run-through.ts";
 import { oneTankLeft } from "./one-tank-left.ts";
@@ -24,6 +25,7 @@ export const countingRules = [
   soldFromHandToHand,
   oneOwnerToldOf,
   countedAloud,
+  countedOnAloud,
   caliperPistons,
 ] as const satisfies readonly CountingRule[];
 

@@ -86,6 +86,8 @@ function aboutWhat(context: BuildContext, candidate: Candidate): Described {
       null;
     return { component, part: panel?.part ?? null, mention: panel };
   }
+  // What drives the camshaft is one job, by whichever name: "the timing belt and water pump were changed at …", "the belt was done at …".
+  if (component === "engine" && part === "timing chain" && slot.attribute === "mileage") part = "timing belt";
   if (slot.name === "gears" && /^speed (?:transfer|rear|axle|blower)/.test(around.after)) part = "transfer case";
   // A tip, a header tube and the pipe between them have diameters of their own.
   if (component === "exhaust" && slot.attribute === "diameter") part = mention?.part ?? slot.part;
@@ -202,6 +204,7 @@ function claimOf(
     notBefore: context.notBefore,
     notAfter: context.notAfter,
     zone: around.zone,
+    sideLast: sideLast(map, number.first),
     wheel,
     carried:
       component === "paint" && mention?.component === "body"
@@ -283,6 +286,12 @@ function dualJustRead({ earlier, around }: BuildContext, last: ReadMeasure | und
   const [was, is] = [last.position ?? "", before.position ?? ""];
   const otherEnd = (was.endsWith("front") && is.endsWith("rear")) || (was.endsWith("rear") && is.endsWith("front"));
   return otherEnd && around.number.first - before.end < 6 ? before.position : null;
+}
+
+/** The side of the vehicle the camera was at last, before a token. */
+function sideLast({ zones, speech }: SpeechMap, token: number): "driver" | "passenger" | null {
+  const zone = zones.findLast(({ zone: seen, start }) => start <= speech.tokens[token]!.at && seen.endsWith("-side"))?.zone;
+  return zone === "driver-side" ? "driver" : zone === "passenger-side" ? "passenger" : null;
 }
 
 /** How far back drums may have been named for the other end. */

@@ -3,7 +3,7 @@ import type { Reading, Speech } from "../../model.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import { type Candidate, fits, isAbout, leastScore, startsAnotherPhrase, supposed, unitSpoken } from "./candidate.ts";
 import { countedBefore, countedPart } from "./counted-parts.ts";
-import { countedThing } from "./counted-things.ts";
+import { countedThing, countedThingBefore } from "./counted-things.ts";
 import { measureOfNearestPart } from "./nearest-part.ts";
 import type { Slot, SlotCue } from "./slot.ts";
 import { slots } from "./slots/index.ts";
@@ -57,7 +57,10 @@ function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings): Ca
     if (reading.unit === "GBP" && !around.british && !/[£]|quid|sterling/.test(around.said)) continue;
     if (
       isUnlikelyYear(reading, around.number.readings[0]!) &&
-      !(slot.attribute === "date" && /\b(?:back in|in|since)$/.test(around.before))
+      !(
+        slot.attribute === "date" &&
+        /\b(?:back in|in|since|(?:spring|summer|fall|autumn|winter) of|date (?:on|in) (?:it|the glass|the corner))$/.test(around.before)
+      )
     )
       continue;
     // A far-fetched repair explains nothing that the plain reading does not.
@@ -80,7 +83,7 @@ function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings): Ca
   const { reading, value } = bestReading;
   const found = best.topic ?? topicFor(speech, slot, around, best.looksAhead);
   const joined =
-    slot.component === "topic" && best.topic && best.topic.mention.end <= around.number.first
+    slot.component === "topic" && slot.attribute !== "year" && best.topic && best.topic.mention.end <= around.number.first
       ? joinedTo(speech, best.topic, around.topics)
       : null;
   const topic = joined ?? found;
@@ -106,7 +109,14 @@ function topicFor(speech: Speech, slot: Slot, around: NumberSurroundings, looksA
     const told = looksAhead
       ? undefined
       : topics.find(({ mention, cost }) => mention.end <= around.number.first && cost < 0.35 && !isVague(mention));
-    return joinedTo(speech, told, topics) ?? told ?? topics.find(({ mention }) => !isVague(mention)) ?? null;
+    const paid = slot.attribute === "price" && told === undefined ? workPaidFor(speech, around) : undefined;
+    return (
+      (slot.attribute === "year" ? null : joinedTo(speech, told, topics)) ??
+      told ??
+      paid ??
+      topics.find(({ mention }) => !isVague(mention)) ??
+      null
+    );
   }
   // "Look at this front tire. It's got nine on it": a pronoun reaches over the sentence's end.
   const reachesBack = pronounBefore.test(around.before) || /\bwhat(?:'s| does) (?:that|this|it|she|he) say \.$/.test(around.before);
@@ -115,6 +125,17 @@ function topicFor(speech: Speech, slot: Slot, around: NumberSurroundings, looksA
       ({ mention, reach, cost }) => mention.component === slot.component && (reach !== "recent" || (reachesBack && cost < 0.7)),
     ) ?? null
   );
+}
+
+/** How far back the work may be named that a sum paid for. */
+const paidCost = 0.55;
+
+/** "Gears installed, he paid twelve hundred dollars. The frame …": what was paid for was told before; "paid 1,200 for the frame" names it after. */
+function workPaidFor(speech: Speech, { before, number, topics }: NumberSurroundings): Topic | undefined {
+  if (!/\b(?:paid|charged|spent|cost (?:me|him|her|us|them)|came to|was|is)(?: about| around| like)?$/.test(before)) return undefined;
+  const ahead = topics.find(({ mention }) => mention.first >= number.end);
+  if (ahead && /\b(?:for|on|to|of)\b/.test(phraseOf(speech.tokens, number.end, ahead.mention.first))) return undefined;
+  return topics.find(({ mention, cost }) => mention.end <= number.first && cost < paidCost && !isVague(mention));
 }
 
 /** Words between the parts of one job: "the timing belt and the water pump were done at 89,000" is the belt's, told first. */
@@ -128,7 +149,9 @@ function joinedTo(speech: Speech, told: Topic | undefined, topics: readonly Topi
       mention.end < told.mention.first &&
       told.mention.first - mention.end <= alongWith &&
       !isVague(mention) &&
-      /^(?:,? ?and|with|plus)(?: the| a| an| its| new)*$/.test(phraseOf(speech.tokens, mention.end, told.mention.first)),
+      /^(?:(?:supply|supplied|repair|repaired|prep|fit|weld|fill|strip|straighten|straightened|blend|rub down)? ?and|with|plus)(?: the| a| an| its| new)*$/.test(
+        phraseOf(speech.tokens, mention.end, told.mention.first),
+      ),
   );
   return first ?? null;
 }
@@ -147,6 +170,8 @@ export function candidatesFor(speech: Speech, around: NumberSurroundings): Candi
   if (counted) found.push(counted);
   const thing = countedThing(speech, around);
   if (thing) found.push(thing);
+  const thingBefore = countedThingBefore(speech, around);
+  if (thingBefore) found.push(thingBefore);
   const countedAfterwards = countedBefore(speech, around);
   if (countedAfterwards) found.push(countedAfterwards);
   if (!found.some(({ score }) => score >= leastScore)) {

@@ -8,7 +8,7 @@ import { mechanicalThings } from "./counted-things/mechanical-things.ts";
 import { outsideThings } from "./counted-things/outside-things.ts";
 import type { Slot } from "./slot.ts";
 import { notBetween } from "./slots/count-slots.ts";
-import type { NumberSurroundings } from "./surroundings.ts";
+import { type NumberSurroundings, phraseOf } from "./surroundings.ts";
 
 /** In order: the first row whose word and zone fit counts. */
 export const countedThings: readonly CountedThing[] = [...outsideThings, ...fittedThings, ...mechanicalThings, ...insideThings];
@@ -78,6 +78,59 @@ export function countedThing(speech: Speech, around: NumberSurroundings): Candid
     }
   }
   return null;
+}
+
+/** Words between a thing named in the plural and its count: "aux switches, there's six", "dents, I count two". */
+const linkToCount = /^(?:there's|there is|there are|there's only|we've got|you've got|it's got|i count|we have|you get)$/;
+/** What follows a count said right after its thing: not the noun of another one. */
+const countDone =
+  /^(?:$|\.|from|of (?:them|those|these)|in (?:all|total|here|it)|all\b|on\b|and\b|that\b|where\b|both\b|altogether|total|here\b|up\b|down\b)/;
+/** Words in a thing's name at most, for the names said before their count. */
+const longestName = 3;
+/** Words in a link at most. */
+const longestLink = 3;
+
+/** "Dents, two from a skid", "aux switches there's six": the count after the thing it counts. Null where another noun follows. */
+export function countedThingBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
+  const { number } = around;
+  if (number.readings[0]!.unit !== null || /^[a-z]\d/.test(around.said)) return null;
+  const { tokens } = speech;
+  for (let link = 0; link <= longestLink; link++) {
+    const end = number.first - link;
+    const between = phraseOf(tokens, end, number.first);
+    if (link > 0 && !linkToCount.test(between)) continue;
+    if (link === 0 && !countDone.test(around.after)) continue;
+    if (link > 0 && followedByAnother(speech, around)) continue;
+    if (end < 1 || /[.?!]/.test(tokens[end - 1]!.after) || tokens[end - 1]!.word.includes("'")) continue;
+    // The longer name first: an "aux switch" is no switch of the dash.
+    for (let first = Math.max(0, end - longestName); first < end; first++) {
+      const word = tokens[first]!.word;
+      for (const thing of thingsByWord.get(listedForm(word)) ?? thingsByWord.get(word) ?? []) {
+        if (thing.words.length !== end - first) continue;
+        if (thing.zones && !thing.zones.includes(around.zone)) continue;
+        if (thing.unless?.test(around.near)) continue;
+        if (
+          !thing.words.every((each, offset) => listedForm(tokens[first + offset]!.word) === each || tokens[first + offset]!.word === each)
+        )
+          continue;
+        const candidate = candidateOf(thing, around, tokens[end - 1]!.word, { first, end });
+        if (candidate && candidate.value !== 1) return candidate;
+      }
+    }
+  }
+  return null;
+}
+
+/** True where a noun that the number would rather count, or a unit, stands right after it. */
+function followedByAnother({ tokens }: Speech, { number, after, topics }: NumberSurroundings): boolean {
+  if (tokens[number.end - 1]!.after !== "") return false;
+  const next = tokens[number.end]?.word ?? "";
+  return (
+    notBetween.test(next) ||
+    (/(?<!')s$/.test(next) && !/^(?:is|was|this|has|us|plus|works)$/.test(next)) ||
+    /^(?:or|point|to|by|and a)\b/.test(after) ||
+    topics.some(({ mention }) => mention.first === number.end && /s$/.test(tokens[mention.end - 1]!.word))
+  );
 }
 
 function candidateOf(

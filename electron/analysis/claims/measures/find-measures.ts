@@ -12,6 +12,7 @@ import { keyOf, measuredBefore } from "./measured-before.ts";
 import { claimsNothing, isAside, takenBack } from "./passed-over.ts";
 import { isThirtySeconds } from "./spoken-form.ts";
 import { type LeftTopic, type NumberSurroundings, phraseOf, type SpeechMap, surroundingsOf } from "./surroundings.ts";
+import { addedUp, roundedTo, tapedAgain } from "./told-over.ts";
 
 export interface Measures {
   readonly claims: readonly Claim[];
@@ -182,6 +183,8 @@ function bestCandidate(
   if (meant && (!best || meant.score > best.score)) best = meant;
   const told = measuredBefore(latest, around, (first, end) => phraseOf(speech.tokens, first, end));
   if (told && (!best || told.score > best.score)) best = told;
+  for (const over of [addedUp(recent, around), tapedAgain(recent, around), roundedTo(recent, around)])
+    if (over && (!best || over.score > best.score)) best = over;
   const again = repeated(saidBefore, around);
   return again && (!best || again.score > best.score) ? again : (best ?? null);
 }

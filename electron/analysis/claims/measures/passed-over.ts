@@ -54,6 +54,12 @@ export function isAside(number: SpokenNumber, words: string): boolean {
   // Hours on a meter are no span of time.
   if (number.readings[0]!.kind === "duration" && /\b(?:hour meter|engine hours|pto|p t o|idle hours|generator)\b/.test(words)) return false;
   // Months of test or of warranty are what is sold with the vehicle.
+  // A battery's health is a share, and its cover a term of years.
+  if (number.readings[0]!.kind === "percent" && /\b(?:health|soh)\b/.test(words)) return false;
+  if (number.readings[0]!.kind === "duration" && /\byears?\b/.test(words) && /\b(?:battery|pack|warranty|guarantee)\b/.test(words))
+    return false;
+  // "On the rest of it, it's me, for six months": the dealer's own cover.
+  if (number.readings[0]!.kind === "duration" && /\b(?:me|us|we|i) (?:cover (?:it|you) )?for [a-z\d]+ months?\b/.test(words)) return false;
   if (number.readings[0]!.kind === "duration" && /\bmonths?\b/.test(words) && /\b(?:mot|ticket|warranty|guarantee)\b/.test(words))
     return false;
   return asides.has(number.readings[0]!.kind);
@@ -64,7 +70,7 @@ const otherOnes = /\bother$/;
 
 /** Other people's vehicles and other builds, where the number itself stands in the phrase; tested on the words before, "#", and the words after. */
 const othersVehicles: readonly RegExp[] = [
-  /\bmy (?:\w+ )?(?:neighbou?r|buddy|friend|mate|brother|cousin|uncle|dad|father|boss|wife|husband|son|nephew)(?:'s)?(?: in law)?(?: has| had| owns| bought| drives|'s)? (?:got |had )?(?:a|an|one|the)\b[^.]*#/,
+  /\bmy (?:\w+ )?(?:neighbou?r|buddy|friend|mate|brother|cousin|uncle|dad|father|boss|wife|husband|son|nephew)(?:'s)?(?: in law)?(?: has| had| owns| bought| drives|'s)? (?:got |had )?(?:a|an|one|the)\b(?! (?:fellow|fella|feller|guy|man|shop|lad|bloke|chap|woman|lady|girl|boy|kid|place|outfit|mechanic|painter|upholsterer|trimmer|garage|receipt|bill)\b)[^.]*#/,
   /\bi (?:had|used to have|once had|owned) (?:a|an|one)\b[^.]*#(?:[^.]*\bin (?:my|an?) (?:old|other|last|first)\b)/,
   /#[^.]{0,30}\bthis (?:one|car|truck) (?:has less|doesn't|does not|isn't|ain't|hasn't)\b/,
   /\bthey (?:only )?(?:made|built|sold)\b[^.]*\b(?:of these|of them)\b[^.]*#/,
@@ -84,10 +90,14 @@ const otherBuild: readonly RegExp[] = [
 const unclaimed =
   /^(?:some (?:thousand|odd|hundred)|amps?|watts?|lumens?|cranking|cold cranking|channels?|megabytes?|songs|people|bucks off|pages?)\b/;
 
+/** A legal limit is no claim about this vehicle: "the law's thirty five on the front windows". */
+const legalLimit = /\bthe law(?:'s| is| says| wants| asks| only asks)(?: for| only)*$/;
+
 /** True where a number points, belongs to something no claim carries, or to another vehicle. */
 export function claimsNothing(number: SpokenNumber, around: NumberSurroundings): boolean {
   if (unclaimed.test(around.after) || othersVehicles.some((others) => others.test(`${around.before} # ${around.after}`))) return true;
   if (otherBuild.some((other) => other.test(`${around.before} @ ${around.after}`))) return true;
+  if (legalLimit.test(around.before)) return true;
   // "Sixty some thousand" is neither 1960 nor a thousand.
   if (/^(?:thousand|hundred)$/.test(around.said)) return true;
   return otherOnes.test(around.before) && number.readings[0]!.kind === "integer" && number.end - number.first === 1;

@@ -21,6 +21,8 @@ export function tireInHand({ map, around, earlier }: BuildContext): PositionName
   // The code said over in words is the same tire's.
   if (before?.component === "tire" && before.candidate.slot.attribute === "date" && around.number.first - before.end < 14) {
     const between = phraseOf(map.speech.tokens, before.end, around.number.first);
+    // A week or a month spelled out means the code just read, of one tire or of a pair.
+    if (/^\d{4}-/.test(String(around.number.readings[0]!.value)) && !namesAnother.test(between)) return before.position;
     return endOf(before.position) && before.position!.startsWith(camera) && !namesAnother.test(between) ? before.position : null;
   }
   const [first, second] = earlier

@@ -27,7 +27,7 @@ export const everyCorner: ReadonlySet<ComponentName> = new Set(["tire", "wheel"]
 export const panelsBySide: ReadonlySet<ComponentName> = new Set(["body", "paint"]);
 
 /** Parts on the middle line: the camera's side says nothing of them. */
-export const middleParts: ReadonlySet<string> = new Set(["hood", "trunk lid", "tailgate", "roof skin", "chop", "bed", "top"]);
+export const middleParts: ReadonlySet<string> = new Set(["hood", "louver", "trunk lid", "tailgate", "roof skin", "chop", "bed", "top"]);
 
 export type EndOfVehicle = "front" | "rear" | "both";
 export type SideOfVehicle = "driver" | "passenger";

@@ -76,6 +76,8 @@ export interface PlaceOfClaim {
   /** End of the words that belong to this number, because another number follows. */
   readonly notAfter: number;
   readonly zone: ZoneName;
+  /** The side the camera was last at, where it has left it ("the rear tire this side …", said from below). */
+  readonly sideLast?: SideOfVehicle | null;
   readonly wheel: WheelSide;
   /** Position of the part that the talk was about, when this number only continues it. */
   readonly carried: PositionName | null;
@@ -101,6 +103,9 @@ function finishedPhrase(tokens: readonly Token[], end: number): number {
 /** Words before a sentence that may still place it where the recogniser wrote no punctuation ("… back there | it's about five"). */
 const leadInWords = 5;
 
+/** The same where a caption's end parts a figure from the words that lead to it. */
+const leadInCutOff = 9;
+
 /** Words that hang a place on what came just before ("…on the fronts", "… up front", "… ahead"). */
 const hangsOn =
   /^(?:(?:psi|pounds?|inch|inches|mm|millimeters?|thirty seconds|wide|left|of tread|tread|all|is what|there|easy|or so|on them|in them|in it) )*(?:and |but )?(?:on|in|at|to|for|up|out|down|ahead|behind|front|all|back|rear|fore|aft|around|round)\b/;
@@ -113,7 +118,13 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   if (claim.fixed) return claim.fixed;
   if (!placedComponents.has(claim.component)) return claim.mention?.component === claim.component ? claim.mention.position : null;
   const { tokens } = speech;
-  const beforeFrom = Math.max(claim.clause.first, claim.notBefore);
+  const leadIn = tokens[claim.number.first - 1];
+  // A caption may end between "the date on the fronts is" and its figure.
+  const cutOff =
+    claim.clause.first === claim.number.first &&
+    leadIn?.after === "" &&
+    /^(?:is|are|was|says|reads|it's|they're|that's)$/.test(leadIn.word);
+  const beforeFrom = Math.max(cutOff ? claim.number.first - leadInCutOff : claim.clause.first, claim.notBefore);
   const fromMeasure = phraseOf(tokens, beforeFrom, claim.number.first);
   // What hangs on the measure before is its own place: "a three inch drop up front and a five inch flip kit in the back".
   const before = claim.notBefore > claim.clause.first ? fromMeasure.split(/\b(?:and|then|with|but)\b/).at(-1)! : fromMeasure;
@@ -127,9 +138,12 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   const widerFrom = Math.max(claim.sentence.first - (speech.punctuated ? 0 : leadInWords), claim.notBefore, claim.number.first - 25);
   const wider = phraseOf(tokens, widerFrom, claim.number.first);
 
+  const ownEnd = named > claim.number.end && fixedEnds.has(claim.mention?.part ?? "") ? endOfPosition(claim.mention!.position) : null;
   const endFrom = (phrases: typeof endPhrases | typeof pointingPhrases): EndOfVehicle | null => {
     const later = nearest<EndOfVehicle>(phrases, after, "after");
     if (later && hangsOn.test(after) && later.gap < 28) return later.meaning;
+    // "One tab broke on the back, two headlights": a part that its own name places is there, whatever was said before it.
+    if (phrases === endPhrases && ownEnd) return ownEnd;
     const earlier = nearest<EndOfVehicle>(phrases, before, "before");
     if (earlier) return earlier.meaning;
     const usual = usualEnds.get(claim.part ?? claim.mention?.part ?? "");
@@ -161,7 +175,10 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   const end = (ofThese ? mentionEnd : (hung ?? phrase)) ?? mentionEnd ?? endFrom(pointingPhrases) ?? endOfPosition(claim.carried);
 
   const later = phraseOf(tokens, claim.number.end, Math.min(claim.sentence.end, claim.notAfter, claim.number.end + 10));
-  const side = sideOf(claim, wider, later, end);
+  const side =
+    claim.component === "glass" && wholeWidth.has(claim.mention?.part ?? claim.part ?? "") && end !== "both"
+      ? null
+      : sideOf(claim, wider, later, end);
   const around = `${wider} ${later}`;
   // Both ends of an axle wear the same: a size or a width said from one side holds for the pair.
   const place = claim.pairedBySide && end && !namesSide(wider, later) ? joinPlace(end, null) : joinPlace(end, side);
@@ -176,6 +193,7 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     !fronts &&
     !backs &&
     !toldOfBothEnds(tokens, claim) &&
+    !pairInHand.test(phraseOf(tokens, Math.max(0, claim.number.first - 30), claim.number.first)) &&
     (place === "front" || place === "rear") &&
     !saidOfSeveral.test(words)
   )
@@ -189,8 +207,17 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   return place;
 }
 
+/** Parts that are at one end of every vehicle. */
+const fixedEnds: ReadonlySet<string> = new Set(["headlight", "tail light", "hood", "grille", "trunk lid", "tailgate"]);
+/** Panes that run the width of the vehicle: a crack low on the passenger's side is in the one pane. */
+const wholeWidth: ReadonlySet<string> = new Set(["windshield", "rear window"]);
+
 /** "What's on it now is a 225/50R17", "it takes a 220/55R390": the vehicle wears it, so all its wheels do. */
 const wornByVehicle = /\b(?:on (?:it|her|him) now is|(?:it|she|he) (?:takes|wears|rides on|sits on|rolls on))(?: an?)?$/;
+
+/** "The rear tires … the code is …": the pair was named, and no single one since. */
+const pairInHand =
+  /\b(?:front|rear|back) (?:tires|wheels|pair)\b(?!.*\b(?:this|that) (?:one|tire|front|rear|side)\b)(?!.*\b(?:front|rear|back) (?:one|tire)\b)(?!.*\b(?:inner|outer|inside|outside|duals?|dual's)\b)/;
 
 /** "Five millimetres on the front and six on the back": a figure for each axle, wherever the camera stands; "on this front" is one tire's. */
 function toldOfBothEnds(tokens: readonly Token[], { number, sentence }: PlaceOfClaim): boolean {
@@ -206,9 +233,13 @@ const frontInHand = /\b(?:this is|here's|that's|at|to|under) (?:the |your |our )
 function namesSide(wider: string, later: string): boolean {
   return (
     /\b(?:front|rear|back) (?:tire|wheel|one) on this side\b/.test(`${wider} ${later}`) ||
+    sidewallRead.test(wider) ||
     [wider, later].some((text) => [...sidePhrases, ...handPhrases].some(({ words }) => words.test(text)))
   );
 }
+
+/** One tire's own sidewall, read off: "front tire, I'll read you the side of it". */
+const sidewallRead = /\b(?:read|reading) (?:you )?(?:it )?(?:off )?(?:the |what's on the )?(?:side ?wall|side)\b/;
 
 function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVehicle | null): SideOfVehicle | null {
   const around = `${wider} ${later}`;
@@ -219,10 +250,14 @@ function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVeh
   if (hand) return sideOfHand(hand, claim.wheel);
   if (camera && otherSide.test(around)) return camera === "driver" ? "passenger" : "driver";
   if (camera && hereSide.test(around)) return camera;
+  if (!camera && claim.sideLast && everyCorner.has(claim.component) && thisSideOfEnd.test(around)) return claim.sideLast;
   if (camera && panelsBySide.has(claim.component) && end !== "both" && !middleParts.has(claim.part ?? claim.mention?.part ?? ""))
     return camera;
   return sideOfPosition(claim.carried);
 }
+
+/** "The rear tire this side", "this side's front wheel". */
+const thisSideOfEnd = /\b(?:(?:front|rear|back) (?:tire|tyre|wheel|one) (?:on )?this side|this side's (?:front|rear|back))\b/;
 
 /** The side the camera looks at, where it stands beside the vehicle. */
 function cameraSide(zone: ZoneName): SideOfVehicle | null {

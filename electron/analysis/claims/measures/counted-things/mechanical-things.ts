@@ -91,6 +91,17 @@ export const mechanicalThings = [
     example: { heard: "with the seven pin plug", value: 7 },
   },
   {
+    say: ["pin"],
+    component: "electrical",
+    part: "charging plug pin",
+    // The thick lead of a type 2 socket has seven (IEC 62196-2); a house's plug has two or three and names the lead.
+    least: 5,
+    most: 9,
+    unless: /\b(?:trailer|tow|towing|hitch|caravan|receiver|granny|mains)\b/,
+    zones: ["cargo", "front", "rear", "driver-side", "passenger-side", "opening", "closing"],
+    example: { heard: "one charging lead in it, the thick one, which is the seven pin, the untethered one", value: 7, zone: "cargo" },
+  },
+  {
     say: ["battery", "batteries"],
     component: "electrical",
     part: "battery",
@@ -121,6 +132,8 @@ export const mechanicalThings = [
     part: "solar panel",
     most: 8,
     zones: ["roof"],
+    unless: /\bt[ -]?tops?\b|\btarga|\blift(?:s|ed)? (?:out|off)|\bglass\b|\bvinyl\b|\bpaint|\bskin\b|\bdoor\b/,
+    overLexicon: true,
     example: { heard: "two solar panels up here", value: 2, zone: "roof" },
   },
   {

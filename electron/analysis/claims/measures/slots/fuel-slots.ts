@@ -130,6 +130,25 @@ export const fuelSlots = [
     example: { heard: "the def tank's five gallons", value: 5 },
   },
   {
+    name: "fuel that is in the tank",
+    component: "fuel-tank",
+    part: "fuel",
+    attribute: "size",
+    unit: "gal",
+    need: { kinds: ["integer", "measure"], units: [null, "gal", "L"], min: 2, max: 60 },
+    cues: [
+      {
+        before: /\b(?:empty|full|half|quarter|fuel|gas|diesel|tank)\b[^#]{0,50}\b(?:got|put|has|have)(?: about| maybe| like)?$/,
+        after: /^(?:gallons? |liters? )?in (?:it|her|there|the tank)\b/,
+        about: ["fuel-tank", "dash/gauge"],
+        unless: /\bdollars|\bbucks|\bquarts?\b|\boil\b/,
+        score: 1.3,
+      },
+    ],
+    circumstance: "fuel in it now",
+    example: { heard: "the tank gauge was saying half when it's got eight in it", value: 8, zone: "cabin" },
+  },
+  {
     name: "fuel tank size, unit left out",
     component: "fuel-tank",
     part: null,

@@ -124,6 +124,13 @@ export const papersCountSlots = [
     cues: [
       { said: /months?$/, before: /\b(?:warranty|guarantee|cover)\b.{0,50}\b(?:for|is|of|with)$/, score: 1.1 },
       { said: /months?$/, after: /^(?:warranty|guarantee|cover|parts and labou?r)\b/, score: 1.2 },
+      {
+        said: /months?$/,
+        before:
+          /\b(?:rest of it|everything else|all the rest|rest of the (?:car|van|truck))\b[^#]{0,24}\b(?:me|us|we|i cover it|we cover it) for$/,
+        zones: ["documents", "closing"],
+        score: 1.2,
+      },
     ],
     circumstance: "warranty",
     example: { heard: "on the rest of the warranty it's me, for six months", value: 6 },

@@ -54,6 +54,12 @@ export const passingSlots = [
         after: /^(?:frame|rails|chassis|dash|dashboard|grille|cab|fenders|bumpers?|hood|bonnet|bed)\b(?! (?:swap|off restoration))/,
         score: 1.5,
       },
+      {
+        before:
+          /\b(?:frame|rails|chassis|dash|dashboard|grille|cab|fenders|bumpers?|hood|bonnet|bed)(?:'s| is| are) (?:the |an? |all )?(?:original|stock|genuine|real)$/,
+        after: /^(?:(?:one|unit|part|piece|steel)\b|with\b|and\b|$|\.)/,
+        score: 1.5,
+      },
       { after: /^(?:mark|etching|logo|bug|stamp) (?:on|in|all)\b/, about: ["glass"], score: 1.4 },
     ],
     circumstance: "year of the part",

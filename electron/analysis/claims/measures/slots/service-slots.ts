@@ -72,6 +72,23 @@ export const serviceSlots = [
     example: { heard: "on the battery it's eight years or a hundred thousand miles", value: 100000 },
   },
   {
+    name: "displacement in litres, as papers put it",
+    component: "engine",
+    part: null,
+    attribute: "displacement",
+    unit: "L",
+    need: { kinds: ["decimal", "measure"], units: [null, "L"], min: 0.6, max: 9.9 },
+    cues: [
+      {
+        before:
+          /\b(?:engine|motor)\b[^.#]{0,44}\b(?:says|reads|shows|is listed as|is down as|down as|listed at|listed as)(?: an?| the| it's an?)?$/,
+        unless: /\baxle\b|\bratio\b|\bgears?\b|\bquarts?\b|\bpsi\b|\bvolts?\b/,
+        score: 1.2,
+      },
+    ],
+    example: { heard: "and the engine on the fleet spec sheet says six point four", value: 6.4, zone: "documents" },
+  },
+  {
     name: "displacement as papers put it",
     component: "engine",
     part: null,

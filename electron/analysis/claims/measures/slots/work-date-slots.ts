@@ -41,6 +41,20 @@ export const workDateSlots = [
         unless: /\bdollars|\bbucks|\bmiles?\b$|\bout of a\b|\boff of? an?\b/,
         score: 1.05,
       },
+      {
+        // "It's a stainless one, 2011 if I remember the invoice."
+        after:
+          /^(?:if i (?:remember|recall|read)|according to|by|off|going by|it says on|on)\b[^.#]{0,20}\b(?:invoice|receipt|bill|paperwork|ticket)\b/,
+        before: /\S$/,
+        unless: notYear,
+        score: 1.0,
+      },
+      {
+        // "… was done in black leather with white piping by a lady in the next town in 2016": who did it, and where, come between.
+        before: new RegExp(`\\b(?:${work})\\b[^.#]{0,70}\\b(?:by|at) (?:an?|the|some|his|her|my|our)\\b[^.#]{0,40}\\bin$`),
+        unless: /\bdollars|\bbucks|\bmiles?\b$/,
+        score: 1.05,
+      },
       { after: new RegExp(`^[^.]{0,24}\\b(?:${work})\\b`), unless: /\bdollars|\bbucks|\bout of a\b|\boff of? an?\b/, score: 0.95 },
       {
         before: /\b(?:new in|from|that was|that was in|dated|receipt from|stainless from here back|invoice|since)(?: about| around)?$/,
