@@ -12,6 +12,7 @@ import {
 } from "../../shared-types/index.ts";
 import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { sampleVehicle } from "../support/builders/sample-application.ts";
+import { lotCases } from "./lot-cases.ts";
 
 /** One way into the application, seen from the page's end. */
 export interface ContractHost {
@@ -25,13 +26,13 @@ const initials = "AB";
 const unknownId = "00000000-0000-4000-8000-000000000000";
 
 /** What a case may use: a recording that is in the library, and the page's way in. */
-interface Ground {
+export interface Ground {
   readonly host: ContractHost;
   readonly id: string;
   readonly detail: RecordingDetail;
 }
 
-interface MethodCase {
+export interface MethodCase {
   /** Builds a good input; may take steps first. */
   readonly good: (ground: Ground) => unknown | Promise<unknown>;
   readonly expectation: (value: never, ground: Ground) => void;
@@ -340,6 +341,7 @@ const cases = {
     expectation: () => {},
     refused: [({ id }) => ({ recordingId: id }), "reveal-impossible"],
   },
+  ...lotCases,
 } satisfies Record<MethodName, MethodCase>;
 
 /** What an MP4 file begins with: a box of type "ftyp" (ISO/IEC 14496-12). */

@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
-import { mkdir, rename, rm, writeFile } from "node:fs/promises";
+import { mkdir, rename, rm, rmdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Input, Output } from "../../../shared-types/index.ts";
 import { fileStem } from "../../exports/build-export.ts";
@@ -93,6 +93,7 @@ async function indexOne(
     );
   }
   const stage = path && `${path}.${randomUUID()}.part`;
+  const isNew = !existsSync(folder);
   try {
     if (stage && text) {
       await mkdir(folder, { recursive: true });
@@ -117,6 +118,8 @@ async function indexOne(
   } finally {
     // Where the folder could not be made there is nothing to remove; the failure that is told is the first one.
     if (stage) await rm(stage, { force: true }).catch(() => undefined);
+    // A folder that was made for nothing; one with files in it stays.
+    if (isNew) await rmdir(folder).catch(() => undefined);
   }
 }
 
