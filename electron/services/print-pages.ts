@@ -32,7 +32,7 @@ export async function printPage(
     );
   }
   if (signal.aborted) throw cancelled();
-  return withDates(printed, writtenAt);
+  return withoutChance(printed, writtenAt);
 }
 
 export function cancelled(): Refusal {
@@ -40,15 +40,19 @@ export function cancelled(): Refusal {
 }
 
 /**
- * The engine writes its clock into the document information (ISO 32000-1, 14.3.3 and 7.9.4: `D:YYYYMMDDHHmmSS+00'00'`). A date of the
- * same length in its place moves nothing in the file.
+ * The engine writes its clock into the document information (ISO 32000-1, 14.3.3 and 7.9.4: `D:YYYYMMDDHHmmSS+00'00'`) and numbers the
+ * elements of the structure tree by a counter that other work moves on (14.7.2, `ID`). A date and numbers of the same length in their
+ * place move nothing in the file; numbers by rank keep the order that the tree of ids is sorted by.
  */
-export function withDates(pdf: Uint8Array, writtenAt: string): Uint8Array {
+export function withoutChance(pdf: Uint8Array, writtenAt: string): Uint8Array {
   const date = `D:${writtenAt.replaceAll(/\D/g, "").slice(0, 14)}+00'00'`;
   const text = Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength).toString("latin1");
-  const dated = text.replaceAll(
-    /(\/(?:CreationDate|ModDate) \()(D:\d{14}[+-]\d{2}'\d{2}')(\))/g,
-    (_all, before, _old, after) => before + date + after,
-  );
-  return Buffer.from(dated, "latin1");
+  const ids = [...new Set(text.match(elementId))].toSorted();
+  const rank = new Map(ids.map((id, position) => [id, `(node${String(position + 1).padStart(8, "0")})`]));
+  const settled = text
+    .replaceAll(/(?<=\/(?:CreationDate|ModDate) \()D:\d{14}[+-]\d{2}'\d{2}'(?=\))/g, date)
+    .replaceAll(elementId, (id) => rank.get(id) ?? id);
+  return Buffer.from(settled, "latin1");
 }
+
+const elementId = /\(node\d{8}\)/g;

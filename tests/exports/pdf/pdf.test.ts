@@ -6,7 +6,7 @@ import { describe, expect, onTestFinished, test } from "vitest";
 import { buildExport } from "../../../electron/exports/build-export.ts";
 import { createBrowserPrinter, onPaper } from "../../../electron/launch/print-pdf.ts";
 import { openApplication } from "../../../electron/services/open-application.ts";
-import { noPdfPrinter, printPage, withDates } from "../../../electron/services/print-pages.ts";
+import { noPdfPrinter, printPage, withoutChance } from "../../../electron/services/print-pages.ts";
 import { cautions, type Paper, type RecordingDetail } from "../../../shared-types/index.ts";
 import { sampleAnalysis, sampleAnalysisRunner } from "../../support/builders/sample-analysis.ts";
 import { importSample, sampleApplication } from "../../support/builders/sample-application.ts";
@@ -187,11 +187,16 @@ describe("where no PDF can be made", () => {
   });
 });
 
-test("the date in a PDF takes the given one's place without moving a byte", () => {
-  const pdf = Buffer.from("/CreationDate (D:20261126022350+00'00')\n/ModDate (D:20261126022350-05'00')>>", "latin1");
-  const dated = Buffer.from(withDates(pdf, writtenAt)).toString("latin1");
-  expect(dated).toBe("/CreationDate (D:20260107120000+00'00')\n/ModDate (D:20260107120000+00'00')>>");
-  expect(dated).toHaveLength(pdf.length);
+test("what the engine's clock and counter wrote gives way without moving a byte", () => {
+  const pdf = (date: string, first: number) =>
+    Buffer.from(
+      `/CreationDate (D:20261126022350${date})\n/ID (node${String(first).padStart(8, "0")})/ID (node${String(first + 7).padStart(8, "0")}) (node12)>>`,
+      "latin1",
+    );
+  const settled = Buffer.from(withoutChance(pdf("+00'00'", 252), writtenAt)).toString("latin1");
+  expect(settled).toBe("/CreationDate (D:20260107120000+00'00')\n/ID (node00000001)/ID (node00000002) (node12)>>");
+  expect(settled).toHaveLength(pdf("+00'00'", 252).length);
+  expect(Buffer.from(withoutChance(pdf("-05'00'", 998), writtenAt)).toString("latin1")).toBe(settled);
 });
 
 test("the paper's style is let in by its hash, and by nothing wider", () => {
