@@ -50,6 +50,7 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
     edit,
     clock,
     keeper,
+    pane,
     onNewFinding: () => openFinding("new"),
     onNextProposal: () => {
       const proposals = detail.findingProposals.toSorted((a, b) => a.start - b.start);
@@ -101,7 +102,7 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
               Zones <Waiting count={waiting} /> <TabKey>3</TabKey>
             </Tabs.Tab>
           </Tabs.List>
-          <Tabs.Panel value="captions" className="pane">
+          <Tabs.Panel value="captions" className="pane" tabIndex={-1}>
             <CaptionsPane
               detail={detail}
               clock={clock}
@@ -112,7 +113,7 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
               onWords={setSearched}
             />
           </Tabs.Panel>
-          <Tabs.Panel value="findings" className="pane">
+          <Tabs.Panel value="findings" className="pane" tabIndex={-1}>
             <FindingsPane
               detail={detail}
               clock={clock}
@@ -126,7 +127,7 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
               onFocusRow={setFindingRow}
             />
           </Tabs.Panel>
-          <Tabs.Panel value="zones" className="pane">
+          <Tabs.Panel value="zones" className="pane" tabIndex={-1}>
             <SpansPane detail={detail} clock={clock} desk={desk} keeper={keeper} />
           </Tabs.Panel>
         </Tabs.Root>

@@ -25,6 +25,7 @@ export type MarkAction =
   | "next-proposal"
   | "accept"
   | "accept-stretch"
+  | "accept-all"
   | "split"
   | "join"
   | "retitle"
@@ -91,7 +92,12 @@ export const markShortcuts = [
     name: "Zone spans",
     shortcuts: [
       { action: "accept", key: "A", words: "accept this proposed span" },
-      { action: "accept-stretch", key: "Shift+A", words: "accept what is proposed in the marked stretch" },
+      {
+        action: "accept-stretch",
+        key: "Shift+A",
+        words: "accept what is proposed in the marked stretch: zones, or findings while their list is shown",
+      },
+      { action: "accept-all", key: "Shift+Y", words: "accept all that is proposed, likewise" },
       { action: "split", key: "S", words: "split at the playhead" },
       { action: "join", key: "Shift+S", words: "join at the nearest border" },
       { action: "retitle", key: "T", words: "retitle this span" },

@@ -26,6 +26,8 @@ export interface MarkActionsInput {
   readonly edit: Edit;
   readonly clock: Clock;
   readonly keeper: MarkKeeper;
+  /** The list that is shown: what a stretch or all of it is accepted from. */
+  readonly pane: Pane;
   readonly onNewFinding: () => void;
   readonly onNextProposal: () => void;
   readonly onPane: (pane: Pane) => void;
@@ -37,11 +39,19 @@ export interface MarkActionsInput {
 export type Pane = "captions" | "findings" | "zones";
 export type CaptionsAsk = "correct" | "original" | "search" | "hit-after" | "hit-before";
 
+/** Keys of the proposed findings that begin in a stretch. */
+export function proposalsIn(
+  proposals: RecordingDetail["findingProposals"],
+  stretch: { readonly start: number; readonly end: number },
+): string[] {
+  return proposals.filter(({ start }) => start >= stretch.start && start < stretch.end).map(({ key }) => key);
+}
+
 /** One key press of louder or quieter. */
 const volumeStep = 0.1;
 
 /** Everything the Mark desk can do, by name; keys, buttons and lists all come through here. */
-export function useMarkActions({ detail, edit, clock, keeper, onNewFinding, onNextProposal, onPane, onCaptions }: MarkActionsInput) {
+export function useMarkActions({ detail, edit, clock, keeper, pane, onNewFinding, onNextProposal, onPane, onCaptions }: MarkActionsInput) {
   const [dialog, setDialog] = useState<MarkDialog | null>(null);
   const now = () => clock.read().time;
   const here = () => spanAt(detail.lap, now());
@@ -116,7 +126,14 @@ export function useMarkActions({ detail, edit, clock, keeper, onNewFinding, onNe
       if (span && span.zoneSpanId === null) void acceptZones(span.start, span.end);
     },
     "accept-stretch": () => {
-      if (keeper.stretch) void acceptZones(keeper.stretch.start, keeper.stretch.end);
+      const { stretch } = keeper;
+      if (!stretch) return;
+      if (pane === "findings") void acceptFindings(proposalsIn(detail.findingProposals, stretch));
+      else void acceptZones(stretch.start, stretch.end);
+    },
+    "accept-all": () => {
+      if (pane === "findings") void acceptFindings(detail.findingProposals.map(({ key }) => key));
+      else if (detail.lap.some((span) => span.zoneSpanId === null)) void acceptZones(0, detail.lap.at(-1)?.end ?? 0);
     },
     split: () => void edit("zone.split", { at: now() }, `Split at ${timeLabel(now())}`),
     join: () => join(nearestBorder(detail.lap, now())),

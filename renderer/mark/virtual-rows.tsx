@@ -10,6 +10,8 @@ export interface VirtualRowsProps<Row> {
   readonly estimate: number;
   /** Stands above the rows and scrolls with them. */
   readonly head: ReactNode;
+  /** Place of the row that is in view when the list is opened. */
+  readonly startAt: number;
   /** Key of the row whose first control with `data-first` gets the keyboard; the list itself gets it where there is no such row. */
   readonly focusRow: string | null;
   readonly onFocused: () => void;
@@ -18,7 +20,7 @@ export interface VirtualRowsProps<Row> {
 
 /** A list of which only the rows in view are on the page; the row that has the keyboard stays there wherever the list is scrolled. */
 export function VirtualRows<Row>(props: VirtualRowsProps<Row>) {
-  const { label, className, rows, rowKey, estimate, head, focusRow, onFocused, children } = props;
+  const { label, className, rows, rowKey, estimate, head, startAt, focusRow, onFocused, children } = props;
   const scroller = useRef<HTMLElement>(null);
   const headElement = useRef<HTMLDivElement>(null);
   const [margin, setMargin] = useState(0);
@@ -46,6 +48,11 @@ export function VirtualRows<Row>(props: VirtualRowsProps<Row>) {
     watcher.observe(measured);
     return () => watcher.disconnect();
   }, []);
+
+  const [opened] = useState(startAt);
+  useEffect(() => {
+    if (opened > 0) list.scrollToIndex(opened, { align: "center" });
+  }, [list, opened]);
 
   useEffect(() => {
     if (focusRow === null) return;

@@ -6,19 +6,11 @@ import { film, giveInitials, openDemo } from "./support/steps.ts";
 const focused = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const { activeElement } = document;
-    return activeElement?.getAttribute("aria-label") ?? activeElement?.textContent ?? "";
+    return activeElement?.getAttribute("aria-label") ?? (activeElement?.tagName === "BUTTON" ? (activeElement.textContent ?? "") : "");
   });
 const press = async (page: Page, ...keys: string[]): Promise<void> => {
   for (const key of keys) await page.keyboard.press(key);
 };
-/** Tabs on until what has the keyboard is named so. */
-async function tabTo(page: Page, name: RegExp, most = 40): Promise<void> {
-  for (let step = 0; step < most; step++) {
-    if (name.test(await focused(page))) return;
-    await page.keyboard.press("Tab");
-  }
-  throw new Error(`Tab did not reach ${name} in ${most} steps; it is at “${await focused(page)}”.`);
-}
 const time = async (page: Page): Promise<number> => (await film(page)).time;
 const onDisk = (page: Page, words: string | RegExp) => expect(page.getByRole("status").filter({ hasText: words })).toBeAttached();
 
@@ -29,6 +21,8 @@ test("the whole Mark job on the demo without the mouse", async ({ desk: page }) 
   await expect.poll(async () => (await film(page)).width).toBeGreaterThan(0);
   await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
   const captions = page.getByRole("region", { name: "Captions" });
+  /** Where the finding was made, seconds. */
+  let foundAt = 0;
 
   await test.step("the shuttle, frames, rates and volume", async () => {
     await press(page, "l");
@@ -128,8 +122,7 @@ test("the whole Mark job on the demo without the mouse", async ({ desk: page }) 
     await page.evaluate(() => (document.activeElement as HTMLElement).blur());
     await press(page, "ArrowDown", "i", "ArrowDown", "ArrowDown", "o", "Shift+A");
     await onDisk(page, /2 zone spans accepted|Zone span accepted/);
-    await tabTo(page, /^Accept all proposed zones/, 60);
-    await press(page, "Enter");
+    await press(page, "Shift+Y");
     await expect(zones.getByText("proposed")).toHaveCount(0);
     await press(page, "x");
   });
@@ -149,18 +142,19 @@ test("the whole Mark job on the demo without the mouse", async ({ desk: page }) 
     await press(page, "i");
     for (let step = 0; step < 20; step++) await press(page, "Shift+ArrowRight");
     await press(page, "o");
-    await tabTo(page, /^Accept marked \([1-9]/, 60);
-    await press(page, "Enter");
-    await onDisk(page, /findings? accepted/);
+    const marked = page.getByRole("button", { name: /^Accept marked/ });
+    await expect(marked).toHaveText(/\([1-9]/);
+    await press(page, "Shift+A");
+    await expect(marked).toHaveText(/\(0\)/);
     await press(page, "x");
     await page.evaluate(() => (document.activeElement as HTMLElement).blur());
-    await tabTo(page, /^Accept all proposed/, 60);
-    await press(page, "Enter");
-    await expect(page.getByRole("button", { name: /Accept all proposed \(0\)/ })).toBeVisible();
+    await press(page, "Shift+Y");
+    await expect(page.getByRole("button", { name: /^Accept all \(0\)/ })).toBeVisible();
   });
 
   await test.step("a finding with its part found by typing, a grade and a still", async () => {
     await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+    foundAt = await time(page);
     await press(page, "f");
     await expect(page.getByRole("textbox", { name: "What is seen" })).toBeFocused();
     await page.keyboard.type("stone chips along the edge");
@@ -173,9 +167,9 @@ test("the whole Mark job on the demo without the mouse", async ({ desk: page }) 
     await expect(page.getByRole("combobox", { name: "Position" })).toHaveText(/rear/);
     await press(page, "Alt+s");
     await expect(page.getByRole("img", { name: /^The video at / })).toBeVisible({ timeout: 30_000 });
-    await tabTo(page, /^$/, 3);
-    await page.getByRole("radio", { name: "Worn" }).focus();
-    await press(page, "Space", "Enter");
+    await press(page, "Tab", "Tab", "Tab", "Space", "ArrowRight", "ArrowRight");
+    await expect(page.getByRole("radio", { name: "Worn" })).toBeChecked();
+    await press(page, "Enter");
     const row = page.getByRole("list", { name: "Findings" }).getByRole("listitem").filter({ hasText: "stone chips" });
     await expect(row).toContainText(/trunk lid \(body\), worn/);
     await expect(row.getByRole("button", { name: /^Show the still/ }).locator("img")).toBeVisible();
@@ -194,6 +188,8 @@ test("the whole Mark job on the demo without the mouse", async ({ desk: page }) 
     await press(page, "Control+Shift+z");
     await expect(row).toHaveCount(1);
     await page.reload();
+    await expect(captions).toBeVisible();
+    for (let seconds = 0; seconds < foundAt - 2; seconds += 5) await press(page, "Shift+ArrowRight");
     await press(page, "2");
     await expect(row.getByRole("button", { name: /^Show the still/ }).locator("img")).toBeVisible();
   });

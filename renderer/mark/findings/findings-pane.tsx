@@ -6,7 +6,7 @@ import { Button } from "../../shared/button.tsx";
 import { Modal } from "../../shared/dialog.tsx";
 import { tenthsLabel } from "../../shared/time.ts";
 import { spanAt } from "../lap.ts";
-import type { MarkActions } from "../use-mark-actions.ts";
+import { type MarkActions, proposalsIn } from "../use-mark-actions.ts";
 import type { MarkKeeper } from "../use-marks.ts";
 import { VirtualRows } from "../virtual-rows.tsx";
 import { draftOfFinding, type FindingDraft, findingOfDraft, newFindingDraft } from "./finding-draft.ts";
@@ -45,11 +45,9 @@ export function FindingsPane(props: FindingsPaneProps) {
     ...detail.findings.map((finding) => ({ kind: "finding" as const, at: finding.start, finding })),
     ...detail.findingProposals.map((proposal) => ({ kind: "proposal" as const, at: proposal.start, proposal })),
   ].sort((a, b) => a.at - b.at);
-  const keys = detail.findingProposals.map((proposal) => proposal.key);
+  const proposed = detail.findingProposals.length;
   const { stretch, marks } = keeper;
-  const keysMarked = stretch
-    ? detail.findingProposals.filter(({ start }) => start >= stretch.start && start < stretch.end).map(({ key }) => key)
-    : [];
+  const marked = stretch ? proposalsIn(detail.findingProposals, stretch).length : 0;
   const edited = detail.findings.find((finding) => finding.id === editing);
   const recordingId = detail.summary.id;
   const { duration } = detail.summary;
@@ -105,6 +103,8 @@ export function FindingsPane(props: FindingsPaneProps) {
         rows={rows}
         rowKey={rowKey}
         estimate={58}
+        // A form stands above the rows, and is what the pane was opened for.
+        startAt={editing === null ? rows.findLastIndex(({ at }) => at <= clock.read().time) : 0}
         focusRow={focusRow}
         onFocused={focused}
         head={
@@ -125,11 +125,11 @@ export function FindingsPane(props: FindingsPaneProps) {
                 <Button onClick={() => onEdit("new")} shortcut="F">
                   New finding…
                 </Button>
-                <Button onClick={() => desk.acceptFindings(keys)} disabled={keys.length === 0}>
-                  Accept all proposed ({keys.length})
+                <Button onClick={desk.actions["accept-all"]} disabled={proposed === 0} shortcut="Shift+Y">
+                  Accept all ({proposed})
                 </Button>
-                <Button onClick={() => desk.acceptFindings(keysMarked)} disabled={keysMarked.length === 0}>
-                  Accept marked ({keysMarked.length})
+                <Button onClick={desk.actions["accept-stretch"]} disabled={marked === 0} shortcut="Shift+A">
+                  Accept marked ({marked})
                 </Button>
               </div>
             )}

@@ -28,7 +28,6 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
   const [focusRow, setFocusRow] = useState<string | null>(null);
   const focused = useCallback(() => setFocusRow(null), []);
   const waiting = lap.filter((span) => span.zoneSpanId === null).length;
-  const last = lap.at(-1);
   /** The accepted row's button goes; the keyboard goes on to the next proposed span, so that one key accepts one after another. */
   const accept = async (span: LapSpan) => {
     const proposed = lap.filter((each) => each.zoneSpanId === null && each !== span);
@@ -42,15 +41,16 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
       rows={lap}
       rowKey={spanKey}
       estimate={48}
+      startAt={here ? lap.indexOf(here) : 0}
       focusRow={focusRow}
       onFocused={focused}
       head={
         <div className="row">
-          <Button onClick={() => (last ? void desk.acceptZones(0, last.end) : undefined)} disabled={waiting === 0}>
-            Accept all proposed zones
+          <Button onClick={desk.actions["accept-all"]} disabled={waiting === 0} shortcut="Shift+Y">
+            Accept all ({waiting})
           </Button>
           <Button onClick={desk.actions["accept-stretch"]} disabled={keeper.stretch === null} shortcut="Shift+A">
-            Accept marked stretch
+            Accept marked
           </Button>
         </div>
       }
