@@ -101,7 +101,7 @@ export const derivedUnits: readonly {
   { said: "stone", unit: "lb", factor: 14, least: 1, most: 300 },
   { said: "metric tons?|tonnes?", unit: "kg", factor: 1000, least: 0.5, most: 60 },
   { said: "tons?", unit: "lb", factor: 2000, least: 2, most: 80 },
-  { said: "watts?", unit: "kW", factor: 0.001, least: 300, most: 20000 },
+  { said: "watts?", unit: "kW", factor: 0.001, least: 5, most: 20000 },
   { said: "kilopascals?|kpa", unit: "bar", factor: 0.01, least: 20, most: 3000 },
 ];
 

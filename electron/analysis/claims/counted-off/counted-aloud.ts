@@ -9,6 +9,7 @@ const pointedAt = [
   { component: "wheel", part: "lug", as: "lug" },
   { component: "vehicle", part: "key", as: "key" },
   { component: "belts", part: null, as: "belt" },
+  { component: "electrical", part: "battery", as: "cell" },
   { component: "suspension", part: "leaf spring", as: "leaf spring" },
   { component: "suspension", part: "spring", as: "leaf spring" },
 ] as const;
@@ -23,7 +24,7 @@ const onePerCylinder = /\b(?:plugs?|coils?|leads?|injectors?)\b/;
 
 /** Words that set out to count; "and one, two, three" lifts something. */
 const setsOut =
-  /\b(?:that's|there's|count\w*|see|got|make it|makes|are|is|look|here's|we've|so|them|em|from (?:this|that|the other|the top|the bottom) ?(?:end|side)?) ?\.?$/;
+  /\b(?:that's|there's|count\w*|see|got|make it|makes|are|is|look|here's|we've|so|them|em|from (?:this|that|the other|the top|the bottom) ?(?:end|side)?|count (?:the|them|these|those)(?: \w+)?) ?\.?$/;
 
 /** Runs "one two three …" without another word between. */
 function runsOf({ speech }: CountedSpeech): { first: number; end: number; value: number }[] {
@@ -71,6 +72,11 @@ export const countedAloud: CountingRule = {
       says: "Springs again, come over here and hold the light. You can count em from this end, one, two, three, four, five.",
       zone: "underside",
       gives: { component: "suspension", part: "leaf spring", value: 5, circumstance: null },
+    },
+    {
+      says: "And the battery's down there under the cover. Count the caps. One, two, three, four, five, six.",
+      zone: "engine-bay",
+      gives: { component: "electrical", part: "cell", value: 6, circumstance: null },
     },
     {
       says: "The belts, let me see, one two three four five.",

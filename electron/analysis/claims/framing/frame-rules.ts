@@ -90,6 +90,7 @@ export const plainReturns: readonly string[] = [
   "the _ in here",
   "the _ on this/here",
   "you 've got",
+  "i run/keep/carry # pounds/psi/in",
 ];
 
 /** Words that close an aside about another vehicle: what follows them is this one again. */
@@ -106,6 +107,7 @@ export const asideEnds: readonly string[] = [
   "not this !one/car/truck/van/is/time/year/week/that/it",
   "is n't mine",
   "and it 's sold",
+  "you 'd/would hate/loathe/regret it",
   "that 's/is a different car/truck/van/one",
   "that one 's/is quite? different",
 ];

@@ -19,6 +19,7 @@ export const cabinAndPaperWords = [
   },
   { component: "dash", part: null, say: ["dash", "dashboard", "dash pad", "dash top", "fascia", "instrument panel", "cluster"] },
   { component: "dash", part: "gauge", say: ["gauge", "dial", "clocks", "tach", "tachometer", "rev counter", "speedo", "speedometer"] },
+  { component: "dash", part: "ash tray", say: ["ash tray", "ashtray"] },
   { component: "carpet", part: null, say: ["carpet", "floor covering"] },
   { component: "carpet", part: "mats", say: ["floor mat", "mat", "mats", "over mat"] },
   { component: "headliner", part: null, say: ["headliner", "headlining", "head lining", "roof lining", "headcloth"] },

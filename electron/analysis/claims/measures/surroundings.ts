@@ -159,6 +159,21 @@ function hangsTogether(tokens: readonly Token[], first: number, end: number): bo
   return true;
 }
 
+const copula = /^(?:is|are|was|were|'s|reads|says|shows|at)$/;
+
+/**
+ * "The fender is 108 the door is 112": a part with a verb or a number of its own after it belongs to that one, where the number before
+ * already had its part.
+ */
+function opensNext(map: SpeechMap, number: Range, mention: PartMention, between: string): boolean {
+  const { tokens } = map.speech;
+  if (!/^(?:and )?(?:the |this |that |a |an )?$/.test(between.trimStart())) return false;
+  const next = tokens[mention.end];
+  if (!next || !(copula.test(next.word) || map.numberAt[mention.end])) return false;
+  const verb = copula.test(tokens[number.first - 1]?.word ?? "") ? 1 : 0;
+  return map.mentions.some((earlier) => earlier.end === number.first - verb);
+}
+
 function topicsAround(map: SpeechMap, number: Range, clause: Range, sentence: Range): Topic[] {
   const { mentions, speech, sentenceOf } = map;
   const topics: Topic[] = [];
@@ -171,6 +186,10 @@ function topicsAround(map: SpeechMap, number: Range, clause: Range, sentence: Ra
     if (gap < 0) topics.push({ mention, cost: 0, reach: "clause" });
     else if (mention.first < clause.end) {
       const between = `${phraseOf(speech.tokens, number.end, mention.first)} `;
+      if (opensNext(map, number, mention, between)) {
+        topics.push({ mention, cost: 0.5 + 0.02 * gap, reach: "sentence" });
+        continue;
+      }
       topics.push({ mention, cost: gap === 0 || linkWords.test(between) ? 0.02 * gap : 0.15 + 0.04 * gap, reach: "clause" });
     } else if (gap <= 4 && hangsTogether(speech.tokens, number.end, mention.first))
       topics.push({ mention, cost: 0.02 * gap, reach: "clause" });

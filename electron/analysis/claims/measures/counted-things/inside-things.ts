@@ -3,6 +3,14 @@ import { type CountedThing, inside } from "./counted-thing.ts";
 /** Counted in the cabin, on paper, and of the vehicle as a whole. */
 export const insideThings = [
   {
+    say: ["shoulder belt", "shoulder strap", "shoulder one", "shoulder harness"],
+    component: "belts",
+    part: "shoulder belt",
+    most: 4,
+    zones: inside,
+    example: { heard: "seat belts they's four lap and the two shoulder ones up here", value: 2, zone: "cabin" },
+  },
+  {
     say: ["crack"],
     component: "dash",
     part: "crack",

@@ -2,7 +2,7 @@ import type { Slot } from "../slot.ts";
 
 /** What may follow "all four" where it names the whole set and no other noun. */
 const wholeSet =
-  /^(?:#|\.|$|(?:of (?:them|these|those|'em|it)(?:'s)?|corners|all|match|matching|the same|same|are|is|look|have|got|they|they're|and|with|on|in|at|to|new|good|nice|done|white ?walls?|straight|true|tread|date|dated|inside|outside|round|a?round|i|you|but|so|which|that|from|by|no|it's|hold)\b)/;
+  /^(?:#|\.|$|(?:of (?:them|these|those|'em|em|it)(?:'s)?|corners|all|match|matching|the same|same|are|is|look|have|got|they|they're|and|with|on|in|at|to|new|good|nice|done|white ?walls?|straight|true|tread|date|dated|inside|outside|round|a?round|i|you|but|so|which|that|from|by|no|it's|hold)\b)/;
 
 const setOf = (component: "tire" | "wheel" | "suspension", heard: string): Slot => ({
   name: `whole set of ${component}`,

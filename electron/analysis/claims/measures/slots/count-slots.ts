@@ -83,6 +83,9 @@ export const countSlots = [
         score: 1.2,
       },
       { before: /\bkeys\b[^.#]{0,40}\b(?:calling it|there's|got|have|are)$/, score: 1.0 },
+      // "I was going to say three, there's two."
+      { before: /\bkeys\b[^.#]{0,70}\b(?:say|said) \w+ (?:there's|it's|but there's)(?: only)?$/, score: 1.0 },
+      { before: /\bkeys?\b[^.]{0,34}\band$/, after: /^(?:for|to) the \w+/, score: 1.1 },
     ],
     example: { heard: "two keys, both of them work", value: 2 },
   },

@@ -28,7 +28,8 @@ export const electricalSlots = [
       },
       {
         about: ["electrical/battery", "electrical/alternator", "electrical/generator"],
-        unless: /\ball #|# (?:of them|injectors?|plugs?|caps?|cells?)\b|\bgroup\b|\bmiles?\b|\bmonths?\b|\byears?\b|\bdollars?\b/,
+        unless:
+          /\ball #|\bfour five #|# (?:of them|injectors?|plugs?|caps?|cells?)\b|\bgroup\b|\bmiles?\b|\bmonths?\b|\byears?\b|\bdollars?\b/,
         score: 1.0,
       },
       {

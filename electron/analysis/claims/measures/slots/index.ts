@@ -1,5 +1,6 @@
 import type { Slot } from "../slot.ts";
 import { allOfThemSlots } from "./all-of-them-slots.ts";
+import { batteryPaperSlots } from "./battery-paper-slots.ts";
 import { bodySlots } from "./body-slots.ts";
 import { brakeTalkSlots } from "./brake-talk-slots.ts";
 import { chassisSlots } from "./chassis-slots.ts";
@@ -15,7 +16,9 @@ import { engineSlots } from "./engine-slots.ts";
 import { feedCountSlots } from "./feed-count-slots.ts";
 import { fittingSlots } from "./fitting-slots.ts";
 import { fuelSlots } from "./fuel-slots.ts";
+import { furtherToldSlots } from "./further-told-slots.ts";
 import { gaugeSlots } from "./gauge-slots.ts";
+import { livingQuartersSlots } from "./living-quarters-slots.ts";
 import { mechanicalSizeSlots } from "./mechanical-size-slots.ts";
 import { mileageReadSlots } from "./mileage-read-slots.ts";
 import { odometerSlots } from "./odometer-slots.ts";
@@ -27,6 +30,8 @@ import { passingSlots } from "./passing-slots.ts";
 import { priceShorthandSlots } from "./price-shorthand-slots.ts";
 import { priceSlots } from "./price-slots.ts";
 import { serviceSlots } from "./service-slots.ts";
+import { shapedBodySlots } from "./shaped-body-slots.ts";
+import { sidewallSlots } from "./sidewall-slots.ts";
 import { tireSlots } from "./tire-slots.ts";
 import { tireTalkSlots } from "./tire-talk-slots.ts";
 import { vehicleSizeSlots } from "./vehicle-size-slots.ts";
@@ -68,4 +73,9 @@ export const slots: readonly Slot[] = [
   ...electricDriveSlots,
   ...drivelineFigureSlots,
   ...engineFigureSlots,
+  ...batteryPaperSlots,
+  ...sidewallSlots,
+  ...shapedBodySlots,
+  ...livingQuartersSlots,
+  ...furtherToldSlots,
 ];
