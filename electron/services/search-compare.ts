@@ -20,6 +20,8 @@ import { wordsOf } from "./search-words.ts";
 /** What a caller calls a property, beside its own name; "size" is said of anything that is measured across. */
 const attributeWords: Readonly<Record<string, readonly AttributeName[]>> = {
   size: ["size", "diameter", "width", "displacement"],
+  number: ["count"],
+  many: ["count"],
   colour: ["color"],
   miles: ["mileage"],
   mileage: ["mileage"],

@@ -63,7 +63,7 @@ export function spellingOf(vocabulary: readonly IndexedWord[]): Spelling {
       if (distance === 0 || (word.length <= 5 && other[0] !== word[0])) continue;
       found.push({ word: other, distance, places: count });
     }
-    if (last && found.length === 0 && word.length >= shortestBeginning) {
+    if (last && word.length >= shortestBeginning) {
       for (const length of [word.length, word.length + 1]) {
         for (const [, [whole, distance]] of beginningsOf(length).fuzzyGet(word, 1)) found.push({ ...whole, distance });
       }

@@ -1,5 +1,5 @@
 import { Combobox } from "@base-ui/react/combobox";
-import { useId } from "react";
+import { useId, useState } from "react";
 import { mostCompared, type RecordingSummary } from "../../shared-types/index.ts";
 import "./compare.css";
 
@@ -26,6 +26,7 @@ export function vehicleName({
 export function VehicleChoice({ recordings, chosen, onChosen }: VehicleChoiceProps) {
   const id = useId();
   const byId = new Map(recordings.map((recording) => [recording.id, recording]));
+  const [open, setOpen] = useState(false);
   const full = chosen.length >= mostCompared;
   return (
     <Combobox.Root
@@ -36,7 +37,13 @@ export function VehicleChoice({ recordings, chosen, onChosen }: VehicleChoicePro
         return recording ? `${vehicleName(recording)} ${recording.vehicle.name} ${recording.vehicle.year ?? ""}` : one;
       }}
       value={[...chosen]}
-      onValueChange={(next: string[]) => onChosen(next.slice(0, mostCompared))}
+      open={open}
+      onOpenChange={setOpen}
+      onValueChange={(next: string[]) => {
+        // The list would lie over the very table that it has just changed.
+        setOpen(false);
+        onChosen(next.slice(0, mostCompared));
+      }}
       autoHighlight
     >
       <div className="vehicles">

@@ -54,7 +54,7 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
   const [progress, setProgress] = useState<EventPayload<"export.progress"> | null>(null);
   const [abilities, setAbilities] = useState<Pick<Output<"host.abilities">, "revealFiles" | "whyNoPdf">>(untilAsked);
   useEffect(() => {
-    // Without an answer there is simply no button to show the folder, and no PDF is offered.
+    // Without an answer there is simply no button to show the folder.
     client.call("host.abilities", {}).then(setAbilities, () => {});
   }, [client]);
   useEffect(
@@ -166,8 +166,8 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
   );
 }
 
-/** What a host is taken to be able to do before it has said so. */
-const untilAsked = { revealFiles: false, whyNoPdf: "Asking whether this machine can make PDFs…" };
+/** What a host is taken to be able to do before it has said so; one that can make no PDF then refuses, and says why. */
+const untilAsked = { revealFiles: false, whyNoPdf: null };
 
 function writingWords(progress: EventPayload<"export.progress"> | null): string {
   return progress ? `Writing ${exportWords[progress.format].name} (${progress.done + 1} of ${progress.of})…` : "Writing…";

@@ -1,0 +1,77 @@
+import { expect, test } from "./support/host.ts";
+import { openDemo } from "./support/steps.ts";
+
+test("the reviewer's whole job on the demo, by pointer", async ({ desk: page }) => {
+  test.setTimeout(180_000);
+  await openDemo(page, "Check");
+  const nav = page.getByRole("navigation", { name: "What to check" });
+  const queue = page.getByRole("list", { name: "Conflicts by weight" }).getByRole("button");
+  const all = await queue.count();
+  const left = nav.getByRole("status");
+
+  await test.step("the queue is narrowed by its lists", async () => {
+    await page.getByRole("combobox", { name: "Kind of conflict" }).click();
+    await page.getByRole("option", { name: "Measure" }).click();
+    await expect.poll(() => queue.count()).toBeLessThan(all);
+    await expect(queue.filter({ hasText: "Rear tire size" })).toBeVisible();
+    await page.getByRole("combobox", { name: "Zone where it was said" }).click();
+    await page.getByRole("option", { name: "Underside" }).click();
+    await expect(queue).toHaveCount(1);
+    await expect(queue).toContainText("Axle ratio");
+    await page.getByRole("button", { name: "Show every one" }).click();
+    await expect(queue).toHaveCount(all);
+  });
+
+  await test.step("a conflict is heard, ruled a recogniser's error, and shown settled", async () => {
+    await queue.filter({ hasText: "Front brakes" }).click();
+    await expect(page.getByRole("heading", { name: "Front brakes" })).toBeVisible();
+    await page.getByRole("button", { name: "Hear A" }).click();
+    await expect
+      .poll(() =>
+        page
+          .locator("video")
+          .first()
+          .evaluate((film) => (film as HTMLVideoElement).paused),
+      )
+      .toBe(false);
+    await page.getByText("Recogniser's error").click();
+    await page.getByText(/^A: /).click();
+    await page.getByLabel("The right words").fill("front discs");
+    await page.getByLabel("Reason").fill("Heard again, and looked at.");
+    await page.getByRole("button", { name: "Decide", exact: true }).click();
+    await page.getByRole("textbox", { name: "Initials" }).fill("RT");
+    await page.getByRole("button", { name: "Use these initials" }).click();
+    await expect(left).toContainText(`${all - 1} left of ${all}`);
+    await page.getByRole("button", { name: "Settled", exact: true }).click();
+    await expect(queue).toHaveCount(1);
+    await page.getByRole("button", { name: "All", exact: true }).click();
+    await expect(queue).toHaveCount(all);
+  });
+
+  await test.step("promises, the stock sheet and what was never said stand under their own headings", async () => {
+    for (const name of ["Promises", "What the stock sheet says", "Questions", "Doubtful captions"])
+      await expect(nav.getByRole("region", { name })).toBeVisible();
+    await nav.getByRole("region", { name: "Promises" }).getByRole("button").first().click();
+    await expect(page.getByText("A hint for review, not legal advice.")).toBeVisible();
+  });
+
+  await test.step("what is open is a click away from the publishing place, and it is published knowing it", async () => {
+    await nav.getByRole("button", { name: /^Not ready to publish/ }).click();
+    await page.getByRole("link", { name: "Axle ratio" }).click();
+    await expect(page.getByRole("heading", { name: "Axle ratio" })).toBeVisible();
+    await nav.getByRole("button", { name: /^Not ready to publish/ }).click();
+    await page.getByRole("button", { name: /^Publish with/ }).click();
+    await page.getByRole("button", { name: "Publish all the same" }).click();
+    await expect(nav.getByRole("button", { name: /^Not ready to publish/ })).toContainText(`by RT, with ${all - 1} conflicts open`);
+  });
+
+  await test.step("the ruling stands in the index and at the Call desk at once", async () => {
+    await page.getByRole("link", { name: "Call", exact: true }).click();
+    await page.getByRole("combobox", { name: "Ask the library" }).fill("front brakes");
+    const misheard = page.getByRole("option", { name: /overruled/ });
+    await expect(misheard.first()).toBeVisible();
+    await misheard.first().click();
+    await expect(page.getByRole("region", { name: "Answer" })).toContainText("Said to be misheard: “front discs”");
+    await expect(page.getByRole("button", { name: "Copy the answer" })).toHaveCount(0);
+  });
+});
