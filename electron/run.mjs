@@ -13,6 +13,8 @@ const tasks = {
   start: [["node", "electron/start.ts"]],
   analyze: [["node", "electron/headless/analyze.ts"]],
   index: [["node", "electron/headless/index-recording.ts"]],
+  bundle: [["node", "electron/headless/bundle.ts"]],
+  "index-lot": [["node", "electron/headless/index-lot.ts"]],
   build: [["node", "electron/build.ts"]],
   score: [["node", "tests/corpus/score-cases.ts"]],
   bench: [["node", "tests/bench/bench.ts"]],

@@ -1,0 +1,123 @@
+import { existsSync, readFileSync } from "node:fs";
+import { basename, extname, resolve } from "node:path";
+import { parseArgs } from "node:util";
+import { chapterGranularities, longestTemplate, textFormats } from "../../shared-types/index.ts";
+import { defaultLibraryFile } from "../library/default-place.ts";
+import { indexTemplates } from "../services/index-templates.ts";
+import { indexLot, type LotTemplate, templateNamed } from "../services/lot/index-lot.ts";
+import { type Application, openApplication } from "../services/open-application.ts";
+import { Refusal } from "../services/refusals.ts";
+import { describeFailure, failingFile } from "./describe-failure.ts";
+import { showProgress } from "./show-progress.ts";
+
+const usage = `Usage: npm run index-lot -- --out FOLDER [options]
+  --library FILE       another library than your own
+  --all                recordings with open conflicts too, which every file then says
+  --stock TEXT         those with this stock number, ready or not; may be given more than once
+  --stock-sheet FILE   a sheet of the whole lot (CSV): each recording first gets its row, by stock number
+  --template TEXT      a text for each by this template: the name of one in the library, or a file
+  --text-only          the text alone
+  --chapters HOW       zones (the usual), findings or everything
+  --force              overwrite files that are already there`;
+
+const options = {
+  library: { type: "string" },
+  out: { type: "string" },
+  all: { type: "boolean" },
+  stock: { type: "string", multiple: true },
+  "stock-sheet": { type: "string" },
+  template: { type: "string" },
+  "text-only": { type: "boolean" },
+  chapters: { type: "string" },
+  force: { type: "boolean" },
+  help: { type: "boolean", short: "h" },
+} as const;
+
+async function main(args: string[]): Promise<number> {
+  const { values } = parseArgs({ args, options });
+  if (values.help) {
+    console.log(usage);
+    return 0;
+  }
+  const granularity = chapterGranularities.find((known) => known === (values.chapters ?? "zones"));
+  if (!values.out || !granularity || (values["text-only"] && !values.template)) {
+    const fault = !values.out
+      ? "--out FOLDER is missing."
+      : !granularity
+        ? `--chapters takes ${chapterGranularities.join(", ")}.`
+        : "--text-only needs a --template.";
+    console.error(`${fault}\n${usage}`);
+    return 2;
+  }
+  const application = openApplication({
+    host: { name: "desktop", version: "headless", reveal: null },
+    libraryFile: values.library ? resolve(values.library) : defaultLibraryFile(),
+  });
+  const progress = showProgress(process.stderr);
+  const stop = new AbortController();
+  process.once("SIGINT", () => stop.abort());
+  try {
+    const template = values.template === undefined ? null : templateOf(application, values.template);
+    if (values["stock-sheet"]) await takeSheet(application, resolve(values["stock-sheet"]));
+    const recordings = await application.handlers["recording.list"]({});
+    const asked = values.stock
+      ? recordings.filter(({ stockNumber }) => values.stock?.includes(stockNumber))
+      : values.all
+        ? recordings
+        : null;
+    const done = await indexLot(
+      application.parts,
+      {
+        recordingIds: asked?.map(({ id }) => id) ?? null,
+        formats: values["text-only"] ? [] : [...textFormats],
+        granularity,
+        folder: resolve(values.out),
+        overwrite: values.force ?? false,
+      },
+      template,
+      stop.signal,
+      (what) => (what === "" ? undefined : progress.say(what)),
+    );
+    progress.end();
+    for (const { title, folder, files } of done.written) console.log(`written  ${title}: ${files.length} files in ${folder}`);
+    for (const { title, why } of done.left) console.log(`left     ${title}: ${why}`);
+    for (const { title, why } of done.failed) console.error(`not written: ${title}: ${why.replaceAll(/\s+/g, " ")}`);
+    if (done.cancelled) console.error("Cancelled. What is listed as written is whole.");
+    return done.failed.length > 0 || done.cancelled ? 1 : 0;
+  } finally {
+    progress.end();
+    await application.close();
+  }
+}
+
+function templateOf({ parts }: Application, named: string): LotTemplate {
+  if (indexTemplates(parts).some(({ name }) => name === named) || !existsSync(named)) return templateNamed(parts, named);
+  const text = readFileSync(named, "utf8");
+  if (text.length > longestTemplate)
+    throw new Refusal("template-too-long", `${named} has ${text.length} letters; ${longestTemplate} are the most of a template.`, {
+      file: named,
+    });
+  return { name: basename(named, extname(named)), text };
+}
+
+/** Gives every recording its row, and waits until all of them are read anew. */
+async function takeSheet({ handlers, parts, analyst }: Application, path: string): Promise<void> {
+  const stockSheet = parts.files.offerPath(path).id;
+  const { matched, rowsLeft, recordingsLeft, twice, unreadable } = await handlers["lot.match"]({ stockSheet });
+  const ids = matched.filter(({ standing }) => standing !== "same").map(({ recordingId }) => recordingId);
+  if (ids.length > 0) await handlers["lot.take"]({ stockSheet, recordingIds: ids });
+  await analyst.idle();
+  console.log(
+    `Stock sheet: ${matched.length} matched (${ids.length} of them new or changed), ${rowsLeft.length} rows without a recording, ${recordingsLeft.length} recordings without a row.`,
+  );
+  for (const { stockNumber, lines } of twice)
+    console.error(`${basename(path)}: “${stockNumber}” stands in lines ${lines.join(", ")}; none of them was taken.`);
+  for (const { title, why } of unreadable) console.error(`${title}: ${why}`);
+}
+
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (failure) {
+  console.error(describeFailure(failingFile(failure) ?? "index-lot", failure));
+  process.exitCode = 1;
+}
