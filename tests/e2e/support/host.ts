@@ -16,6 +16,9 @@ export interface RunningHost {
   readonly restart: () => Promise<RunningHost>;
 }
 
+/** The host prints PDFs with the browser that the journeys run in, wherever that came from. */
+const printing = process.env.ROUNDWALK_BROWSER ? { CHROME_PATH: process.env.ROUNDWALK_BROWSER } : {};
+
 interface StartedHost {
   readonly process: ChildProcess;
   readonly address: string;
@@ -28,7 +31,7 @@ async function startHost(folder: string, args: readonly string[]): Promise<Start
     process.execPath,
     [join(root, "electron/run.mjs"), "start", "--host", "browser", "--no-open", "--library", join(folder, "library.sqlite"), ...args],
     // A group of its own: the guard starts the host as a child, and both must end with the test.
-    { stdio: ["ignore", "pipe", "pipe"], detached: true, env: { ...process.env, INIT_CWD: folder } },
+    { stdio: ["ignore", "pipe", "pipe"], detached: true, env: { ...process.env, ...printing, INIT_CWD: folder } },
   );
   let said = "";
   const address = await new Promise<string>((found, failed) => {
