@@ -149,6 +149,8 @@ function joinedTo(speech: Speech, told: Topic | undefined, topics: readonly Topi
       mention.end < told.mention.first &&
       told.mention.first - mention.end <= alongWith &&
       !isVague(mention) &&
+      // "It's got the speckle paint. And the pump for the roof …": a full stop parts two things.
+      !/[.?!]/.test(speech.tokens[mention.end - 1]!.after) &&
       /^(?:(?:supply|supplied|repair|repaired|prep|fit|weld|fill|strip|straighten|straightened|blend|rub down)? ?and|with|plus)(?: the| a| an| its| new)*$/.test(
         phraseOf(speech.tokens, mention.end, told.mention.first),
       ),

@@ -81,7 +81,7 @@ function lengthwiseAt(words: readonly string[], at: number): Lengthwise | null {
   if (word === "behind") return notBehind.test(after) ? null : "rear";
   if (
     saysAllRound(words, at) ||
-    (word === "every" && after === "corner") ||
+    (/^(?:every|each)$/.test(word) && after === "corner") ||
     (word === "four" && (after === "corners" || (after === "wheel" && /^(?:disc|discs|disk|drum|drums)$/.test(words[at + 2] ?? ""))))
   )
     return "all";

@@ -1,4 +1,5 @@
 import type { ZoneName } from "../../../../shared-types/index.ts";
+import { batteryKinds } from "./battery-kinds.ts";
 import { kindsByHandling } from "./kinds-by-handling.ts";
 import type { FixedPart, QualityRule } from "./quality-rule.ts";
 
@@ -223,7 +224,7 @@ const kindsByUse: readonly KindByUse[] = [
   },
 ];
 
-export const typeRulesByUse: readonly QualityRule[] = [...kindsByUse, ...kindsByHandling].map((row) => ({
+export const typeRulesByUse: readonly QualityRule[] = [...kindsByUse, ...kindsByHandling, ...batteryKinds].map((row) => ({
   name: `${row.about.part ?? row.about.component} shown to be ${row.value}`,
   attribute: "type",
   value: row.value,

@@ -15,6 +15,12 @@ const setOf = (component: "tire" | "wheel" | "suspension", heard: string): Slot 
   cues: [
     { before: /\b(?:all|every one of the|each of the)$/, after: wholeSet, about: [component], reach: "sentence", score: 1.0 },
     { before: /\ball of the$/, after: wholeSet, about: [component], reach: "sentence", score: 0.9 },
+    {
+      before: /\ball$/,
+      after: /^of (?:them|these|those|'em|em)(?:'s| are| is|'re)? (?:straight|true|round|balanced|match|matching|the same|new|good)\b/,
+      about: [component],
+      score: 0.9,
+    },
     // A sentence of its own: "Let me lean down. Yes. All four." Only a set on the ground is spoken of so.
     ...(component === "suspension"
       ? []

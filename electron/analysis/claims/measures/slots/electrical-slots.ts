@@ -39,7 +39,7 @@ export const electricalSlots = [
       },
       {
         before:
-          /\b(?:volt ?meter|meter|tester)(?:'s)?(?: (?:on|across) (?:it|them|the battery))?(?: and)?(?: it)?(?: says| reads| shows| showing| is)?$/,
+          /\b(?:volt ?meter|meter|tester)(?:'s)?(?: (?:on|across) (?:it|them|the battery))?(?: \.)?(?: and)?(?: it)?(?: says| reads| shows| showing| is)?$/,
         zones: ["cabin", "engine-bay", "cargo", "drive"],
         unless: /\bpaint|\bmicron|\bmils?\b|\bgauge\b|\btread|\bmiles/,
         score: 1.25,

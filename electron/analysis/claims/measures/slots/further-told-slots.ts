@@ -42,7 +42,7 @@ export const furtherToldSlots = [
       {
         before: /\b(?:made|built|molded|cooked)(?: in)?(?: the)? (?:spring|summer|fall|autumn|winter|start|middle|end|back end) of$/,
         about: ["tire", "spare"],
-        score: 1.6,
+        score: 2,
       },
     ],
     example: { heard: "the tires they was made in the fall of twenty two", value: 2022, zone: "driver-side" },
