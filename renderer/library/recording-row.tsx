@@ -37,7 +37,7 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVid
           {lengthLabel(recording.duration)}, {film}. Imported {recording.importedAt.slice(0, 10)}.
         </p>
         {lost ? (
-          <Button className="recording-lost" onClick={() => onVideo("find")} aria-label={`Find the video of ${recording.title}`}>
+          <Button className="recording-lost" onClick={() => onVideo("find")} aria-label={`Find the video… of ${recording.title}`}>
             Find the video…
           </Button>
         ) : null}

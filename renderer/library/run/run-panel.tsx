@@ -63,22 +63,22 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
           </Button>
         )}
         {state.kind === "failed" && state.problem.code === "transcript-known" ? (
-          <Button onClick={() => run.retry(ticket, true)} aria-label={`Import ${title} again`}>
+          <Button onClick={() => run.retry(ticket, true)} aria-label={`Import it again: ${title}`}>
             Import it again
           </Button>
         ) : null}
         {(state.kind === "failed" && state.problem.code !== "transcript-known") || state.kind === "cancelled" ? (
-          <Button onClick={() => run.retry(ticket)} aria-label={`Try ${title} again`}>
+          <Button onClick={() => run.retry(ticket)} aria-label={`Try again: ${title}`}>
             Try again
           </Button>
         ) : null}
         {state.kind === "failed" && typeof order.transcript.source !== "string" ? (
-          <Button onClick={onMend} aria-label={`Other files for ${title}`}>
+          <Button onClick={onMend} aria-label={`Other files… for ${title}`}>
             Other files…
           </Button>
         ) : null}
         {state.kind === "failed" || state.kind === "cancelled" ? (
-          <Button weight="quiet" onClick={() => run.clear(ticket)} aria-label={`Take ${title} off this list`}>
+          <Button weight="quiet" onClick={() => run.clear(ticket)} aria-label={`Off the list: ${title}`}>
             Off the list
           </Button>
         ) : null}
