@@ -83,8 +83,7 @@ export function countedThing(speech: Speech, around: NumberSurroundings): Candid
 /** Words between a thing named in the plural and its count: "aux switches, there's six", "dents, I count two". */
 const linkToCount = /^(?:there's|there is|there are|there's only|we've got|you've got|it's got|i count|we have|you get)$/;
 /** What follows a count said right after its thing: not the noun of another one. */
-const countDone =
-  /^(?:$|\.|from|of (?:them|those|these)|in (?:all|total|here|it)|all\b|on\b|and\b|that\b|where\b|both\b|altogether|total|here\b|up\b|down\b)/;
+const countDone = /^(?:$|\.|from|of (?:them|those|these)|in (?:all|total|here|it)|all\b|and\b|that\b|where\b|both\b|altogether|total)/;
 /** Words in a thing's name at most, for the names said before their count. */
 const longestName = 3;
 /** Words in a link at most. */

@@ -5,6 +5,10 @@ import { phraseOf } from "./surroundings.ts";
 /** Tokens after the figures of both ends within which a date still belongs to the tire in hand. */
 const inHandWithinTokens = 34;
 
+/** Words after a date that may still say whose it is ("… of 22 on the front"). */
+const placedWithinWords = 4;
+const placedAfter = /^(?:on|in|at|for) (?:the |this |that )?(?:fronts?|rears?|backs?|duals?)\b/;
+
 const namesAnother = /\b(?:fronts?|rears?|backs?|duals?|all|they|they're|these|both|other|others|ones)\b/;
 
 const endOf = (position: PositionName | null): "front" | "rear" | null =>
@@ -22,7 +26,9 @@ export function tireInHand({ map, around, earlier }: BuildContext): PositionName
   if (before?.component === "tire" && before.candidate.slot.attribute === "date" && around.number.first - before.end < 14) {
     const between = phraseOf(map.speech.tokens, before.end, around.number.first);
     // A week or a month spelled out means the code just read, of one tire or of a pair.
-    if (/^\d{4}-/.test(String(around.number.readings[0]!.value)) && !namesAnother.test(between)) return before.position;
+    const after = phraseOf(map.speech.tokens, around.number.end, around.number.end + placedWithinWords);
+    if (/^\d{4}-/.test(String(around.number.readings[0]!.value)) && !namesAnother.test(between) && !placedAfter.test(after))
+      return before.position;
     return endOf(before.position) && before.position!.startsWith(camera) && !namesAnother.test(between) ? before.position : null;
   }
   const [first, second] = earlier

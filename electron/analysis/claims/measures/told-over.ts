@@ -36,7 +36,13 @@ export function addedUp(recent: readonly EarlierMeasure[], around: NumberSurroun
   const before = counts.at(-2);
   const ofTwo = typeof before?.value === "number" && before.value + last.value === sum.value;
   const twice = last.value * 2 === sum.value;
-  const adds = sumsUp.test(around.before) && (ofTwo || twice || (altogether.test(around.after) && sum.value <= last.value * 3));
+  // "That's two windows down": the number counts what follows it.
+  if (/^(?!(?:is|was|this|has|us|plus|works|as)\b)[a-z]+s\b/.test(around.after) && !around.closed) return null;
+  const adds =
+    sumsUp.test(around.before) &&
+    (ofTwo ||
+      (twice && /\b(?:same|another|other|makes|make|making|more)\b/.test(around.before)) ||
+      (altogether.test(around.after) && sum.value <= last.value * 3));
   const more = oneMore.test(around.before) && around.number.first - last.end <= 6;
   const called =
     mightCall.test(around.before) && last.candidate.slot.component === "vehicle" && sum.value - last.value <= 2 && around.closed;
