@@ -2,7 +2,7 @@ import { z } from "zod";
 import { ClaimValue, PromiseKind, Seconds } from "./analysis.ts";
 import { ToldMoment } from "./condition-index.ts";
 import { Publication, Vehicle } from "./recording.ts";
-import { AttributeName, ConflictKind, Grade, RulingDecision, UnitName } from "./vocabulary.ts";
+import { AttributeName, ConflictKind, Grade, RulingDecision, Stance, UnitName } from "./vocabulary.ts";
 
 /** Version of the exported record's form. */
 export const reviewRecordVersion = 2;
@@ -94,6 +94,8 @@ export const ReviewRecord = z.strictObject({
       initials: z.string(),
       /** Topics of open conflicts of the claim that it was accepted from. */
       openConflicts: z.array(z.string()),
+      /** Its claim's; null for one that a person wrote. */
+      stance: Stance.nullable(),
     }),
   ),
   /** Captions held for noise, and who held one for speech after all. */

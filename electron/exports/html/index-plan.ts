@@ -114,21 +114,23 @@ function findingMarks(
   const placeOf = ({ position, zone }: IndexFinding): Place | undefined => {
     const within = inside.find((one) => one.zone === zone);
     // Inside the vehicle its own area is nearer than a corner of the body.
-    if (within) return { x: alongX((within.from + within.to) / 2), y: centreY - 26 };
+    if (within) return { x: alongX((within.from + within.to) / 2), y: centreY - 21 };
     return (position && positions[position]) ?? positions[ofZone[zone] ?? "all"];
   };
-  const taken = new Map<string, number>();
-  return findings.flatMap((finding, number) => {
+  const placed = findings.flatMap((finding, position) => {
     const place = placeOf(finding);
-    if (!place) return [];
-    const key = `${place.x} ${place.y}`;
-    const count = taken.get(key) ?? 0;
-    taken.set(key, count + 1);
-    const towardsMiddle = place.y > centreY ? -1 : 1;
-    const x = place.x + ((count % marksInRow) - 1) * apart;
-    const y = place.y + Math.floor(count / marksInRow) * 15 * towardsMiddle;
-    return html`<g class="plan-mark${finding.openConflicts.length > 0 ? " plan-mark-open" : ""}" transform="translate(${x.toFixed(1)} ${y.toFixed(1)})"><path d="${gradeShapes[finding.grade]}" transform="scale(1.65)"/><text y="3.4">${number + 1}</text></g>`;
+    return place ? [{ finding, place, number: position + 1 }] : [];
   });
+  return [...Map.groupBy(placed, ({ place }) => `${place.x} ${place.y}`).values()].flatMap((group) =>
+    group.map(({ finding, place, number }, position) => {
+      const row = Math.floor(position / marksInRow);
+      const inRow = Math.min(marksInRow, group.length - row * marksInRow);
+      const x = place.x + ((position % marksInRow) - (inRow - 1) / 2) * apart;
+      const y = place.y + row * 15 * (place.y > centreY ? -1 : 1);
+      const open = finding.openConflicts.length > 0 ? " plan-mark-open" : "";
+      return html`<g class="plan-mark${open}" transform="translate(${x.toFixed(1)} ${y.toFixed(1)})"><path d="${gradeShapes[finding.grade]}" transform="scale(1.65)"/><text y="3.4">${number}</text></g>`;
+    }),
+  );
 }
 
 /** Every zone in words: how long it is shown, what was found, what is open; and what was never shown. */

@@ -16,16 +16,18 @@ type RecordConflict = ReviewRecord["conflicts"][number];
 
 /** Print first: this page is kept and shown, not worked with. */
 const recordStyle = `
-:root { color-scheme: light; }
+:root { color-scheme: light; --ink: #1d2730; --faint: #4b5058; --line: #cfd2d6; --lead: #14505c; --open: #8c1d2f; --upheld: #1f5c3a; }
 * { box-sizing: border-box; }
-body { overflow-wrap: anywhere; margin: 0 auto; max-width: 62rem; padding: 1.5rem; background: #fff; color: #17191c; font: 15px/1.5 system-ui, "Segoe UI", Roboto, "Noto Sans", sans-serif; }
-h1 { font-size: 1.5rem; margin: 0 0 .25rem; } h2 { font-size: 1.1rem; margin: 1.75rem 0 .5rem; border-bottom: 1px solid #767a80; } h3 { font-size: 1rem; margin: .75rem 0 .2rem; }
-p { margin: .2rem 0 .4rem; } .faint { color: #4b5058; } code { font: .85em/1.4 ui-monospace, monospace; overflow-wrap: anywhere; }
-article { border-inline-start: 4px solid #b9bcc2; padding: .3rem .75rem; margin: .6rem 0; break-inside: avoid; } article.open { border-inline-start: 4px double #7a2e0e; }
-table { border-collapse: collapse; width: 100%; } th, td { text-align: start; vertical-align: top; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid #cfd2d6; } tr { break-inside: avoid; }
-.former { text-decoration: line-through; } q { font-style: italic; } dt { font-weight: 600; } dd { margin: 0 0 .35rem; }
+body { margin: 0 auto; max-width: 62rem; padding: 0 1.25rem 2rem; background: #fff; color: var(--ink); font: 15px/1.5 "Segoe UI", Roboto, "Noto Sans", "Liberation Sans", system-ui, sans-serif; overflow-wrap: anywhere; }
+header { border-top: .5rem solid var(--lead); padding-top: 1rem; }
+h1, h2, h3 { font-family: Charter, "Bitstream Charter", "Sitka Text", Cambria, Georgia, "Noto Serif", serif; line-height: 1.2; }
+h1 { font-size: 1.7rem; margin: 0 0 .4rem; } h2 { font-size: 1.2rem; margin: 1.75rem 0 .5rem; padding-top: .4rem; border-top: 3px solid var(--ink); } h3 { font-size: 1rem; margin: 0 0 .2rem; }
+p { margin: .2rem 0 .4rem; } ul, ol { margin: .2rem 0 .4rem; padding-inline-start: 1.25rem; } .faint { color: var(--faint); } code { font: .85em/1.4 ui-monospace, "Liberation Mono", monospace; overflow-wrap: anywhere; }
+article { border: 1px solid var(--line); border-inline-start: .4rem solid var(--upheld); padding: .5rem .75rem; margin: .6rem 0; break-inside: avoid; } article.open { border-inline-start: .4rem double var(--open); }
+table { border-collapse: collapse; width: 100%; } th, td { text-align: start; vertical-align: top; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid var(--line); } tr { break-inside: avoid; }
+.former { text-decoration: line-through; } q { font-style: italic; } dt { font-weight: 600; } dd { margin: 0 0 .35rem; } .cautions { border: 2px solid var(--ink); padding: .6rem 1rem .6rem 2rem; break-inside: avoid; }
 @page { margin: 15mm 14mm 17mm; @bottom-left { content: "Review record"; font: 8.5pt sans-serif; color: #444; } @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8.5pt sans-serif; color: #444; } }
-@media print { body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.4; } h2, h3 { break-after: avoid; } li { break-inside: avoid; } thead { display: table-header-group; } }
+@media print { body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.4; } header { padding-top: .5rem; } h2 { margin-top: 1.2rem; } h2, h3 { break-after: avoid; } li { break-inside: avoid; } thead { display: table-header-group; } * { print-color-adjust: exact; } }
 `;
 
 /** The review record as a page that needs nothing else; made to be printed and kept. */
@@ -93,8 +95,8 @@ ${listOf(
   "h-findings",
   "Findings",
   record.findings.map(
-    ({ start, seen, grade, note, initials, openConflicts }) =>
-      html`<li>${timeLabel(start)} ${seen} (${gradeLabels[grade]})${note && `. ${note}`} <span class="faint">(${initials})</span> ${openMark(openConflicts)}</li>`,
+    ({ start, seen, grade, note, initials, openConflicts, stance }) =>
+      html`<li>${timeLabel(start)} ${seen} (${gradeLabels[grade]})${stance && stance !== "stated" && ` (${stanceWords(stance)})`}${note && `. ${note}`} <span class="faint">(${initials})</span> ${openMark(openConflicts)}</li>`,
   ),
 )}
 ${listOf("h-doubtful", "Captions that were not read", [
@@ -107,7 +109,7 @@ ${listOf("h-doubtful", "Captions that were not read", [
 <section aria-labelledby="h-rules"><h2 id="h-rules">Rules that objected</h2><table><thead><tr><th scope="col">Rule</th><th scope="col">Source</th></tr></thead><tbody>${record.rules.map(
     ({ name, source }) => html`<tr><td>${name}</td><td>${source ?? "claims compared with each other"}</td></tr>`,
   )}</tbody></table></section>
-<section aria-labelledby="h-cautions"><h2 id="h-cautions">Cautions</h2><ul>${record.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>
+<section aria-labelledby="h-cautions"><h2 id="h-cautions">Cautions</h2><ul class="cautions">${record.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>
 </main>
 </body>
 </html>

@@ -82,7 +82,7 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
       .map((finding) => {
         const { start, seen, grade, note, initials } = finding;
         const claim = claimBehind(finding);
-        return { start, seen, grade, note, initials, openConflicts: claim ? openTopics(claim.id) : [] };
+        return { start, seen, grade, note, initials, openConflicts: claim ? openTopics(claim.id) : [], stance: claim?.stance ?? null };
       }),
     doubtfulCaptions: analysis.doubtful.map(({ caption, why }) => ({ caption, start: startOf(caption), why })),
     trustedCaptions: detail.trustedCaptions.map(({ caption, initials }) => ({ caption, start: startOf(caption), initials })),

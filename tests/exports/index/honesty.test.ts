@@ -36,7 +36,7 @@ describe("a finding accepted from a claim in dispute", () => {
     { format: "index-csv", line: /square shoulders,\[open conflict: rear tire size\]/ },
     { format: "index-html", line: /square shoulders.*?said with doubt.*?in dispute: rear tire size/s },
     { format: "record-json", line: /"seen": "square shoulders"[^}]*"openConflicts": \[\s*"rear tire size"/ },
-    { format: "record-html", line: /square shoulders.*?\[open conflict: rear tire size\]/ },
+    { format: "record-html", line: /square shoulders.*?said with doubt.*?\[open conflict: rear tire size\]/ },
     { format: "chapters-list", line: /square shoulders \(worn\) \(said with doubt\) \[open conflict: rear tire size\]/ },
     { format: "chapters-matroska", line: /square shoulders \(worn\) \(said with doubt\) \[open conflict: rear tire size\]/ },
     { format: "chapters-webvtt", line: /square shoulders \(worn\) \(said with doubt\) \[open conflict: rear tire size\]/ },
