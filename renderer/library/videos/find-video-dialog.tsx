@@ -120,12 +120,14 @@ export function FindVideoDialog({ purpose, targets, onClose, onDone }: FindVideo
       open
       onClose={close}
       foot={
-        <>
-          <span className="soft import-state" role="status">
-            {looking ? `${looking.file}: ${sizeLabel(looking.sentBytes)} of ${sizeLabel(looking.ofBytes)} handed over` : ""}
-          </span>
-          {looking ? <Button onClick={() => looking.stop.abort()}>Cancel</Button> : null}
-        </>
+        looking ? (
+          <>
+            <span className="soft import-state" role="status">
+              {looking.file}: {sizeLabel(looking.sentBytes)} of {sizeLabel(looking.ofBytes)} handed over
+            </span>
+            <Button onClick={() => looking.stop.abort()}>Cancel</Button>
+          </>
+        ) : null
       }
     >
       {open.slice(0, 6).map((target) => (
@@ -151,11 +153,12 @@ export function FindVideoDialog({ purpose, targets, onClose, onDone }: FindVideo
         <div role="alert" className="problem">
           <div className="problem-words stack">
             {result.search.found.length > 0 ? <p>{counted(result.search.found.length, "video was", "videos were")} found. </p> : null}
-            <p>
-              {result.search.refused.length === 0 || result.looked > 1
-                ? `None of ${counted(result.looked, "video", "videos")} ${result.where} has ${open.length === 1 ? "this content" : "the content that is still missing"}. Look in another folder. `
-                : ""}
-            </p>
+            {result.search.refused.length === 0 || result.looked > 1 ? (
+              <p>
+                None of {counted(result.looked, "video", "videos")} {result.where} has{" "}
+                {open.length === 1 ? "this content" : "the content that is still missing"}. Look in another folder.
+              </p>
+            ) : null}
             {result.search.refused.slice(0, 5).map(({ file, message }) => (
               <p key={file.key}>{message}</p>
             ))}

@@ -44,7 +44,7 @@ export function useVideoDialog(recordings: readonly RecordingSummary[], onProble
   };
   const note =
     missing.length > 1 || done !== null ? (
-      <div className="missing-videos">
+      <div className="missing-videos" data-done={missing.length <= 1 || undefined}>
         <p role="status">
           {done}
           {missing.length > 1
