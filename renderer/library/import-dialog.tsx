@@ -2,6 +2,7 @@ import { useRef, useState } from "react";
 import type { Problem, SheetColumns } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient, useHostEvent } from "../client/use-client.ts";
+import { isBundle } from "../lot/is-bundle.ts";
 import { Button } from "../shared/button.tsx";
 import { Ask, Modal } from "../shared/dialog.tsx";
 import { recordingPlace } from "../shared/place.ts";
@@ -32,11 +33,13 @@ export interface ImportDialogProps {
   readonly dropped: readonly File[];
   /** What is known of the recording already. */
   readonly described?: Pick<DescriptionDraft, "title" | "stockNumber">;
+  /** For recordings that come whole, from another machine; without files the person chooses. */
+  readonly onBundle: (files: readonly File[]) => void;
   readonly onClose: () => void;
   readonly onImported: () => void;
 }
 
-export function ImportDialog({ dropped, described, onClose, onImported }: ImportDialogProps) {
+export function ImportDialog({ dropped, described, onBundle, onClose, onImported }: ImportDialogProps) {
   const client = useClient();
   const [parts, setParts] = useState(() => sortFiles(dropped));
   const [draft, setDraft] = useState({
@@ -59,6 +62,10 @@ export function ImportDialog({ dropped, described, onClose, onImported }: Import
 
   const faults = tried ? faultsOfDraft(draft) : {};
   const setPart = (part: ImportPart, file: File | null) => {
+    if (file && isBundle(file)) {
+      onBundle([file]);
+      return;
+    }
     setParts((before) => ({ ...before, [part]: file }));
     if (problem?.part === part) setProblem(null);
     if (part === "transcript" && file && draft.title === "") setDraft({ ...draft, title: titleOfFileName(file.name) });
@@ -220,6 +227,12 @@ export function ImportDialog({ dropped, described, onClose, onImported }: Import
         Stock number, model year and vehicle that you leave empty are taken from the stock sheet where it has them. Of a sheet of many
         vehicles, the row with the stock number counts.
       </p>
+      <div className="row">
+        <span className="small soft">A whole recording from another machine, as one file:</span>
+        <Button weight="quiet" onClick={() => onBundle([])} disabled={working !== null}>
+          Bring in a bundle…
+        </Button>
+      </div>
       {asking ? (
         <SheetColumnsDialog
           sheet={asking.sheet}

@@ -10,10 +10,12 @@ import { useShortcuts } from "../shared/keys.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { DescribeDialog } from "./describe-dialog.tsx";
 import { filesOfDrop } from "./files/dropped-files.ts";
-import type { FoundFile } from "./files/found-file.ts";
+import { type FoundFile, foundFiles } from "./files/found-file.ts";
 import { useFileChoice } from "./files/use-file-choice.tsx";
 import { ImportDialog } from "./import-dialog.tsx";
 import "./library.css";
+import { isBundle } from "../lot/is-bundle.ts";
+import { useLotDialogs } from "../lot/use-lot-dialogs.tsx";
 import { arrangeRecordings, type RecordingOrder } from "./list/arrange-recordings.ts";
 import { ListTools, manyRecordings } from "./list/list-tools.tsx";
 import { RecordingList } from "./list/recording-list.tsx";
@@ -50,7 +52,21 @@ export function LibraryScreen() {
   const field = useRef<HTMLInputElement>(null);
   const videos = useVideoDialog(recordings ?? [], setProblemMet);
 
+  const lot = useLotDialogs(recordings ?? [], reload);
   const take = (files: readonly FoundFile[], folder: string | null) => {
+    // A bundle is a recording already; what lies beside it is imported as ever.
+    const bundles = files.filter(isBundle);
+    if (bundles.length > 0) {
+      lot.bring(bundles);
+      if (bundles.length === files.length) return;
+      return takeParts(
+        files.filter((file) => !isBundle(file)),
+        folder,
+      );
+    }
+    takeParts(files, folder);
+  };
+  const takeParts = (files: readonly FoundFile[], folder: string | null) => {
     const plain = files.flatMap(({ source }) => (typeof source === "string" ? [] : [source]));
     const chosen = folder === null && plain.length === files.length && isOneRecording(plain.map(({ name }) => name));
     if (chosen) setSingle({ files: plain });
@@ -61,7 +77,7 @@ export function LibraryScreen() {
     if (name === "I") setSingle({ files: [] });
     else if (name === "F") choice.chooseFolder();
     else if (name === "/" && field.current) field.current.focus();
-    else return false;
+    else return lot.take(name);
     return true;
   });
 
@@ -87,6 +103,7 @@ export function LibraryScreen() {
   return (
     <div className="screen">
       <Head desk={null} title="Library" subject={<h1>Recordings on this machine</h1>}>
+        {lot.menu}
         <Button onClick={choice.chooseFolder} shortcut="F">
           Import a folder…
         </Button>
@@ -152,6 +169,7 @@ export function LibraryScreen() {
                 onAnalyse={() => analyse(recording)}
                 onRemove={() => setRemoving(recording)}
                 onVideo={(purpose) => videos.open(recording, purpose)}
+                onBundle={() => lot.bundle(recording)}
               />
             )}
           />
@@ -165,6 +183,10 @@ export function LibraryScreen() {
         <ImportDialog
           dropped={single.files}
           described={single.described}
+          onBundle={(files) => {
+            setSingle(null);
+            lot.bring(foundFiles(files.map((file) => ({ file, folder: "" }))));
+          }}
           onClose={() => setSingle(null)}
           onImported={() => {
             if (single.ticket) run.clear(single.ticket);
@@ -186,6 +208,7 @@ export function LibraryScreen() {
         />
       ) : null}
       {videos.dialog}
+      {lot.dialog}
       {describing ? <DescribeDialog recording={describing} onClose={() => setDescribing(null)} onSaved={reload} /> : null}
       <Ask
         title={`Remove “${removing?.title ?? ""}” from the library?`}

@@ -14,10 +14,11 @@ export interface RecordingRowProps {
   readonly onAnalyse: () => void;
   readonly onRemove: () => void;
   readonly onVideo: (purpose: VideoPurpose) => void;
+  readonly onBundle: () => void;
 }
 
 /** What stands in a recording's place in the list: what it is, and what waits at each desk. */
-export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVideo }: RecordingRowProps) {
+export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVideo, onBundle }: RecordingRowProps) {
   const { counts, vehicle } = recording;
   const settled = counts.conflicts - counts.openConflicts;
   const lost = recording.hasVideo && !recording.videoFound;
@@ -79,6 +80,9 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVid
               </Menu.Item>
               <Menu.Item className="menu-item" onClick={onAnalyse}>
                 Analyse again
+              </Menu.Item>
+              <Menu.Item className="menu-item" onClick={onBundle}>
+                Bundle for another machine…
               </Menu.Item>
               <Menu.Item className="menu-item" onClick={onRemove}>
                 Remove…
