@@ -13,7 +13,7 @@ import { ConflictView } from "./conflict-view.tsx";
 import { MomentsView } from "./moments-view.tsx";
 import { PublishView } from "./publish-view.tsx";
 import { type CheckItem, itemOfPlace, nextOpen, placeOfItem, publishItem, rulingsWithoutConflict, sameItem } from "./queue.ts";
-import { filterChoices, type QueueFilter, shownItems, stepped, steppedState, wholeQueue } from "./queue-filter.ts";
+import { filterChoices, type QueueFilter, shownConflicts, shownItems, stepped, steppedState, wholeQueue } from "./queue-filter.ts";
 import type { RulingDrafts } from "./ruling-draft.ts";
 import { RulingList } from "./ruling-list.tsx";
 
@@ -29,7 +29,7 @@ export interface CheckScreenProps {
 /** The reviewer's desk. */
 export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: CheckScreenProps) {
   const { analysis, openConflictKeys } = detail;
-  const [filter, setFilter] = useState<QueueFilter>(() => ({
+  const [filter, keepFilter] = useState<QueueFilter>(() => ({
     ...wholeQueue,
     state: openConflictKeys.length > 0 && (conflictKey === null || openConflictKeys.includes(conflictKey)) ? "open" : "all",
   }));
@@ -48,6 +48,15 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
   };
   const conflict = shown?.kind === "conflict" ? analysis.conflicts.find(({ key }) => key === shown.key) : undefined;
 
+  const setFilter = (next: QueueFilter) => {
+    keepFilter(next);
+    // Who narrows the list wants to see what is left in it; what is no conflict stays.
+    const left = shownConflicts(detail, next);
+    const [first] = left;
+    if (first && shown?.kind === "conflict" && !left.some(({ key }) => key === shown.key)) {
+      replaceHash(hashOf({ kind: "conflict", key: first.key }));
+    }
+  };
   const move = (by: 1 | -1) => {
     const at = items.findIndex((item) => sameItem(shown, item));
     const next = items[Math.min(items.length - 1, Math.max(0, at + by))];

@@ -53,7 +53,7 @@ export function QueueFilters({ detail, filter, onFilter }: QueueFiltersProps) {
           label="Kind of conflict"
           labelHidden
           value={filter.kind ?? all}
-          options={options("Every kind", choices.kind, (kind) => asHeading(kindWords[kind][0]))}
+          options={options("Any kind", choices.kind, (kind) => asHeading(kindWords[kind][0]))}
           onChange={(value) => onFilter({ ...filter, kind: chosen(choices.kind, value) })}
         />
         <FilterKey letter="K" />
@@ -63,7 +63,7 @@ export function QueueFilters({ detail, filter, onFilter }: QueueFiltersProps) {
           label="Zone where it was said"
           labelHidden
           value={filter.zone ?? all}
-          options={options("Every zone", choices.zone, (zone) => zoneLabels[zone])}
+          options={options("Any zone", choices.zone, (zone) => zoneLabels[zone])}
           onChange={(value) => onFilter({ ...filter, zone: chosen(choices.zone, value) })}
         />
         <FilterKey letter="Z" />
@@ -73,7 +73,7 @@ export function QueueFilters({ detail, filter, onFilter }: QueueFiltersProps) {
           label="Weight"
           labelHidden
           value={filter.weight ?? all}
-          options={options("Every weight", choices.weight, asHeading)}
+          options={options("Any weight", choices.weight, asHeading)}
           onChange={(value) => onFilter({ ...filter, weight: chosen(choices.weight, value) })}
         />
         <FilterKey letter="W" />

@@ -15,17 +15,17 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
   await test.step("the queue is narrowed and widened by keys", async () => {
     const kind = page.getByRole("combobox", { name: "Kind of conflict" });
     await page.keyboard.press("k");
-    await expect(kind).not.toContainText("Every kind");
+    await expect(kind).not.toContainText("Any kind");
     const ofKind = await queue.count();
     expect(ofKind).toBeGreaterThan(0);
     expect(ofKind).toBeLessThan(all);
     await page.keyboard.press("Shift+K");
-    await expect(kind).toContainText("Every kind");
+    await expect(kind).toContainText("Any kind");
     await page.keyboard.press("z");
-    await expect(page.getByRole("combobox", { name: "Zone where it was said" })).not.toContainText("Every zone");
+    await expect(page.getByRole("combobox", { name: "Zone where it was said" })).not.toContainText("Any zone");
     await expect.poll(() => queue.count()).toBeLessThan(all);
     await page.keyboard.press("w");
-    await expect(page.getByRole("combobox", { name: "Weight" })).not.toContainText("Every weight");
+    await expect(page.getByRole("combobox", { name: "Weight" })).not.toContainText("Any weight");
     await page.keyboard.press("x");
     await expect.poll(() => queue.count()).toBe(all);
     await page.keyboard.press("o");

@@ -67,7 +67,7 @@ test("the reviewer's whole job on the demo, by pointer", async ({ desk: page }) 
 
   await test.step("the ruling stands in the index and at the Call desk at once", async () => {
     await page.getByRole("link", { name: "Call", exact: true }).click();
-    await page.getByRole("combobox", { name: "Ask the library" }).fill("front brakes");
+    await page.getByRole("combobox", { name: "Ask the library" }).fill("drum brakes");
     const misheard = page.getByRole("option", { name: /overruled/ });
     await expect(misheard.first()).toBeVisible();
     await misheard.first().click();
