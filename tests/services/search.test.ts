@@ -194,6 +194,30 @@ describe("what a caller may be told", () => {
     });
   });
 
+  test("a finding that was accepted from a claim goes with that claim; a person's own stays", async () => {
+    const denial = { id: "d1", key: "d", field: "glass", sheetValue: "chipped", claims: ["c4"], why: "The sheet says chipped." };
+    const { find, handlers, recordingId } = await ground(() => sampleAnalysis({ denials: [denial] }));
+    const { findingProposals } = await handlers["recording.get"]({ id: recordingId });
+    const proposal = findingProposals.find(({ claim }) => claim === "c4");
+    await handlers["finding.accept"]({ recordingId, proposalKeys: [proposal?.key as string], initials: "AB" });
+    const finding = async (query: string) => (await find(query)).find(({ kind }) => kind === "finding");
+    expect(await finding("windscreen")).toMatchObject({ answer: null, withheld: { reason: "sheet-denies", detail: "chipped" } });
+    const { start, end, zone } = { start: 33, end: 34, zone: "rear" } as const;
+    await handlers["finding.add"]({
+      ...{ recordingId, start, end, zone, component: "bumper", position: "rear", seen: "scraped", grade: "worn", note: "" },
+      ...{ part: null, stillAt: null, initials: "AB" },
+    });
+    expect(await finding("scraped")).toMatchObject({ withheld: null, answer: expect.stringContaining("scraped") });
+  });
+
+  test("a disputed claim names its conflict", async () => {
+    const { find } = await ground();
+    const claims = (await find("rear tire size")).filter(({ kind }) => kind === "claim");
+    expect(claims.map(({ conflictKey }) => conflictKey)).toEqual(["measure/rear tire size", "measure/rear tire size"]);
+    expect((await find("windscreen"))[0]).toMatchObject({ kind: "claim", conflictKey: null });
+    expect((await find("underside"))[0]).toMatchObject({ kind: "zone", conflictKey: null });
+  });
+
   test("people's zones and findings are found at once, and no longer once undone", async () => {
     const { find, handlers, recordingId } = await ground();
     expect(await find("roof")).toEqual([]);

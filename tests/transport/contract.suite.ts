@@ -304,7 +304,7 @@ const cases = {
     good: ({ id }) => ({ query: "axle ratio", recordingIds: [id] }),
     expectation: (value: Output<"search.compare">) => {
       expect(value.vehicles.map(({ stockNumber }) => stockNumber)).toEqual(["FK-1971"]);
-      expect(value.subjects).toMatchObject([{ subject: "final drive ratio", said: [[{ start: 70, value: "4.11:1", withheld: null }]] }]);
+      expect(value.subjects).toMatchObject([{ subject: "final drive ratio", said: [[{ start: 70, value: "4.11:1", withheld: { reason: "hedged" }, answer: null }]] }]);
     },
     refused: [() => ({ query: "axle ratio", recordingIds: [unknownId] }), "recording-unknown"],
   },
