@@ -86,6 +86,12 @@ export function faultsAgainstPraise(claims: readonly Claim[]): { conflicts: Conf
       said.filter((claim) => totality.test(claim.quote)),
     ]),
   );
+  // "So this is it underneath, no rust": of all that is seen there.
+  for (const [view, said] of byPart.get("frame|")?.good ?? [])
+    shell.push([
+      view,
+      said.filter((claim) => claim.circumstance === "rust" && !/\b(frame|chassis|rails?|cross ?members?)\b/i.test(claim.quote)),
+    ]);
   for (const [key, { good, flawed }] of [...byPart].sort(([a], [b]) => (a < b ? -1 : 1))) {
     const component = key.split("|")[0] as ComponentName;
     const whole = key.endsWith("|") ? undefined : byPart.get(`${component}|`)?.good;

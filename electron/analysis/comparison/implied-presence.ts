@@ -37,8 +37,17 @@ export function impliedPresence(claims: readonly Claim[]): Facet[] {
     if (thing !== undefined) denied.add(thing);
   }
   if (denied.size === 0) return [];
+  const deniedAt = new Set(
+    claims.flatMap((claim) =>
+      claim.attribute === "presence" && claim.value === "absent" ? claim.captions.map((caption) => `${thingOf(claim)} ${caption}`) : [],
+    ),
+  );
+  const deniedIn = (claim: Claim): boolean =>
+    claim.attribute === "condition" && claim.captions.some((caption) => deniedAt.has(`${thingOf(claim)} ${caption}`));
   return claims.flatMap((claim) => {
     if (claim.time !== "today" || !shows(claim)) return [];
+    // "No sunroof, thank heaven, for they leak": said of such things.
+    if (deniedIn(claim)) return [];
     const described = thingOf(claim);
     // A figure that was filed under air conditioning for want of a better place shows nothing.
     const whole =

@@ -276,7 +276,14 @@ export const toldWalks: readonly ToldWalk[] = [
         "Alright, closing it up, ninety nine hundred bucks, the motor was replaced at a hundred thousand so you've got a fresh one, call me.",
       ],
     ],
-    shows: ["originality engine originality", "condition frame condition", "condition cargo floor condition", "material seat material"],
+    // "Rear drums, front discs", said below, and "four wheel disc" on the road.
+    shows: [
+      "originality engine originality",
+      "condition frame condition",
+      "condition cargo floor condition",
+      "material seat material",
+      "type rear brakes",
+    ],
   },
   {
     name: "electric hatchback",

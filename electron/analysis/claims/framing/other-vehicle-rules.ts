@@ -187,6 +187,8 @@ export const otherVehicleRules: readonly FrameRule[] = [
     phrases: [
       "the earlier/later/older/newer/early/late/base/cheaper/sporty/lesser/plain/smaller/bigger cars/car/ones/trucks/truck/models/model/vans/version/versions had/have/has/came/come/got/get/did/do/used/use/ran/run/were/was/are/is/went/you/they/with/rolled",
       "the/a sporty/fancy/plain/fast/quick/big/cheap one ..3 they/has/had/gets/got",
+      "~is/'s/was/are/not/got the base/entry/lesser/cheaper/cheapest/poverty/lower/dearer/posh one/trim/spec was/had/has/got/gets/came/comes/did",
+      "~is/'s/was/are/not/got the sport/luxury/premium/deluxe/executive/base got/gets the/a/an/#",
       "on the earlier/later/older/newer/early/late/base/cheaper/lesser ones/one/cars/car/trucks/truck/models/model",
       "base car/model/cars/models/truck/trucks",
       "they did/made/built/offered/sold/do/make a/an/the # ..5 as well/too/also",

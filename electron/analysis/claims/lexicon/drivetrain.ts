@@ -207,6 +207,11 @@ export const drivetrainWords = [
     part: "traction battery",
     say: ["battery pack", "traction battery", "high voltage battery", "drive battery", "main battery", "pack"],
   },
+  {
+    component: "electrical",
+    part: "battery tray",
+    say: ["battery tray", "battery box", "battery case", "battery casing", "battery enclosure", "battery housing"],
+  },
   { component: "electrical", part: "charge port", say: ["charge port", "charging port", "charge socket", "charge flap"] },
   {
     component: "electrical",

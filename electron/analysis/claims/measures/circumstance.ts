@@ -110,7 +110,8 @@ export const circumstanceRules = [
   },
   {
     attributes: ["voltage"],
-    words: /\b(?:just sitting|key off|at rest|resting|sitting|tester|meter|overnight|load test)\b/,
+    words:
+      /\b(?:just sitting|(?:key|engine|ignition|motor) off|switched off|turned off|at rest|resting|sitting|tester|meter|overnight|load test)\b/,
     label: "at rest",
     example: "twelve point six just sitting there",
   },

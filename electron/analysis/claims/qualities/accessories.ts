@@ -211,7 +211,11 @@ const accessories: readonly Accessory[] = [
   { component: "body", part: "hood scoop", names: ["hood scoop", "bonnet scoop"] },
   { component: "body", part: "wind deflectors", names: ["wind deflectors", "rain guards", "vent visors"] },
   // working gear
-  { component: "body", part: "power tailgate", names: ["power tailgate", "electric tailgate", "power liftgate", "powered tailgate"] },
+  {
+    component: "body",
+    part: "power tailgate",
+    names: ["power tailgate", "electric tailgate", "power liftgate", "powered tailgate", "electric boot lid"],
+  },
   { component: "body", part: "tail lift", names: ["tail lift", "lift gate", "liftgate platform"], unless: ["power lift gate"] },
   { component: "electrical", part: "inverter", names: ["inverter"] },
   { component: "electrical", part: "second battery", names: ["second battery", "leisure battery", "auxiliary battery", "aux battery"] },

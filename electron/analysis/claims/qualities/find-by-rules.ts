@@ -146,7 +146,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       },
     ];
   }
-  const shell = looksOnlyHere(scene, hit.end) ? undefined : shellSeen(rule, zone);
+  const shell = looksOnlyHere(scene, hit.end) ? undefined : shellSeen(rule, saysUnderneath(scene, hit.end) ? "underside" : zone);
   const pane = rule.circumstance === "cracks" && !rule.about.otherwise && zonesOfTheWindshield.has(zone) ? windshield : null;
   const otherwise: FixedPart | null = rule.about.otherwise ?? pane ?? (shell ? { component: shell, part: null } : null);
   if (otherwise?.component === "wheel" && spareNear(scene, hit.first))
@@ -221,12 +221,24 @@ function looksOnlyHere(scene: SpokenScene, end: number): boolean {
   return false;
 }
 
+/** "There's rust underneath", wherever it is said. */
+function saysUnderneath(scene: SpokenScene, end: number): boolean {
+  const { tokens } = scene.speech;
+  for (let token = end; token < Math.min(tokens.length, end + 4); token++) {
+    if (tokens[token - 1]!.after !== "") return false;
+    if (/^(?:underneath|underside|undercarriage|underbody)$/.test(tokens[token]!.word)) return true;
+    if (tokens[token]!.word === "bottom" && /^(?:of|side)$/.test(tokens[token + 1]?.word ?? "")) return true;
+  }
+  return false;
+}
+
 /** What damage is said of where no part is named: the shell in view, or for a leak the engine in its bay. */
 function shellSeen(rule: QualityRule, zone: ZoneName): ComponentName | undefined {
   if (rule.attribute !== "condition" || rule.circumstance === undefined || rule.circumstance === "praise") return undefined;
   // Inside, only rust and holes are the floor's: a crease is a seat's.
   if (zone === "cabin" && rule.circumstance !== "rust" && rule.circumstance !== "hole") return undefined;
-  if (rule.circumstance === "leaks" || rule.circumstance === "noise") return zone === "engine-bay" ? "engine" : undefined;
+  if (rule.circumstance === "leaks" || rule.circumstance === "noise")
+    return zone === "engine-bay" || (zone === "underside" && rule.circumstance === "leaks") ? "engine" : undefined;
   return isNamedPart(rule.about) && rule.about.among.includes("body") ? shellOfZone[zone as keyof typeof shellOfZone] : undefined;
 }
 

@@ -6,7 +6,7 @@ import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 /** Words that may stand between a quality and the part right after it: "black vinyl buckets". */
 const describing = new Set<string>([
   ...wordClasses.color,
-  ..."vinyl leather cloth hide steel aluminum alloy wool wood wooden plastic stainless original factory new old nice little big good real proper correct stock soft dark light plain regular front rear back driver passenger side whole lower upper inner outer full power electric dual single two four floor one three small tiny repop reproduction galvanised galvanized rearview driver's passenger's drivers passengers offside nearside left right".split(
+  ..."vinyl leather cloth hide steel aluminum alloy wool wood wooden plastic stainless original factory new old nice little big good real proper correct stock soft dark light plain regular front rear back driver passenger side whole lower upper inner outer full power electric dual single two four floor one three small tiny repop reproduction galvanised galvanized rearview driver's passenger's drivers passengers offside nearside left right wrapped covered trimmed rimmed stitched topped".split(
     " ",
   ),
 ]);
@@ -62,10 +62,14 @@ function leftOut(part: ScenePart, { attribute, circumstance, value }: Asked): bo
   // A gearbox is of metal; only its knob and its boot are trimmed.
   if (attribute === "material" && part.component === "transmission" && !/^(?:shift|boot)/.test(part.part ?? "") && !castMetals.has(value))
     return true;
+  // Of what is electrical only its boxes and trays are told by their material.
+  if (attribute === "material" && part.component === "electrical" && part.part !== "battery tray") return true;
   if (attribute !== "condition") return within.has(part.part ?? "");
   if (circumstance === "praise") return false;
   // What is heard with the hood up is the engine's.
   if (circumstance === "play" && part.part === "hood") return true;
+  // Nothing drips from the outside of an exhaust.
+  if (circumstance === "leaks" && part.component === "exhaust" && /^(?:flange|hanger|heat shield|tip)$/.test(part.part ?? "")) return true;
   if (circumstance === "leaks" && /^(?:timing chain|drive belt|spark plug)$/.test(part.part ?? "")) return true;
   return part.part === "oil" || part.part === "gap" || part.part === "body line";
 }
@@ -220,6 +224,9 @@ function startsNewSubject(scene: SpokenScene, token: number): boolean {
 /** The nearest part named before in the same clause, then in the same sentence. */
 function named(scene: SpokenScene, first: number, fits: Fits): ScenePart | null {
   const singular = saysIt(scene, first);
+  // "It runs the locks and the wipers, and it's brand new": the "it" right before the words.
+  const itsBefore = first > 0 && /^(?:it|it's|its)$/.test(scene.speech.tokens[first - 1]!.word) ? first - 1 : first;
+  const singularAt = /^(?:it|it's|its)$/.test(scene.speech.tokens[itsBefore]?.word ?? "") ? itsBefore : -1;
   const { frames, speech } = scene;
   const clause = frames.at(first);
   const sentence = speech.sentences[clause.sentence];
@@ -230,7 +237,9 @@ function named(scene: SpokenScene, first: number, fits: Fits): ScenePart | null 
     if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
     // A part further back than the clause must not be passed over another part that the words could be about.
     // "the exhaust is two inch with turbo mufflers, and it's aluminized": "it" is none of the plural parts between.
-    if (fits(part) && !(singular && part.plural && part.first < clause.first && hasSingularBefore(scene, at, from, fits))) return part;
+    const behindPronoun = part.first < clause.first || (singularAt >= 0 && part.end <= singularAt);
+    if (fits(part) && !((singular || singularAt >= 0) && part.plural && behindPronoun && hasSingularBefore(scene, at, from, fits)))
+      return part;
     if (isSubject(scene, part) && (part.component !== "vehicle" || part.end >= first - 1)) return null;
     // "this truck came out of a fleet": the vehicle itself is meant.
     if (part.component === "vehicle" && part.end === first) return null;
@@ -325,6 +334,8 @@ function laterInSentence(scene: SpokenScene, first: number, end: number, fits: F
   const part = scene.parts[scene.partIndexFrom(end)];
   if (!part || part.first >= Math.min(sentence?.end ?? end, end + 22) || !fits(part)) return null;
   const { tokens } = scene.speech;
+  // "No rust, that's surface on the flange": what follows is told for itself.
+  if (tokens.slice(end, part.first).some(({ word }) => word === "surface")) return null;
   for (let token = part.first - 1; token >= Math.max(end, part.first - 4); token--) {
     if (besides.has(tokens[token]!.word) || besides.has(tokens[token - 1]?.word ?? "")) return null;
     if (placing.has(tokens[token]!.word)) return part;

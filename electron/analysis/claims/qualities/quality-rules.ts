@@ -5,6 +5,7 @@ import { materialRulesBySign } from "./material-rules-by-sign.ts";
 import { mileageTrustRules } from "./mileage-trust.ts";
 import { originalityByPapersRules } from "./originality-by-papers.ts";
 import { originalityRules } from "./originality-rules.ts";
+import { plainSayings } from "./plain-sayings.ts";
 import { presenceRules } from "./presence-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
 import { insideSignRules } from "./signs-inside.ts";
@@ -41,4 +42,5 @@ export const qualityRules: readonly QualityRule[] = [
   ...glassSignRules,
   ...insideSignRules,
   ...drivelineSignRules,
+  ...plainSayings,
 ];

@@ -182,6 +182,18 @@ function chosenParts(
         ? { ...mention, component: "top" as const, part: null, position: null }
         : mention,
     );
+  const drivesOnBattery = mentions.some(
+    ({ component, part }) => component === "electrical" && /^(?:traction battery|charge port|charger)$/.test(part ?? ""),
+  );
+  // Where nothing drives on a battery, every battery is the one that starts it.
+  const whichBattery = <Mention extends { first: number; end: number; component: ComponentName; part: string | null }>(
+    mention: Mention,
+  ): Mention => {
+    if (mention.component !== "electrical" || mention.part !== "battery") return mention;
+    const words = speech.tokens.slice(Math.max(0, mention.first - 2), mention.end + 5).map(({ word }) => word);
+    const small = /\b(?:twelve volt|12 volt|12v|little battery|small battery|starter|ordinary)\b/.test(words.join(" "));
+    return small || !(drivesOnBattery || saysElectric(speech)) ? { ...mention, part: "starter battery" } : mention;
+  };
   const taken = new Uint8Array(speech.tokens.length);
   const parts: ScenePart[] = [];
   for (const mention of [...extras, ...lexical].toSorted((a, b) => b.end - b.first - (a.end - a.first))) {
@@ -189,10 +201,19 @@ function chosenParts(
     for (let token = mention.first; token < mention.end; token++) if (taken[token]) free = false;
     if (!free) continue;
     const last = speech.tokens[mention.end - 1]!.word;
-    parts.push(settled({ ...mention, plural: /[^s']s$/.test(last) && !/'s$/.test(last) }, zoneAt(mention.first)));
+    parts.push(settled({ ...whichBattery(mention), plural: /[^s']s$/.test(last) && !/'s$/.test(last) }, zoneAt(mention.first)));
     taken.fill(1, mention.first, mention.end);
   }
   return parts.sort((a, b) => a.first - b.first);
+}
+
+/** Words that are said of a vehicle that drives on a battery, wholly or in part. */
+function saysElectric(speech: Speech): boolean {
+  return speech.tokens.some(
+    ({ word }, index) =>
+      /^(?:kwh|kilowatt|hybrid|ev|evs|phev|bev)$/.test(word) ||
+      (word === "electric" && /^(?:car|van|truck|vehicle|motor|range|drive)$/.test(speech.tokens[index + 1]?.word ?? "")),
+  );
 }
 
 /** Words about a manifold that only an intake takes. */

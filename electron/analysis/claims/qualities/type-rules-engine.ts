@@ -51,7 +51,7 @@ const engineKinds = kinds("engine", [
   {
     part: "valve gear",
     value: "single overhead cam",
-    phrases: ["single cam", "single overhead cam", "sohc", "overhead cam !twin"],
+    phrases: ["single cam/camshaft", "single overhead cam/camshaft", "one overhead cam", "sohc", "overhead cam !twin"],
     unless: ["twin/double/dual overhead cam"],
     says: "Straight six, single cam up top.",
     quiet: ["Twin cam.", "Dual overhead cam motor."],
@@ -59,7 +59,12 @@ const engineKinds = kinds("engine", [
   {
     part: "valve gear",
     value: "twin cam",
-    phrases: ["twin cam", "twin overhead cam", "double overhead cam", "dual overhead cam", "dohc", "dual cam"],
+    phrases: [
+      "twin/dual/double cam/cams/camshaft/camshafts",
+      "twin/dual/double overhead cam/cams/camshaft/camshafts",
+      "two overhead cams/camshafts",
+      "dohc",
+    ],
     says: "It's the twin cam.",
     quiet: ["Single cam."],
   },

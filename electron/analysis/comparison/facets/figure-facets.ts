@@ -39,6 +39,14 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
     !/\b(exhaust|tail ?-?pipes?|muffler|silencer|headers?|cat ?-?back)\b/i.test(claim.quote)
   )
     return [];
+  // Of a load floor only what it holds is one figure; it has several lengths.
+  if (
+    claim.component === "cargo-floor" &&
+    claim.attribute === "size" &&
+    part === null &&
+    !(reading.by === "figure" && reading.figure.dimension === "volume")
+  )
+    return [];
   if (part !== null && neverAlike.has(part)) return [];
   if (claim.zone === "cargo" && underTheHood.has(claim.component) && looseWords.test(claim.quote)) return [];
   return facet({
@@ -163,9 +171,10 @@ const recurring: ReadonlySet<string> = new Set([
   "as first supplied",
 ]);
 
-/** Work may come more than once; a belt or a clutch that is named was changed at the one mileage that is told of it. */
-function isWorkOnOnePart({ attribute }: Claim, part: string | null): boolean {
-  return attribute === "mileage" && part !== null && part !== "work";
+/** Work may come more than once; a belt or a clutch that is named was changed, a panel painted, at the one mileage or date that is told of it. */
+function isWorkOnOnePart({ attribute, component }: Claim, part: string | null): boolean {
+  if (part === null || part === "work") return false;
+  return attribute === "mileage" || (attribute === "date" && component === "paint");
 }
 
 /** Whether a mileage is what the odometer shows today. */

@@ -81,6 +81,12 @@ export const spokenCircumstances: readonly SpokenCircumstance[] = [
     attributes: ["mileage", "price"],
     example: "about three thousand miles ago",
   },
+  {
+    words: /^(?!.*\b(gross|total)\b).*\b(usable|useable)\b/i,
+    name: "usable",
+    attributes: ["size"],
+    example: "you get 58 kilowatt hours usable",
+  },
   { words: /\bfirst (gear|cylinder)\b/i, name: "first", attributes: ["ratio", "pressure"], example: "first gear is 2.66" },
 ];
 

@@ -9,6 +9,7 @@ const covered = [
   "glass.originality",
   "glass.condition",
   "trim.originality",
+  "exhaust.material",
 ] as const satisfies readonly `${ComponentName}.${AttributeName}`[];
 
 /** Hung on the body and not pressed with it: "a steel body" says nothing of them. Common practice. */
@@ -36,6 +37,17 @@ const notOfThePanels: ReadonlySet<string> = new Set([
   "ladder",
 ]);
 
+/** What an exhaust system is sold with; manifolds, down pipes and tips are of their own material. Common practice. */
+const ofTheSystem: ReadonlySet<string> = new Set([
+  "muffler",
+  "silencer",
+  "tailpipe",
+  "tail pipe",
+  "resonator",
+  "back box",
+  "center section",
+]);
+
 /**
  * Claims about all of a component, given once more for every part of it that was also spoken of. Parts are those of the lexicon, a handful
  * for each component, so cost grows with the claims.
@@ -52,7 +64,7 @@ export function coveringFacets(facets: readonly Facet[]): Facet[] {
       const here = wholes.get(key);
       if (here) here.push(facet);
       else wholes.set(key, [facet]);
-    } else if (!notOfThePanels.has(part) || component !== "body") {
+    } else if (!(component === "body" && notOfThePanels.has(part)) && !(component === "exhaust" && !ofTheSystem.has(part))) {
       const here = partSlots.get(key);
       if (here) here.add(facet.slot);
       else partSlots.set(key, new Set([facet.slot]));

@@ -129,11 +129,23 @@ function joinUnlike(
 function disputeOf(members: readonly Node[], nodesByClass: ReadonlyMap<number, readonly Node[]>): Dispute {
   const classNumbers = new Set(members.map((member) => member.classNumber));
   const memberPlaces = [...new Set(members.map((member) => member.place))];
+  // One of the classes at a place, and whether there are more: enough to tell if another than a given one is there.
+  const heldAt = new Map<Place, { readonly first: number; readonly several: boolean }>();
+  for (const { place, classNumber } of members) {
+    const held = heldAt.get(place);
+    heldAt.set(
+      place,
+      held ? { first: held.first, several: held.several || held.first !== classNumber } : { first: classNumber, several: false },
+    );
+  }
+  const holdsOther = (place: Place, classNumber: number): boolean => heldAt.get(place)!.several || heldAt.get(place)!.first !== classNumber;
   const sides = [...classNumbers].map((classNumber) =>
     nodesByClass
       .get(classNumber)!
       // The same value said again for the same place, or for no place, is a further moment of that side; a member meets its own place.
       .filter((node) => memberPlaces.some((place) => placesMeet(place, node.place)))
+      // "Discs on the front", said beside "drums on the back", is no part of the quarrel about the back.
+      .filter((node) => memberPlaces.some((place) => placesMeet(place, node.place) && holdsOther(place, classNumber)))
       .flatMap((node) => node.facets)
       .sort(bySpokenOrder),
   );

@@ -52,7 +52,14 @@ export const homes = [
     part: "sunroof",
     parts: ["sunroof", "moonroof", "sun roof", "panoramic roof"],
     from: ["top", "body", "glass", "vehicle"],
-    attributes: ["presence", "condition"],
+    attributes: ["presence", "condition", "material"],
+  },
+  {
+    component: "transmission",
+    part: "shift knob",
+    parts: ["shift knob", "shifter", "gear knob", "gear lever", "gear stick"],
+    from: ["transmission"],
+    attributes: ["material", "color", "originality"],
   },
   {
     component: "top",
@@ -91,9 +98,19 @@ export const homes = [
   },
 ] as const satisfies readonly Home[];
 
+const woods = /^(?:walnut|wood|wooden|mahogany|maple|birch|elm|teak|rosewood|beech|poplar|eucalyptus|bamboo|zebrano|ash|oak)$/;
+const woodWords = /\b(?:wood|wooden|walnut|veneer|inlays?)\b/i;
+const dashTrim = /\bdash(?:board)? trim\b|\btrim (?:on|in|across|along) (?:the|this|its) (?:dash|dashboard|fascia)\b/i;
+
+/** The trim of a dash is the dash's or the trim's by who speaks; a dash "of walnut" is the dash itself. */
+function isWoodTrim({ component, value, quote }: Claim): boolean {
+  return component === "trim" ? woods.test(String(value)) || woodWords.test(quote) : component === "dash" && dashTrim.test(quote);
+}
+
 /** Where a part is compared: its own component and name, or another's where the trade puts it in more than one. */
 export function homeOf(claim: Claim, part: string | null): { readonly component: ComponentName; readonly part: string | null } {
   const { component, attribute } = claim;
+  if (part === null && attribute === "material" && isWoodTrim(claim)) return { component: "trim", part: "wood trim" };
   const home = (homes as readonly Home[]).find(
     (row) =>
       part !== null &&

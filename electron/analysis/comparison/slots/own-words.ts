@@ -6,6 +6,9 @@ export const totality =
 
 const pairs = /\b(fronts|rears|backs|both|pair|each|front (two|pair|ones|tires|tyres)|rear (two|pair|ones|tires|tyres)|axle)\b/i;
 
+/** "The tires are at 44 pounds": of the set, where tread is told of the ones in view. */
+const ofTheSet = /\b(?:the|these|all|its|my) (?:tires|tyres)\b|\b(?:tires|tyres) (?:are|were|all|have)\b/i;
+
 /** The side that is in view from a zone, where one is. */
 export const zonePositions: Partial<Record<Claim["zone"], PositionName>> = {
   front: "front",
@@ -24,7 +27,8 @@ const corners: Partial<Record<Claim["zone"], Partial<Record<PositionName, Positi
  * driver's side, is the driver's front. Words for a pair or for all keep their place.
  */
 export function cornerInView(claim: Claim): PositionName | null {
-  const { position, zone, quote } = claim;
+  const { attribute, position, zone, quote } = claim;
   if (position === null || totality.test(quote) || pairs.test(quote)) return position;
+  if (position === "all" && attribute !== "depth" && ofTheSet.test(quote)) return position;
   return corners[zone]?.[position] ?? position;
 }

@@ -25,6 +25,8 @@ export const widestQuarrels = {
   "fuel-system.flow": { by: "ratio", most: 1.8 },
   // Twelve volts of the one battery and four hundred of the other.
   "electrical.voltage": { by: "ratio", most: 2.1 },
+  // With the seats folded it holds twice as much and more.
+  "cargo-floor.size": { by: "ratio", most: 1.5 },
   "tire.pressure": { by: "ratio", most: 2 },
 } as const satisfies Partial<Record<`${ComponentName}.${AttributeName}`, Reach>>;
 

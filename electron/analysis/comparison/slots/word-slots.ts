@@ -27,6 +27,8 @@ export const wordSlots = {
       seats: { topic: "seat material", weight: 55, unplaced: "whole", ofWholeOnly: true },
       wheel: { topic: "wheel material", weight: 50, unplaced: "whole" },
       frame: { weight: 60 },
+      // "It's stainless from here back" is about the system.
+      exhaust: { unplaced: "whole" },
     },
   },
   color: {

@@ -47,9 +47,19 @@ export function damageSpokenOf(claim: Pick<Claim, "quote" | "circumstance">): Re
   const behindFiller = fillerWords.test(text) ? ["repair", "rust"] : [];
   // What eats metal is heard in the words whatever the fault was filed under.
   const eaten = (["rust", "hole"] as const).filter((kind) => damageKinds[kind].words.test(text));
-  if (named) return new Set([named[0], ...behindFiller, ...eaten]);
-  return new Set([...entries.flatMap(([kind, { words }]) => (words.test(text) ? [kind] : [])), ...behindFiller]);
+  if (named) return alsoCalled(new Set([named[0], ...behindFiller, ...eaten]), text);
+  return alsoCalled(new Set([...entries.flatMap(([kind, { words }]) => (words.test(text) ? [kind] : [])), ...behindFiller]), text);
 }
+
+/** A chip in glass is the start of its crack, and a mark on cloth is a stain: who denies one denies the other. Common practice. */
+function alsoCalled(kinds: Set<string>, text: string): ReadonlySet<string> {
+  if (paneWords.test(text) && (kinds.has("crack") || kinds.has("mark"))) return new Set([...kinds, "crack", "mark"]);
+  if (clothWords.test(text) && /\bmarks?\b/.test(text)) return new Set([...kinds, "stain"]);
+  return kinds;
+}
+
+const paneWords = /\b(wind ?(screen|shield)|screen|glass|pane)\b/;
+const clothWords = /\b(head ?lin(er|ing)|roof lining|headcloth|carpets?|upholstery|cloth)\b/;
 
 /** What filler covers is rust, whoever called it clean. Common practice. */
 const fillerWords = /\b(filler|filled|bondo|mud(ded)?|screen and mud|p38|lead(ed)? (in|over))\b/;
@@ -70,6 +80,7 @@ export const impliedDenials: readonly { readonly words: RegExp; readonly kinds: 
     kinds: ["fault"],
     example: "the door slides like it's on glass",
   },
+  { words: /\b(clean|spotless)\b/, kinds: ["stain"], example: "the headliner's clean" },
   { words: /\b(dry|no drips?|no leaks?)\b/, kinds: ["leak"], example: "the engine's dry" },
   {
     words: /\b(works?|working|functions?|operates?|ice cold|blows (ice )?cold|cold as|does (just )?what it should)\b/,

@@ -145,6 +145,7 @@ export const quantityRules = {
   "paint.thickness": { topic: "paint thickness on the %part", parts: "named", agreement: { by: "share", share: 0.06 }, weight: 45 },
   "paint.date": { topic: "date of the paintwork", parts: "same", agreement: { by: "name", within: 0 }, weight: 45 },
   "paint.year": { topic: "year of the paintwork", parts: "same", agreement: { by: "name", within: 0 }, weight: 45 },
+  "cargo-floor.size": { topic: "load space", parts: "same", agreement: { by: "share", share: 0.03 }, weight: 30 },
   "seats.date": { topic: "date of the seat work", parts: "same", agreement: { by: "name", within: 0 }, weight: 35 },
   "brakes.diameter": {
     topic: "brake %part diameter",

@@ -78,6 +78,7 @@ const figures = {
   "brakes.thickness": { one: [11, "mm"], other: [5, "mm"], equal: [], part: "pads", position: "front" },
   "suspension.diameter": { one: [1, "in"], other: [1.25, "in"], equal: [[25.4, "mm"]], part: "sway bar", position: "front" },
   "suspension.size": { one: [6, "in"], other: [4, "in"], equal: [] },
+  "cargo-floor.size": { one: [385, "L"], other: [310, "L"], equal: [[13.6, "cu ft"]] },
   "exhaust.diameter": { one: [2.5, "in"], other: [3, "in"], equal: [[63.5, "mm"]] },
 } as const satisfies Record<
   keyof typeof quantityRules,
@@ -236,6 +237,7 @@ const spokenChoices: Readonly<Record<string, readonly (readonly [string, string]
   "cabin-heater": [["heat pump", "resistance heater"]],
   "seat-facing": [["rear-facing", "side-facing"]],
   "drive-side": [["left hand drive", "right hand drive"]],
+  "tailgate-drive": [["power tailgate", "manual tailgate"]],
   "rear-opening": [["barn doors", "tailgate"]],
   "bed-side": [["stepside", "fleetside"]],
   "paint-stage": [["single stage", "base coat clear coat"]],

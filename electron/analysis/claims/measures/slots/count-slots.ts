@@ -82,7 +82,12 @@ export const countSlots = [
         unless: /\bkey off\b|\bthird\b/,
         score: 1.2,
       },
-      { before: /\bkeys\b[^.#]{0,40}\b(?:calling it|there's|got|have|are)$/, score: 1.0 },
+      // "Two keys, there's one, and the other one's in the safe": shown one by one.
+      {
+        before: /\bkeys\b[^.#]{0,40}\b(?:calling it|there's|got|have|are)$/,
+        after: /^(?!,? ?and (?:the other|another|there's|here's))/,
+        score: 1.0,
+      },
       // "I was going to say three, there's two."
       { before: /\bkeys\b[^.#]{0,70}\b(?:say|said) \w+ (?:there's|it's|but there's)(?: only)?$/, score: 1.0 },
       { before: /\bkeys?\b[^.]{0,34}\band$/, after: /^(?:for|to) the \w+/, score: 1.1 },

@@ -120,6 +120,7 @@ export const dateSlots = [
     unless:
       /# '?\d\d # i\b(?! (?:think|guess|believe|reckon|mean))|\br #|\b(?:motor|engine|block|axle|gearbox) (?:year|number|code|casting)\b|\bnumber on the (?:block|motor|engine|axle|case)\b|\boff an? (?:later|earlier|newer|older)\b|\bor else\b|\btemperature\b|\btemp\b|\bcapacity\b|\busable\b|\bdegrees\b|\bvolts?\b|\bkilowatt|# (?:odd|usable|percent|degrees|across|out)\b|\bmile an hour\b|\bmph\b/,
     cues: [
+      { before: /\b(?:this|the) (?:car|truck|van|bus|bike|coupe|wagon)(?: is|'s) an?(?: early| late)?$/, score: 1.3 },
       { before: /\b(?:estate|saloon|hatchback|sedan|coupe|roadster|pickup|truck|van|wagon|car)(?: is)? from$/, score: 1.3 },
       { after: /^(?:by |is the |for a )?model(?: year)?\b/, score: 1.3 },
       {

@@ -176,8 +176,9 @@ export const odometerSlots = [
     attribute: "mileage",
     unit: "said",
     need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
+    // "It's a 2020" names its year.
     unless:
-      /\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #|\b(?:offered|priced|listed|advertised|estimated|reserved) (?:at|for) (?:\w+ )?#/,
+      /\b(?:it's|it is|she's|car's|this is|that's|car is) an? #|\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #|\b(?:offered|priced|listed|advertised|estimated|reserved) (?:at|for) (?:\w+ )?#/,
     cues: [
       { after: /^and (?:some )?change\b/, unless: /\bdollars|\basking|\bprice|\bpaid|\bspent/, score: 1.0 },
       {

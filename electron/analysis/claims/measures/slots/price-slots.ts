@@ -168,6 +168,11 @@ export const priceSlots = [
           /^(?:dollars |pounds |quid )?(?:on it|asking|firm|obo|or best offer|or near|no vat|drive away|on the road|ono|near enough|to be exact)\b/,
         score: 1.25,
       },
+      {
+        before: /\b(?:have|take|get|buy|drive|own) (?:it|her|him|this|this one)(?: home| away)? (?:for|at)(?: only| just)?$/,
+        unless: /\boff\b/,
+        score: 1.6,
+      },
       { zones: ["opening", "closing"], score: 0.9 },
       { about: ["price"], unless: /\btach|\brpm/, score: 1.0 },
     ],

@@ -58,7 +58,8 @@ export const bodyAndPaperFamilies = [
     name: "belt-kind",
     topic: "seat belts",
     components: ["belts"],
-    parts: "any",
+    // The middle one may be a lap belt among three-point ones.
+    parts: "named",
     weight: 50,
     choices: { lap: /\blap$|\blap (only|belts?|kind)\b/, "three-point": /\b(three|3) ?-?point\b|\blap and shoulder\b/ },
   },
@@ -135,6 +136,15 @@ export const bodyAndPaperFamilies = [
       "side-hung": /\bbarn ?-?doors?\b|\bside[ -]?(hinged|hung)\b|\btwin rear doors\b/,
       "top-hung": /\b(lift ?-?(gate|back|up)|top[ -]?(hinged|hung) tail ?-?gate|hatch ?-?back)\b|^tail ?-?gate$/,
     },
+  },
+  {
+    name: "tailgate-drive",
+    topic: "tailgate",
+    components: ["body"],
+    parts: "any",
+    unplaced: "single",
+    weight: 35,
+    choices: { power: /^power tailgate$/, manual: /^manual tailgate$/ },
   },
   {
     name: "bed-side",

@@ -85,7 +85,7 @@ export const runningGearFamilies = [
     choices: {
       // Helper bags sit beside leaf springs and are no air suspension.
       air: /^air$|\bair[ -]?(springs?|suspension|ride|struts?|bellows|sprung)\b|\bbellows\b|\bself[ -]?level+ing\b|\b(hydro-?pneumatic|hydrolastic|hydragas)\b/,
-      steel: /\b(coils?( springs?)?|steel springs?)\b/,
+      steel: /\b(coils?( springs?)?|steel springs?|springs? and shocks?)\b/,
     },
   },
   {
