@@ -120,12 +120,16 @@ export function countedThingBefore(speech: Speech, around: NumberSurroundings): 
   return null;
 }
 
+/** Units and the nouns of compounds ("six speed", "four door"), after which nothing was counted before. */
+const unitNext =
+  /^(?:inch|foot|feet|mile|year|hundred|thousand|percent|degree|speed|barrel|cylinder|door|owner|row|ply|wire|pin|way|piece|stage|point|volt|amp|bolt|lug|spoke|quarter|half|dollar|pound|gallon|liter|mil|mm|psi|grand|quid)$/;
+
 /** True where a noun that the number would rather count, or a unit, stands right after it. */
 function followedByAnother({ tokens }: Speech, { number, after, topics }: NumberSurroundings): boolean {
   if (tokens[number.end - 1]!.after !== "") return false;
   const next = tokens[number.end]?.word ?? "";
   return (
-    notBetween.test(next) ||
+    unitNext.test(next) ||
     (/(?<!')s$/.test(next) && !/^(?:is|was|this|has|us|plus|works)$/.test(next)) ||
     /^(?:or|point|to|by|and a)\b/.test(after) ||
     topics.some(({ mention }) => mention.first === number.end && /s$/.test(tokens[mention.end - 1]!.word))

@@ -248,6 +248,7 @@ function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVeh
   if (said) return said;
   const hand = nearest(handPhrases, wider, "before")?.meaning ?? nearest(handPhrases, later, "after")?.meaning;
   if (hand) return sideOfHand(hand, claim.wheel);
+  if (camera && everyCorner.has(claim.component) && sidewallRead.test(wider)) return camera;
   if (camera && otherSide.test(around)) return camera === "driver" ? "passenger" : "driver";
   if (camera && hereSide.test(around)) return camera;
   if (!camera && claim.sideLast && everyCorner.has(claim.component) && thisSideOfEnd.test(around)) return claim.sideLast;
