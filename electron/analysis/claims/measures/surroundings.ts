@@ -167,7 +167,7 @@ const copula = /^(?:is|are|was|were|'s|reads|says|shows|at)$/;
  */
 function opensNext(map: SpeechMap, number: Range, mention: PartMention, between: string): boolean {
   const { tokens } = map.speech;
-  if (!/^(?:and )?(?:the |this |that |a |an )?$/.test(between.trimStart())) return false;
+  if (!/^(?:and ?)?(?:the|this|that|a|an)?$/.test(between.trim())) return false;
   const next = tokens[mention.end];
   if (!next || !(copula.test(next.word) || map.numberAt[mention.end])) return false;
   const verb = copula.test(tokens[number.first - 1]?.word ?? "") ? 1 : 0;
@@ -191,7 +191,11 @@ function topicsAround(map: SpeechMap, number: Range, clause: Range, sentence: Ra
         continue;
       }
       topics.push({ mention, cost: gap === 0 || linkWords.test(between) ? 0.02 * gap : 0.15 + 0.04 * gap, reach: "clause" });
-    } else if (gap <= 4 && hangsTogether(speech.tokens, number.end, mention.first))
+    } else if (
+      gap <= 4 &&
+      hangsTogether(speech.tokens, number.end, mention.first) &&
+      !opensNext(map, number, mention, phraseOf(speech.tokens, number.end, mention.first))
+    )
       topics.push({ mention, cost: 0.02 * gap, reach: "clause" });
     else if (mention.first < sentence.end) topics.push({ mention, cost: 0.5 + 0.02 * gap, reach: "sentence" });
   }

@@ -65,6 +65,7 @@ export const renewalBySignRules: readonly QualityRule[] = [
       "sat/sits/sitting/riding/rides/rebuilt/built/mounted on a/an ..1 new/different/replacement/another/later/fresh/galvanised/galvanized",
       "<cop> another one !of/to/that/for/you",
       "'s/has/have had another _ !owner/offer/look/set/coat/life/go/one/at/on/of",
+      "'s/has/have/'d had another _ at some point/stage/time",
       "'s/has/have had a different/second _ !owner/offer/look/set/coat/life/go/at",
       "had to put/fit/find a/another/new _ ..1 in/on/for",
       "came/come/is/'s/bought/got ..1 off/from the? ebay/facebook/craigslist/marketplace/gumtree/amazon/online/internet/autojumble/jumble/swap",

@@ -21,7 +21,7 @@ export const drivelineSlots = [
     cues: [
       {
         after:
-          /^(?:speeds?|on the floor|on the tree|on the column|forward(?: gears?)?)\b(?! (?:limit|bumps?|blower|fan|wiper|bike|heater))/,
+          /^(?:speeds?|on the floor(?! of\b)|on the tree|on the column|forward(?: gears?)?)\b(?! (?:limit|bumps?|blower|fan|wiper|bike|heater))/,
         score: 1.2,
       },
       {
