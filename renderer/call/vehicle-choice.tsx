@@ -1,5 +1,5 @@
 import { Combobox } from "@base-ui/react/combobox";
-import { useId, useState } from "react";
+import { useState } from "react";
 import { mostCompared, type RecordingSummary } from "../../shared-types/index.ts";
 import "./compare.css";
 
@@ -24,7 +24,6 @@ export function vehicleName({
 
 /** The vehicles to put side by side, found by stock number or name as they are typed. */
 export function VehicleChoice({ recordings, chosen, onChosen }: VehicleChoiceProps) {
-  const id = useId();
   const byId = new Map(recordings.map((recording) => [recording.id, recording]));
   const [open, setOpen] = useState(false);
   const full = chosen.length >= mostCompared;
@@ -47,41 +46,45 @@ export function VehicleChoice({ recordings, chosen, onChosen }: VehicleChoicePro
       autoHighlight
     >
       <div className="vehicles">
-        <label htmlFor={id} className="field-name">
-          Vehicles side by side
-        </label>
-        <Combobox.Chips className="vehicles-chosen" aria-label={chosen.length > 0 ? "Chosen vehicles" : undefined}>
-          {chosen.map((one) => {
-            const name = byId.get(one) ? vehicleName(byId.get(one) as RecordingSummary) : "no longer in the library";
-            return (
-              <Combobox.Chip key={one} className="vehicle-chip" aria-label={name} aria-description="Backspace or Delete takes it away">
-                <span>{name}</span>
-                <Combobox.ChipRemove className="vehicle-away" aria-label={`Take away ${name}`}>
-                  <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
-                    <path d="M1 1l7 7M8 1L1 8" stroke="currentColor" strokeWidth="1.5" />
-                  </svg>
-                </Combobox.ChipRemove>
-              </Combobox.Chip>
-            );
-          })}
-          <Combobox.Input
-            id={id}
-            className="vehicle-input"
-            placeholder={full ? `${mostCompared} are as many as can be read` : "Add by stock number or name"}
-            aria-description={chosen.length > 0 ? "From its start, the left arrow key reaches the chosen ones" : undefined}
-          />
-        </Combobox.Chips>
+        <span className="field-name">Vehicles side by side</span>
+        <div className="vehicles-chosen">
+          <ul className="vehicles-list" aria-label="Chosen vehicles">
+            {chosen.map((one) => {
+              const recording = byId.get(one);
+              const name = recording ? vehicleName(recording) : "no longer in the library";
+              return (
+                <li key={one} className="vehicle-chip">
+                  <span>{name}</span>
+                  <button
+                    type="button"
+                    className="vehicle-away"
+                    aria-label={`Take away ${name}`}
+                    onClick={() => onChosen(chosen.filter((other) => other !== one))}
+                  >
+                    <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
+                      <path d="M1 1l7 7M8 1L1 8" stroke="currentColor" strokeWidth="1.5" />
+                    </svg>
+                  </button>
+                </li>
+              );
+            })}
+          </ul>
+          <Combobox.Trigger className="button" disabled={full} aria-label="Add a vehicle">
+            {full ? `${mostCompared} are as many as can be read` : "Add a vehicle…"}
+          </Combobox.Trigger>
+        </div>
       </div>
       <Combobox.Portal>
         <Combobox.Positioner className="choice-positioner" sideOffset={2} align="start">
-          <Combobox.Popup className="choice-list">
+          <Combobox.Popup className="choice-list" aria-label="Add a vehicle">
+            <Combobox.Input className="text-field" placeholder="Stock number or name" aria-label="Stock number or name" />
             <Combobox.Empty className="vehicle-none">No recording is called so.</Combobox.Empty>
             <Combobox.List>
               {(one: string) => (
-                <Combobox.Item key={one} value={one} className="choice-item" disabled={full && !chosen.includes(one)}>
-                  <Combobox.ItemIndicator className="vehicle-mark" keepMounted>
+                <Combobox.Item key={one} value={one} className="choice-item">
+                  <span className="vehicle-mark" aria-hidden="true">
                     {chosen.includes(one) ? "✓" : ""}
-                  </Combobox.ItemIndicator>
+                  </span>
                   {byId.get(one) ? vehicleName(byId.get(one) as RecordingSummary) : one}
                 </Combobox.Item>
               )}

@@ -48,7 +48,7 @@ test("the salesperson's whole job on the demo, by pointer", async ({ desk: page 
     await expect(answer).toContainText("Stock OP-1988: rear tire size 215/70");
     await page.getByRole("button", { name: /^Take away OP-1988/ }).click();
     await expect(table.getByRole("columnheader")).toHaveCount(2);
-    await page.getByRole("combobox", { name: "Vehicles side by side" }).click();
+    await page.getByRole("combobox", { name: "Add a vehicle" }).click();
     await page.getByRole("option", { name: /OP-1988/ }).click();
     await expect(table.getByRole("columnheader")).toHaveCount(3);
     await page.getByRole("button", { name: "Ask the whole library" }).click();
