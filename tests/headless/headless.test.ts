@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { createBrowserPrinter } from "../../electron/launch/print-pdf.ts";
 import { AnalysisDocument } from "../../shared-types/index.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -99,10 +100,13 @@ describe("analyze", () => {
   });
 });
 
+/** Whether this machine has a browser that prints. */
+const pdfs = createBrowserPrinter().whyNot() === null;
+
 describe("index", () => {
   test("imports, analyses and writes every export, and sums up with both quotes and times", () => {
     write("walk.txt", walk);
-    const { code, out } = run("index", "--transcript", "walk.txt", "--out", "out");
+    const { code, out } = run("index", "--transcript", "walk.txt", "--out", "out", "--paper", "a4");
     expect(code).toBe(0);
     expect(readdirSync(join(folder, "out")).sort()).toEqual([
       "walk.captions-changes.txt",
@@ -117,16 +121,25 @@ describe("index", () => {
       "walk.condition-index.csv",
       "walk.condition-index.html",
       "walk.condition-index.json",
+      ...(pdfs ? ["walk.condition-index.pdf"] : []),
       "walk.condition-index.schema.json",
       "walk.corrections.txt",
       "walk.corrections.vtt",
       "walk.review-record.html",
       "walk.review-record.json",
+      ...(pdfs ? ["walk.review-record.pdf"] : []),
       "walk.review-record.schema.json",
     ]);
     expect(out).toMatch(/rear tire size \(measure\)/);
     expect(out).toMatch(/235\/60R15: 0:\d\d “.*to 35 60 15s”/);
     expect(out).toMatch(/255\/60R15: (0:5\d|1:0\d) “.*two fifty five sixty fifteens/);
+  });
+
+  test("asks for a paper that is known", () => {
+    write("walk.txt", walk);
+    const { code, err } = run("index", "--transcript", "walk.txt", "--out", "out", "--paper", "a5");
+    expect(code).toBe(2);
+    expect(err).toContain('--paper takes letter or a4, not "a5".');
   });
 
   test("never overwrites without --force, and then leaves what stands as it is", () => {
