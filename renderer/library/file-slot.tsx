@@ -50,7 +50,7 @@ export function FileSlot({ label, hint, accept, file, onFile, problem, more }: F
       <span className="file-slot-name">{file ? file.name : <span className="soft">{hint}</span>}</span>
       <span className="row">
         {file ? more : null}
-        <Button onClick={() => input.current?.click()} aria-label={`Choose ${label.toLowerCase()}`}>
+        <Button onClick={() => input.current?.click()} aria-label={`${file ? "Another" : "Choose"} ${label.toLowerCase()}`}>
           {file ? "Another…" : "Choose…"}
         </Button>
         {file ? (

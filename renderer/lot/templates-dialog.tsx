@@ -184,6 +184,7 @@ export function TemplatesDialog({ recordings, onClose }: TemplatesDialogProps) {
           ) : (
             <p className="soft">Import a recording to see what a template gives.</p>
           )}
+          {faults.length > 0 ? <p className="soft">Nothing is filled in before the text has only known fields.</p> : null}
           {preview?.text != null ? (
             // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
             <section className="template-preview" tabIndex={0} aria-label="Preview">
