@@ -60,9 +60,8 @@ export function CallScreen({ asked, compared }: CallScreenProps) {
     setPlayed((before) => ({ recordingId, start, count: (before?.count ?? 0) + 1 }));
   const pause = () => clock.current?.toggle();
   useShortcuts((key) => {
-    if (key === "/") field.current?.focus();
-    else if (key === "Ctrl+K" && compared !== null) show(null);
-    else return false;
+    if (key !== "/") return false;
+    field.current?.focus();
     return true;
   });
 

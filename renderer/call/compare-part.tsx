@@ -2,7 +2,7 @@ import { type KeyboardEvent, useEffect, useEffectEvent, useState } from "react";
 import type { RecordingSummary } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { counted } from "../shared/count.ts";
-import { keyName } from "../shared/keys.ts";
+import { keyName, useShortcuts } from "../shared/keys.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { callActionOf } from "./call-keys.ts";
 import { type ChosenMoment, CompareTable } from "./compare-table.tsx";
@@ -46,19 +46,19 @@ export function ComparePart(props: ComparePartProps) {
   const tellUnderside = useEffectEvent(onUnderside);
   useEffect(() => tellUnderside(under), [under]);
 
-  const act = (event: KeyboardEvent): boolean => {
-    if (event.nativeEvent.isComposing) return false;
-    const action = callActionOf(keyName(event));
-    const typing = event.target === field.current;
+  const act = (key: string, typing: boolean): boolean => {
+    const action = callActionOf(key);
     if (action === "compare") onCompared(null);
     else if (action === "pause") onPause();
     else if (typing && (action === "next" || action === "play")) document.querySelector<HTMLElement>(".compare-moment")?.focus();
     else if (action === "copy" && moment) copying.copy(moment.answer);
     else if (action === "open" && moment) window.location.hash = placeOfTold(moment);
-    else if (keyName(event) === "/" && !typing) field.current?.focus();
     else return false;
     return true;
   };
+  const onKey = (event: KeyboardEvent) => !event.nativeEvent.isComposing && act(keyName(event), event.target === field.current);
+  // The same keys from a button or a link of the answer.
+  useShortcuts((key) => act(key, false));
 
   return (
     <>
@@ -80,7 +80,7 @@ export function ComparePart(props: ComparePartProps) {
           maxLength={200}
           onChange={(event) => onQuery(event.target.value)}
           onKeyDown={(event) => {
-            if (act(event)) event.preventDefault();
+            if (onKey(event)) event.preventDefault();
           }}
         />
         <VehicleChoice recordings={recordings ?? []} chosen={compared} onChosen={onCompared} />
@@ -101,7 +101,7 @@ export function ComparePart(props: ComparePartProps) {
               setChosen(wanted);
               onPlay(wanted);
             }}
-            onKey={act}
+            onKey={onKey}
             onLeave={() => field.current?.focus()}
           />
         ) : (

@@ -2,7 +2,7 @@ import { type ReactNode, type RefObject, useEffect, useEffectEvent, useState } f
 import { mostCompared, type RecordingSummary } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { counted } from "../shared/count.ts";
-import { keyCaps, keyName } from "../shared/keys.ts";
+import { keyCaps, keyName, useShortcuts } from "../shared/keys.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import "./compare.css";
 import { callActionOf, callShortcuts, toldKeys } from "./call-keys.ts";
@@ -76,6 +76,8 @@ export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, co
     else return false;
     return true;
   };
+  // The same keys from a button or a link of the answer, whose Enter is its own.
+  useShortcuts((key) => key !== "Enter" && act(key));
 
   return (
     <>

@@ -41,7 +41,7 @@ export const filterShortcuts = [
   { key: "K", action: "filter-kind", words: "by kind" },
   { key: "Z", action: "filter-zone", words: "by zone" },
   { key: "W", action: "filter-weight", words: "by weight" },
-  { key: "X", action: "filter-none", words: "show the whole queue" },
+  { key: "X", action: "filter-none", words: "every kind, zone and weight again" },
 ] as const satisfies readonly { key: string; action: CheckAction; words: string }[];
 
 const actionOfKey = new Map<string, CheckAction>([...checkShortcuts, ...filterShortcuts].map(({ key, action }) => [key, action]));

@@ -140,3 +140,17 @@ test("two vehicles by a claim, without the mouse", async ({ desk: page }) => {
     await expect(page.getByRole("button", { name: /^Take away/ })).toHaveCount(2);
   });
 });
+
+test("the desk's keys also act from the answer's own buttons", async ({ desk: page }) => {
+  await atCallDesk(page);
+  await ask(page, "underside");
+  const copy = page.getByRole("button", { name: "Copy the answer" });
+  await copy.focus();
+  await page.keyboard.press("Control+Enter");
+  await expect(page.getByRole("region", { name: "Answer" }).getByRole("status")).toHaveText("copied");
+  await page.keyboard.press("Control+k");
+  await expect(page.getByRole("searchbox", { name: "Which claim" })).toBeFocused();
+  await page.getByRole("combobox", { name: "Add a vehicle" }).focus();
+  await page.keyboard.press("Control+k");
+  await expect(page.getByRole("combobox", { name: "Ask the library" })).toHaveValue("underside");
+});
