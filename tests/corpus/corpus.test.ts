@@ -4,8 +4,10 @@ import { readCases } from "./read-cases.ts";
 import { analyseCase, scoreCases } from "./scorer.ts";
 
 /** Each folder of annotated walkarounds as a whole, against the floors that the analysis has reached before. */
-describe.for([...corpusFloors])("$folder", ({ folder, atLeast, atMost, kinds }) => {
-  const cases = readCases(new URL(`../../fixtures/corpus/${folder}`, import.meta.url).pathname);
+describe.for(corpusFloors.map((floors) => ({ called: floors.only?.called ?? floors.folder, ...floors })))("$called", (floors) => {
+  const { folder, only, atLeast, atMost, kinds } = floors;
+  const all = readCases(new URL(`../../fixtures/corpus/${folder}`, import.meta.url).pathname);
+  const cases = only ? all.filter(({ gold }) => only.ids.includes(gold.id)) : all;
   const { total } = scoreCases(cases.map((one) => ({ ...one, output: analyseCase(one) })));
 
   test.for(Object.entries(atLeast))("%s is at least %d", ([figure, floor]) => {
