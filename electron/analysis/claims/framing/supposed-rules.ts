@@ -135,6 +135,7 @@ export const supposedRules: readonly FrameRule[] = [
       "you can put/get/stick/fit a/an/your/my/the _ ..2 through/in/into/between/under",
       "you could have/put/go/run ..2 dinner",
       "it 'll take/fit/accept/clear a/an # by/foot/footer",
+      "it 'll take/accept a/an/# ..4 kilowatt/kilowatts/kw/amps",
     ],
     example: { says: "You could put sixteens on it. It has the fifteens.", framed: "sixteens", free: "fifteens" },
     quiet: [

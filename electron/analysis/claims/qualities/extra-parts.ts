@@ -15,6 +15,11 @@ export interface ExtraPart {
 export const extraParts = [
   { component: "transmission", part: "auto box", phrases: ["auto/automatic/manual box/trans"] },
   { component: "transmission", part: "auto box", phrases: ["box 's/is/has/was !of/on/in/full/here/empty"], zones: ["underside", "drive"] },
+  {
+    component: "body",
+    part: "side",
+    phrases: ["driver/drivers/passenger/passengers 's? side has/have", "near/off/left/right hand? side has/have"],
+  },
   { component: "trim", part: "trim", phrases: ["the trim 's/is/has !level/package/sport/se/base"] },
   { component: "glass", part: "windshield", position: "front", phrases: ["the screen", "a new screen", "front screen"], zones: ["front"] },
   { component: "body", part: "wheel arch", position: "rear", phrases: ["rear/back wheel arch/well/opening/lip/house", "rear/back arch"] },

@@ -193,7 +193,8 @@ function placedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | n
   for (let token = end; token < Math.min(sentence?.end ?? end, end + 9); token++) {
     if (tokens[token - 1]!.after !== "" && !placed) return null;
     if (tokens[token - 1]!.after !== "" && token > end + 4) return null;
-    if (besides.has(tokens[token]!.word) && !comesOff(tokens[token - 1]?.word ?? "", tokens[token]!.word)) return null;
+    const offSide = tokens[token]!.word === "off" && tokens[token + 1]?.word === "side";
+    if (besides.has(tokens[token]!.word) && !offSide && !comesOff(tokens[token - 1]?.word ?? "", tokens[token]!.word)) return null;
     if (placing.has(tokens[token]!.word) || besides.has(tokens[token]!.word)) placed = true;
     const part = scene.parts[scene.partIndexFrom(token)];
     if (placed && part && part.first === token && !startsNewSubject(scene, token)) {
@@ -277,8 +278,17 @@ function headOf(scene: SpokenScene, index: number): ScenePart {
   const between = tokens.slice(head.end, part.first);
   // "the receipt for the seats": paper about the part, and not the thing spoken of.
   if (head.part === "paperwork") return part;
+  // "The paint on the hood" is the hood's.
+  if (head.component === "paint" && part.component === "body" && part.part !== null && joinsTo(head, part, tokens))
+    return { ...part, component: "paint" };
   const joins = between.length > 0 && between.length <= 2 && /^(?:in|on|of|for|inside|from)$/.test(between[0]!.word);
   return joins && (between.length === 1 || pointing.has(between[1]!.word)) && tokens[head.end - 1]!.after === "" ? head : part;
+}
+
+/** Whether only "on the" stands between two parts. */
+function joinsTo(head: ScenePart, part: ScenePart, tokens: SpokenScene["speech"]["tokens"]): boolean {
+  const between = tokens.slice(head.end, part.first);
+  return between.length > 0 && between.length <= 2 && /^(?:on|of)$/.test(between[0]!.word) && tokens[head.end - 1]!.after === "";
 }
 
 const passive = /^(?:is|are|was|were|been|be|being|has|have|had|got|getting|'s|'re|'ve|n't|never|not)$/;

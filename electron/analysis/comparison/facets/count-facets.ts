@@ -55,6 +55,8 @@ export function countFacets(claim: Claim): Facet[] {
   if (part === "gear" && count > mostGears && !/\b(speeds?|gears?|ratios?)\b/i.test(claim.quote)) return [];
   // Nothing of this gearbox is in view behind the rear flap: what is told there is of another.
   if (part === "gear" && claim.zone === "cargo") return [];
+  // "The type two on the top": a name and no count.
+  if (/\btype (?:one|two|three|1|2|3)\b/i.test(claim.quote)) return [];
   if (part === "owner" && onePersonOfSeveral.test(claim.quote)) return [];
   return countFacet(claim, part, count);
 }
@@ -68,7 +70,7 @@ export function countFacet(claim: Claim, part: string, count: number): Facet[] {
   const meaning = unplacedMeaning[claim.component];
   const [made] = facet({
     // "At least" widens the count and does not set it apart.
-    claim: claim.circumstance === atLeast ? { ...claim, circumstance: null } : claim,
+    claim: claim.circumstance === atLeast || claim.circumstance === claim.component ? { ...claim, circumstance: null } : claim,
     kind: "count",
     part,
     property: "count",
@@ -82,9 +84,14 @@ export function countFacet(claim: Claim, part: string, count: number): Facet[] {
   });
   if (!made) return [];
   const unplaced = made.place === "loosely" || made.place === "in-view";
-  const place: Place = unplaced ? (usualPlaces[part] ?? "all") : made.place;
+  const place: Place = unplaced ? (bumperInView(claim) ?? usualPlaces[part] ?? "all") : made.place;
   // Sixty spokes all round meet seventy-two in one wheel; five belts in all do not meet two in front.
   return [{ ...made, claim, place, slot: countedByShare.has(part) ? made.slot : `${made.slot}|${place}` }];
+}
+
+/** The bumper that is in view: "four sensors", said at the back. */
+function bumperInView({ component, zone }: Claim): Place | undefined {
+  return component === "bumper" && (zone === "front" || zone === "rear") ? zone : undefined;
 }
 
 const formerWords = /\b(previous|former|before|prior|past)\b/i;

@@ -29,7 +29,7 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
     return [];
   if (claim.component === "vehicle" && claim.attribute === "date" && !isLikelyBuildDate(claim, notes)) return [];
   if (claim.component === "vehicle" && claim.attribute === "date" && /\b(they|these|those)('re| were| are)\b/i.test(claim.quote)) return [];
-  if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim)) return [];
+  if (claim.component === "vehicle" && claim.attribute === "year" && !isVehicleYear(claim) && !doubtsItsYear(claim, notes)) return [];
   if (rule.needsCircumstance ? circumstance === null : rule.plainOnly && circumstance !== null) return [];
   if (circumstance !== null && recurring.has(circumstance) && !isWorkOnOnePart(claim, part)) return [];
   if (claim.component === "fuel-tank" && claim.zone === "engine-bay" && !/\b(tank|fuel|gas|petrol|diesel)\b/i.test(claim.quote)) return [];
@@ -60,6 +60,12 @@ export function figureFacets(claim: Claim, notes: ClaimNotes): Facet[] {
     reading,
     ...(reading.by === "figure" ? { dimension: reading.figure.dimension } : {}),
   });
+}
+
+/** "I believe it's a 2015", said inside of a vehicle that was called a 2015: its own year once more, in doubt. */
+function doubtsItsYear({ part, circumstance, stance, value, quote }: Claim, { modelYears }: ClaimNotes): boolean {
+  if (stance !== "hedged" || part !== null || circumstance !== null || modelYears === null) return false;
+  return value === modelYears.first && value === modelYears.last && /\b(?:it's|it is|she's|he's) an? \S+(?: \S+)?$/i.test(quote);
 }
 
 function figureReading(claim: Claim, rule: QuantityRule, notes: ClaimNotes): Reading | undefined {
