@@ -18,6 +18,12 @@ export interface VirtualRowsProps<Row> {
   readonly children: (row: Row) => { readonly attributes: Readonly<Record<`data-${string}`, unknown>>; readonly content: ReactNode };
 }
 
+/** Whether the keyboard is still in a list, or nowhere since a row of it went: only then may the list hand it on when an edit is on disk. */
+export function keyboardStayed(): boolean {
+  const { activeElement } = document;
+  return activeElement === null || activeElement === document.body || activeElement.closest(".pane-scroll") !== null;
+}
+
 /** A list of which only the rows in view are on the page; the row that has the keyboard stays there wherever the list is scrolled. */
 export function VirtualRows<Row>(props: VirtualRowsProps<Row>) {
   const { label, className, rows, rowKey, estimate, head, startAt, focusRow, onFocused, children } = props;

@@ -124,7 +124,7 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
         <Button weight="quiet" aria-pressed={follow} onClick={() => setFollow(!follow)} tip="The list moves with the playhead">
           Follow
         </Button>
-        <span className="small soft">
+        <span className="small soft captions-counts">
           {counted(captions.length, "caption", "captions")}, {counted(analysis.claims.length, "claim", "claims")},{" "}
           {counted(analysis.repairs.length, "repair", "repairs")}
           {corrections.size > 0 ? `, ${corrections.size} corrected` : ""}

@@ -8,7 +8,7 @@ import { tenthsLabel } from "../../shared/time.ts";
 import { spanAt } from "../lap.ts";
 import { type MarkActions, proposalsIn } from "../use-mark-actions.ts";
 import type { MarkKeeper } from "../use-marks.ts";
-import { VirtualRows } from "../virtual-rows.tsx";
+import { keyboardStayed, VirtualRows } from "../virtual-rows.tsx";
 import { draftOfFinding, type FindingDraft, findingOfDraft, newFindingDraft } from "./finding-draft.ts";
 import { FindingForm } from "./finding-form.tsx";
 import { FindingRow } from "./finding-row.tsx";
@@ -58,7 +58,7 @@ export function FindingsPane(props: FindingsPaneProps) {
     const added = detail.findings.find(({ id }) => known.current && !known.current.has(id));
     if (!added) return;
     known.current = null;
-    onFocusRow(added.id);
+    if (keyboardStayed()) onFocusRow(added.id);
   }, [detail.findings, onFocusRow]);
   const leave = () => {
     onEdit(null);
@@ -67,7 +67,7 @@ export function FindingsPane(props: FindingsPaneProps) {
   const remove = async ({ id }: Finding) => {
     const place = rows.findIndex((row) => rowKey(row) === id);
     const beside = rows[place + 1] ?? rows[place - 1];
-    if (await edit("finding.remove", { id }, "Finding removed")) onFocusRow(beside ? rowKey(beside) : "");
+    if ((await edit("finding.remove", { id }, "Finding removed")) && keyboardStayed()) onFocusRow(beside ? rowKey(beside) : "");
   };
   const save = async (draft: FindingDraft) => {
     known.current = edited ? null : new Set(detail.findings.map(({ id }) => id));
@@ -92,7 +92,7 @@ export function FindingsPane(props: FindingsPaneProps) {
   const accept = async ({ key, start }: FindingProposal) => {
     const others = rows.flatMap((row) => (row.kind === "proposal" && row.proposal.key !== key ? [row.proposal] : []));
     const next = others.find((other) => other.start >= start) ?? others[0];
-    if (await desk.acceptFindings([key])) onFocusRow(next?.key ?? "");
+    if ((await desk.acceptFindings([key])) && keyboardStayed()) onFocusRow(next?.key ?? "");
   };
 
   return (

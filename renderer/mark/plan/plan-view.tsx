@@ -174,7 +174,7 @@ function AreaName({
   const signs = shownWords(tally);
   const disputes = disputeWords(tally);
   const signLength = signs.length + disputes.length;
-  const width = (lines === 1 ? name.length + signLength + 2 : Math.max(name.length, signLength)) * 5.9 + 8;
+  const width = (lines === 1 ? name.length + signLength + 2 : Math.max(name.length, signLength)) * 5.7 + 3;
   const height = lines === 1 ? 17 : 31;
   return (
     // biome-ignore lint/a11y/noAriaHiddenOnFocusable: words of a drawing; the area's button says them

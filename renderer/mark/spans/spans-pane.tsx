@@ -9,7 +9,7 @@ import { ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { spanAt } from "../lap.ts";
 import type { MarkActions } from "../use-mark-actions.ts";
 import type { MarkKeeper } from "../use-marks.ts";
-import { VirtualRows } from "../virtual-rows.tsx";
+import { keyboardStayed, VirtualRows } from "../virtual-rows.tsx";
 import "./spans.css";
 
 export interface SpansPaneProps {
@@ -32,7 +32,7 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
   const accept = async (span: LapSpan) => {
     const proposed = lap.filter((each) => each.zoneSpanId === null && each !== span);
     const next = proposed.find((each) => each.start > span.start) ?? proposed[0];
-    if (await desk.acceptZones(span.start, span.end)) setFocusRow(next ? spanKey(next) : "");
+    if ((await desk.acceptZones(span.start, span.end)) && keyboardStayed()) setFocusRow(next ? spanKey(next) : "");
   };
   return (
     <VirtualRows
