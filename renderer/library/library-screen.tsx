@@ -125,7 +125,9 @@ export function LibraryScreen() {
         onDrop={(event) => {
           event.preventDefault();
           setDragging(false);
-          const folder = [...event.dataTransfer.items].map((item) => item.webkitGetAsEntry()).find((entry) => entry?.isDirectory);
+          const entries = [...event.dataTransfer.items].map((item) => item.webkitGetAsEntry());
+          // Of several things that were dropped no single name says what they are.
+          const folder = entries.length === 1 && entries[0]?.isDirectory ? entries[0] : null;
           filesOfDrop(event.dataTransfer).then(
             (files) => (files.length > 0 || folder ? take(files, folder?.name ?? null) : undefined),
             (thrown: unknown) => setProblemMet(problemOf(thrown)),

@@ -77,6 +77,19 @@ test("files that are dropped are paired, changed by hand, and cancelled all at o
   await expect.poll(async () => (await film(page)).width).toBe(320);
 });
 
+test("a whole folder falls on the library as the system's own window drops it", async ({ desk: page }) => {
+  const folder = folderOfThree();
+  await expect(page.getByText("No recordings yet")).toBeVisible();
+  const session = await page.context().newCDPSession(page);
+  const data = { items: [], files: [folder], dragOperationsMask: 1 };
+  for (const type of ["dragEnter", "dragOver", "drop"] as const)
+    await session.send("Input.dispatchDragEvent", { type, x: 600, y: 400, data });
+  const plan = page.getByRole("dialog", { name: "Import from “forecourt”" });
+  await expect(plan).toContainText("3 recordings from 8 files");
+  await plan.getByRole("button", { name: "Import 3 recordings" }).click();
+  await expect(recordingRows(page)).toHaveCount(2);
+});
+
 test("a folder: the broken transcript is exchanged for a mended one, the known one is asked about", async ({ desk: page }) => {
   test.setTimeout(120_000);
   const folder = folderOfThree();
