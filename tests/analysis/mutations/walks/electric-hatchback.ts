@@ -343,7 +343,8 @@ export const electricHatchback: PlantedWalk = {
       "condition",
       "headlining",
       [29, "closing"],
-      ["The headlining's stained.", "The headlining's sagging.", "There's a mark on the headlining."],
+      // That it sags is no denial of "clean".
+      ["The headlining's stained.", "There's a mark on the headlining."],
       ["The headlining's clean.", "There's no marks on the headlining."],
     ),
     row(

@@ -307,7 +307,7 @@ export const importedSaloon: PlantedWalk = {
     row(
       "presence",
       "ABS",
-      [19, "drive"],
+      [[19, 32, 44], "closing"],
       ["It doesn't have ABS.", "There's no ABS on this car.", "It hasn't got anti lock brakes."],
       ["It has ABS.", "It's got anti lock brakes."],
     ),
