@@ -9,14 +9,14 @@ import { plantedShares, shareTable } from "./planted-share.ts";
 const reached = {
   measure: 0.84,
   count: 0.95,
-  type: 0.66,
-  material: 0.46,
+  type: 0.95,
+  material: 0.92,
   color: 0.95,
-  presence: 0.88,
-  condition: 0.56,
-  originality: 0.54,
+  presence: 0.95,
+  condition: 0.81,
+  originality: 0.95,
   standard: 0.95,
-  hedge: 0.75,
+  hedge: 0.95,
 } as const satisfies Record<ConflictKind, number>;
 
 /** Share of the sentences that say the same in other words and may be flagged. */
