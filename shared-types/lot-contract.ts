@@ -30,6 +30,21 @@ export function lotMethods<Format extends z.ZodType, Granularity extends z.ZodTy
     /** Stops a piece of work, also one that has not arrived yet; its own call then tells what was done. */
     "work.cancel": method(z.strictObject({ ticket: Ticket }), none),
 
+    /** Why no copy of the video with its chapters inside can be made here, and what to do; null where one can. */
+    "video.copyAbility": method(z.strictObject({ recordingId: RecordingId }), z.strictObject({ whyNot: z.string().nullable() })),
+    /** Makes the copy beside the exports; nothing is encoded again, and the original is only read. */
+    "video.copy": method(
+      z.strictObject({
+        ticket: Ticket,
+        recordingId: RecordingId,
+        granularity: ChapterGranularity,
+        /** Whether the captions put right go in as a track. */
+        captions: z.boolean(),
+        overwrite: z.boolean(),
+      }),
+      z.strictObject({ path: z.string(), bytes: z.int() }),
+    ),
+
     /** Where bundles were last kept. */
     "bundle.place": method(none, z.strictObject({ folder: z.string() })),
     /** Writes a bundle for each recording into a folder; those whose bundle there holds the same are left alone. */

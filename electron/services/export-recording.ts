@@ -19,6 +19,7 @@ import type { Parts } from "./parts.ts";
 import { cancelled, printPage } from "./print-pages.ts";
 import { findRecording, recordingDetail, videoPath } from "./recording-detail.ts";
 import { Refusal } from "./refusals.ts";
+import { takeStills } from "./stills/take-stills.ts";
 
 /** The folder beside the library that takes exports, one folder for each recording. */
 export const exportsFolder = "exports";
@@ -124,13 +125,15 @@ export async function writeExportsInto(
       },
     );
   }
+  const withoutPictures = asked.some(showsStills) ? await takeStills(parts, recordingId, { signal }) : null;
   const input = { ...(await inputOf(parts, { recordingId, formats, granularity })), videoHref: videoHrefFrom(parts, folder, recordingId) };
   const files: (WholeFile & { readonly format: ExportFormat; readonly warnings: string[] })[] = [];
   for (const [done, format] of asked.entries()) {
     if (signal.aborted) throw cancelled();
     parts.events.publish("export.progress", { recordingId, format, done, of: asked.length });
     const { fileName, content, warnings } = await built(parts, format, input, paper, signal);
-    files.push({ format, path: join(folder, fileName), content: Buffer.from(content), warnings: [...warnings] });
+    const all = withoutPictures !== null && showsStills(format) ? [...warnings, withoutPictures] : [...warnings];
+    files.push({ format, path: join(folder, fileName), content: Buffer.from(content), warnings: all });
   }
   if (signal.aborted) throw cancelled();
   await placeWhole(folder, files, move);
@@ -145,6 +148,9 @@ export async function writeExportsInto(
     })),
   };
 }
+
+/** Formats that carry pictures of the video. */
+const showsStills = (format: ExportFormat): boolean => format === "index-html" || format === "index-pdf";
 
 /** A file of an export: text as it is, a PDF printed from its page. */
 async function built(parts: Pick<Parts, "pdf">, format: ExportFormat, input: ExportInput, paper: Paper, signal: AbortSignal) {

@@ -8,6 +8,7 @@ import { indexLot, templateNamed } from "./lot/index-lot.ts";
 import { matchLot, takeLot } from "./lot/match-lot.ts";
 import type { Parts } from "./parts.ts";
 import { readyRecordings } from "./ready-recordings.ts";
+import { copyAbility, copyWithChapters } from "./video-copies/copy-with-chapters.ts";
 import { createWorkTickets } from "./work-tickets.ts";
 
 /** Recordings as wholes, and many at once. */
@@ -16,6 +17,8 @@ export function lotHandlers(parts: Parts, analyst: Analyst) {
   const tickets = createWorkTickets(parts);
   return {
     "work.cancel": tickets.cancel,
+    "video.copyAbility": (input) => copyAbility(parts, input),
+    "video.copy": ({ ticket, ...input }) => tickets.run(ticket, (signal, tell) => copyWithChapters(parts, input, { signal, tell })),
     "bundle.place": () => ({ folder: bundleFolder(library) }),
     "bundle.keep": ({ ticket, ...input }) => tickets.run(ticket, (signal, tell) => keepBundles(parts, input, signal, tell)),
     "bundle.look": ({ file }) => lookAtBundle(parts, file),

@@ -24,6 +24,7 @@ import { ProblemNote } from "../shared/problem-note.tsx";
 import { ExportFormatRow } from "./export-format-row.tsx";
 import { bytesLabel, exportWords, granularityWords, paperWords } from "./export-formats.ts";
 import { joinedChapters, shortestChapterSeconds } from "./joined-chapters.ts";
+import { VideoCopy } from "./video-copy.tsx";
 import "./export-panel.css";
 
 export interface ExportPanelProps {
@@ -151,6 +152,7 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
           </pre>
         </section>
       ) : null}
+      <VideoCopy recordingId={recordingId} granularity={granularity} />
       <p className="caution">{cautions.inspection}</p>
       <Ask
         title="Overwrite the files of the last export?"

@@ -39,6 +39,18 @@ export const lotCases = {
     expectation: (value: Output<"bundle.place">) => expect(value.folder).toMatch(/bundles$/),
     refused: null,
   },
+  "video.copyAbility": {
+    good: ({ id }) => ({ recordingId: id }),
+    // The ground's recording has no video, or there is FFmpeg or not: a sentence or nothing.
+    expectation: (value: Output<"video.copyAbility">) => expect(value.whyNot === null || value.whyNot.length > 20).toBe(true),
+    refused: [() => ({ recordingId: unknownId }), "recording-unknown"],
+  },
+  "video.copy": {
+    // A copy takes FFmpeg and a real video: tests/services/video-copies.test.ts makes them.
+    good: () => undefined,
+    expectation: () => {},
+    refused: [() => ({ ticket, recordingId: unknownId, granularity: "zones", captions: false, overwrite: false }), "recording-unknown"],
+  },
   "bundle.keep": {
     good: ({ id }) => keeping([id]),
     expectation: (value: Output<"bundle.keep">, { id }) =>

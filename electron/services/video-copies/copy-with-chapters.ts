@@ -110,7 +110,7 @@ export async function copyWithChapters(
     if (captions) await writeFile(track, buildExport("captions-webvtt", written).text);
     await runFfmpeg(program, {
       signal,
-      onSeconds: (seconds) => tell("copying the video", Math.min(seconds, row.duration), row.duration),
+      onSeconds: (seconds) => tell("copying the video", Math.round(Math.min(seconds, row.duration)), Math.ceil(row.duration)),
       arguments: [
         ...["-i", source, "-f", "ffmetadata", "-i", chapters],
         ...(captions ? ["-f", "webvtt", "-i", track] : []),
