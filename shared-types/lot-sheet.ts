@@ -29,3 +29,8 @@ export const LotMatch = z.strictObject({
   unreadable: z.array(z.strictObject({ recordingId: RecordingId, title: z.string(), why: z.string() })),
 });
 export type LotMatch = z.infer<typeof LotMatch>;
+
+/** Fields of the former sheet that the new row does not have: they would be gone, and no undo brings them back. */
+export function lostFields({ changes }: Pick<LotMatch["matched"][number], "changes">): number {
+  return changes.filter(({ before, after }) => before !== null && after === null).length;
+}

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { basename, extname, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { chapterGranularities, longestTemplate, textFormats } from "../../shared-types/index.ts";
+import { chapterGranularities, longestTemplate, lostFields, textFormats } from "../../shared-types/index.ts";
 import { defaultLibraryFile } from "../library/default-place.ts";
 import { indexTemplates } from "../services/index-templates.ts";
 import { indexLot, type LotTemplate, templateNamed } from "../services/lot/index-lot.ts";
@@ -104,12 +104,17 @@ function templateOf({ parts }: Application, named: string): LotTemplate {
 async function takeSheet({ handlers, parts, analyst }: Application, path: string): Promise<void> {
   const stockSheet = parts.files.offerPath(path).id;
   const { matched, rowsLeft, recordingsLeft, twice, unreadable } = await handlers["lot.match"]({ stockSheet });
-  const ids = matched.filter(({ standing }) => standing !== "same").map(({ recordingId }) => recordingId);
+  const fuller = matched.filter((row) => lostFields(row) > 0);
+  const ids = matched.filter((row) => row.standing !== "same" && !fuller.includes(row)).map(({ recordingId }) => recordingId);
   if (ids.length > 0) await handlers["lot.take"]({ stockSheet, recordingIds: ids });
   await analyst.idle();
   console.log(
     `Stock sheet: ${matched.length} matched (${ids.length} of them new or changed), ${rowsLeft.length} rows without a recording, ${recordingsLeft.length} recordings without a row.`,
   );
+  for (const { title, changes } of fuller)
+    console.error(
+      `${title}: keeps its former sheet, which has ${lostFields({ changes })} fields that the new row lacks. Give it in the window.`,
+    );
   for (const { stockNumber, lines } of twice)
     console.error(`${basename(path)}: “${stockNumber}” stands in lines ${lines.join(", ")}; none of them was taken.`);
   for (const { title, why } of unreadable) console.error(`${title}: ${why}`);

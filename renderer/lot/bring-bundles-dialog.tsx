@@ -124,6 +124,9 @@ export function BringBundlesDialog({ files, onClose, onChanged }: BringBundlesDi
       open
       onClose={() => {
         handing?.stop.abort();
+        // What was only looked at may be a copy of gigabytes that waits at the host.
+        const unused = lines.flatMap(({ look, outcome }) => (look && outcome === null ? [look.file] : []));
+        if (unused.length > 0) client.call("file.letGo", { files: unused }).catch(() => undefined);
         onClose();
       }}
       wide

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { LotMatch, Problem, SheetColumns } from "../../shared-types/index.ts";
+import { type LotMatch, lostFields, type Problem, type SheetColumns } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
 import { FileSlot } from "../library/file-slot.tsx";
@@ -32,8 +32,8 @@ export function LotSheetDialog({ onClose, onTaken }: LotSheetDialogProps) {
     try {
       const found = await client.call("lot.match", { stockSheet });
       setMatch(found);
-      // What reads the same already need not be given again.
-      setLeft(new Set(found.matched.filter(({ standing }) => standing === "same").map(({ recordingId }) => recordingId)));
+      // What reads the same already need not be given again; where the former sheet told more, a person says so.
+      setLeft(new Set(found.matched.filter((row) => row.standing === "same" || lostFields(row) > 0).map(({ recordingId }) => recordingId)));
     } catch (thrown) {
       setProblem(problemOf(thrown));
     }
@@ -139,7 +139,8 @@ function MatchLists({ match, left, onLeft, locked }: MatchListsProps) {
     <>
       <p role="status">
         {matched.length} of {counted(match.rows, "row", "rows")} matched; {rowsLeft.length} without a recording,{" "}
-        {recordingsLeft.length + unreadable.length} recordings without a row, {twice.length} numbers twice.
+        {counted(recordingsLeft.length + unreadable.length, "recording", "recordings")} without a row,{" "}
+        {counted(twice.length, "number", "numbers")} twice.
       </p>
       {matched.length > 0 ? (
         <section aria-label="Matched">
@@ -177,7 +178,10 @@ function MatchLists({ match, left, onLeft, locked }: MatchListsProps) {
 function standingWords(standing: LotMatch["matched"][number]["standing"], changes: LotMatch["matched"][number]["changes"]): string {
   if (standing === "first") return "has no sheet so far";
   if (standing === "same") return "has this very row already";
-  return `in the place of its former sheet: ${changes.map(({ field, before, after }) => `${field} ${before ?? "none"} → ${after ?? "none"}`).join("; ")}`;
+  const lost = lostFields({ changes });
+  const warning =
+    lost > 0 ? `tick it to lose ${counted(lost, "field", "fields")} of its former sheet: ` : "in the place of its former sheet: ";
+  return `${warning}${changes.map(({ field, before, after }) => `${field} ${before ?? "none"} → ${after ?? "none"}`).join("; ")}`;
 }
 
 /** So many are named; of a lot of a thousand rows nobody reads every one. */

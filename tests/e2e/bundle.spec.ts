@@ -203,7 +203,7 @@ test("the lot: a sheet matched, a text by a template, and every ready recording 
   writeFileSync(lot, "Stock,Model Year,Keys\nop1,1988,2\nOP-3,1990,1\nOP-4,1991,1\nOP 4,1992,3\n");
   await sheet.locator("input[type=file]").setInputFiles(lot);
   await expect(sheet.getByRole("status").first()).toContainText(
-    "1 of 4 rows matched; 3 without a recording, 1 recordings without a row, 1 numbers twice.",
+    "1 of 4 rows matched; 3 without a recording, 1 recording without a row, 1 number twice.",
   );
   await expect(sheet.getByRole("list", { name: /twice/ })).toContainText("OP-4: lines 4, 5");
   await expect(sheet.getByRole("list", { name: "Recordings without a row" })).toContainText("OP-2, Ossler quarrel: No row has its number.");

@@ -47,6 +47,7 @@ export async function takeBundle(parts: Parts, analyst: Analyst, fileId: string,
     const shared = { recordingId: look.recordingId, title: look.title };
     if (look.state === "same") {
       library.transaction(() => rememberSeen(library, look.recordingId, bundle.seal));
+      files.letGo([fileId]);
       return { ...shared, outcome: "unchanged" };
     }
     refuseUnasked(look, taking);

@@ -1,6 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { lostFields } from "../../../shared-types/index.ts";
 import { importSample, sampleApplication } from "../../support/builders/sample-application.ts";
 
 type Machine = ReturnType<typeof sampleApplication>;
@@ -73,6 +74,7 @@ test("a row is given to its recording, in the place of what was there, and claim
   expect(machine.parts.library.proposals.outdated(7)).toEqual([]);
   // The same sheet again, and a newer one.
   expect((await match(machine, offered(machine))).matched).toMatchObject([{ standing: "same", changes: [] }]);
+  expect(lostFields({ changes: [] })).toBe(0);
   const newer = await match(
     machine,
     offered(machine, lot.replace("68000,runs", "68100,").replace("Notes", "Keys").replace("68100,", "68100,2")),
@@ -87,6 +89,11 @@ test("a row is given to its recording, in the place of what was there, and claim
       ],
     },
   ]);
+});
+
+test("what a former sheet told and the new row does not is counted as lost", () => {
+  const change = (before: string | null, after: string | null) => ({ field: "keys", before, after });
+  expect(lostFields({ changes: [change("2", null), change(null, "2"), change("2", "3")] })).toBe(1);
 });
 
 test("what does not match is never taken, and then nothing is", async () => {
