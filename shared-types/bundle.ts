@@ -157,6 +157,8 @@ export const BundleLook = z.strictObject({
   state: z.enum(["new", "same", "differs"]),
   /** What is added whatever is chosen, since it can stand beside what is here: stills, publications, a video that is lacking here. */
   adds: z.array(z.string()),
+  /** What is otherwise in the bundle and stays as it is here, since it is no one's work: the stock sheet. */
+  stays: z.array(z.string()),
   groups: z.array(z.strictObject({ group: MergeGroup, takesBoth: z.boolean(), differences: z.array(MergeDifference) })),
   /** Another recording of the library that came from the same transcript, in words; else null. */
   sameWords: z.string().nullable(),

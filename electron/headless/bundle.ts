@@ -153,12 +153,13 @@ async function look(_: Application, bundles: readonly FoundBundle[], progress: P
 
 const states = { new: "new", same: "nothing new", differs: "differs" } as const;
 
-function lookLines(path: string, { title, stockNumber, state, adds, groups, sameWords, hasVideo }: BundleLook): string[] {
+function lookLines(path: string, { title, stockNumber, state, adds, stays, groups, sameWords, hasVideo }: BundleLook): string[] {
   const side = (words: string | null, by: string) => `${words ?? "nothing"}${by ? ` (${by})` : ""}`;
   return [
     `${path}: “${title}”${stockNumber ? `, stock ${stockNumber}` : ""}, ${hasVideo ? "with video" : "without video"}: ${states[state]}`,
     ...(sameWords ? [`  ${sameWords}`] : []),
     ...adds.map((words) => `  adds ${words}`),
+    ...stays.map((words) => `  not merged: ${words}`),
     ...groups.flatMap(({ group, differences }) => [
       `  ${mergeGroupLabels[group]}`,
       ...differences.map(

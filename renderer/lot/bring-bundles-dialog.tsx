@@ -249,10 +249,11 @@ function BundleRow({ line: { fileName, look, problem, outcome }, disabled, onTak
   );
 }
 
-function stateWords({ state, adds, groups, seen, sameWords }: BundleLook): string {
+function stateWords({ state, adds, stays, groups, seen, sameWords }: BundleLook): string {
   if (state === "new") return sameWords ?? "new here";
-  if (state === "same") return "already here, and nothing in it is otherwise";
+  const staying = stays.length > 0 ? `; ${stays.join("; ")}` : "";
+  if (state === "same") return stays.length > 0 ? `already here${staying}` : "already here, and nothing in it is otherwise";
   const count = groups.reduce((sum, { differences }) => sum + differences.length, 0);
   const words = count > 0 ? `already here; ${counted(count, "thing is", "things are")} otherwise` : "already here";
-  return `${words}${adds.length > 0 ? `; brings ${adds.join(", ")}` : ""}${seen ? " (you decided about this very bundle before)" : ""}`;
+  return `${words}${adds.length > 0 ? `; brings ${adds.join(", ")}` : ""}${staying}${seen ? " (you decided about this very bundle before)" : ""}`;
 }

@@ -53,6 +53,7 @@ export function MergeDialog({ look, onClose, onChosen }: MergeDialogProps) {
         ))}
       </div>
       {look.adds.length > 0 ? <p className="small">In any case it brings along: {look.adds.join("; ")}.</p> : null}
+      {look.stays.length > 0 ? <p className="small">Not merged: {look.stays.join("; ")}.</p> : null}
       {look.groups.map(({ group, takesBoth, differences }) => (
         <section key={group} className="merge-group" aria-label={mergeGroupLabels[group]}>
           <div className="merge-head">

@@ -36,12 +36,12 @@ export function lookOf(library: Library, file: Pick<KnownFile, "id" | "name">, b
     seen: wasSeen(library, recording.id, bundle.seal),
   };
   refuseForeignRows(library, content, file.name);
-  if (!row) return { ...shared, state: "new", adds: [], groups: [], sameWords: sameWords(library, content) };
+  if (!row) return { ...shared, state: "new", adds: [], stays: [], groups: [], sameWords: sameWords(library, content) };
   refuseOtherWords(library, row, content, file.name);
   const adds = additionWords(library, row, bundle, content);
   const groups = differencesBetween(sideHere(library, row), sideThere(content));
   const differs = groups.length > 0 || adds.length > 0;
-  return { ...shared, state: differs ? "differs" : "same", adds, groups, sameWords: null };
+  return { ...shared, state: differs ? "differs" : "same", adds, stays: stayingWords(row, content), groups, sameWords: null };
 }
 
 export function sideHere(library: Library, row: RecordingRow): Side {
@@ -84,6 +84,12 @@ function additionWords(library: Library, row: RecordingRow, bundle: OpenBundle, 
     ...(stills > 0 ? [`${stills} ${stills === 1 ? "still" : "stills"}`] : []),
     ...published.map(({ at, initials }) => `that it was published on ${at.slice(0, 10)} by ${initials}`),
   ];
+}
+
+/** Two sheets of one vehicle: the lot's own is matched again where another is wanted. */
+function stayingWords({ stockSheet }: RecordingRow, { recording }: BundleContent): string[] {
+  const other = stockSheet !== null && recording.stockSheet !== null && JSON.stringify(stockSheet) !== JSON.stringify(recording.stockSheet);
+  return other ? ["its stock sheet is another than the one here, which stays"] : [];
 }
 
 function sameWords(library: Library, { transcript }: BundleContent): string | null {

@@ -1,3 +1,5 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { expect, test } from "vitest";
 import type { MergeChoice, MergeChoices, RecordingDetail } from "../../../shared-types/index.ts";
 import { bundleOf, dent, lookAt, type Machine, takeBundle, twoMachines } from "./bundle-ground.ts";
@@ -211,4 +213,16 @@ test("both machines, each with the other's bundle, end alike where theirs and mi
     standing(there),
     there.publications,
   ]);
+});
+
+test("another stock sheet is told, and the one that is here stays", async () => {
+  const { mine, theirs, recordingId } = await twoMachines();
+  const sheet = join(theirs.folder, "newer.csv");
+  writeFileSync(sheet, "Stock Number,Mileage\nFK-1971,70000\n");
+  await theirs.handlers["lot.take"]({ stockSheet: theirs.parts.files.offerPath(sheet).id, recordingIds: [recordingId] });
+  await theirs.analyst.idle();
+  const path = await bundleOf(theirs, recordingId);
+  expect(await lookAt(mine, path)).toMatchObject({ state: "same", stays: ["its stock sheet is another than the one here, which stays"] });
+  expect(await takeBundle(mine, path)).toMatchObject({ outcome: "unchanged" });
+  expect((await mine.handlers["recording.get"]({ id: recordingId })).stockSheet).toMatchObject({ mileage: "68000" });
 });
