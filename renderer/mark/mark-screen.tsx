@@ -36,10 +36,18 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
   const [pane, setPane] = useState<Pane>("captions");
   /** The finding whose form is open: "new", an id, or none. */
   const [editing, setEditing] = useState<string | null>(null);
-  const openFinding = (id: string) => {
+  // The same functions at each drawing: the lap strip is then drawn anew only when what it shows has changed.
+  const openFinding = useCallback((id: string) => {
     setPane("findings");
     setEditing(id);
-  };
+  }, []);
+  const { id: recordingId } = detail.summary;
+  const openConflict = useCallback(
+    (conflict: string) => {
+      window.location.hash = recordingPlace(recordingId, "check", { conflict });
+    },
+    [recordingId],
+  );
   const [ask, setAsk] = useState<CaptionsAsk | null>(null);
   const [searched, setSearched] = useState("");
   /** The row of the findings list that a key sent the keyboard to. */
@@ -143,9 +151,7 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
         }
         onMoveBorder={desk.moveBorder}
         onPickFinding={openFinding}
-        onOpenConflict={(conflict) => {
-          window.location.hash = recordingPlace(detail.summary.id, "check", { conflict });
-        }}
+        onOpenConflict={openConflict}
       />
       <MarkDialogs desk={desk} />
     </main>

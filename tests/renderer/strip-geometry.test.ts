@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { stripConflicts } from "../../renderer/mark/strip/conflict-arcs.ts";
+import { clustersInView, placedFindings } from "../../renderer/mark/strip/finding-clusters.ts";
 import {
   arcHeight,
   arcPath,
@@ -16,7 +17,7 @@ import {
 } from "../../renderer/mark/strip/geometry.ts";
 import { lanes } from "../../renderer/mark/strip/lanes.ts";
 import { zoneSigns } from "../../renderer/mark/strip/zone-signs.ts";
-import { zoneNames } from "../../shared-types/index.ts";
+import { type Finding, zoneNames } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
 const anyView = fc
@@ -149,5 +150,53 @@ describe("borders and names", () => {
     }
     const last = ordered.at(-1);
     expect((last?.top ?? 0) + (last?.height ?? 0)).toBe(height);
+  });
+});
+
+describe("findings on the strip", () => {
+  const finding = (id: string, start: number, grade: Finding["grade"]): Finding => ({
+    id,
+    start,
+    end: start + 1,
+    zone: "rear",
+    component: "body",
+    part: null,
+    position: null,
+    seen: `mark ${id}`,
+    grade,
+    note: "",
+    stillAt: null,
+    proposalKey: null,
+    initials: "AB",
+  });
+  const view = { from: 0, to: 100, width: 1000 };
+
+  test.for([
+    { name: "far apart, each has its mark", starts: [10, 20, 30], marks: [10, 20, 30] },
+    { name: "within four pixels they are one", starts: [10, 10.3, 20], marks: [10, 20] },
+    { name: "just over four pixels apart they are two", starts: [10, 10.5], marks: [10, 10.5] },
+    { name: "whatever is outside is not drawn", starts: [-5, 50, 105], marks: [50] },
+    { name: "in order of time, however they came", starts: [30, 10], marks: [10, 30] },
+  ])("$name", ({ starts, marks }) => {
+    const placed = placedFindings(starts.map((start, index) => finding(String(index), start, "worn")));
+    expect(clustersInView(placed, view).map(({ start }) => start)).toEqual(marks);
+  });
+
+  test("one mark for several is shaped by the gravest, names them, and a click picks the first", () => {
+    const placed = placedFindings([finding("a", 10, "good"), finding("b", 10.1, "damaged"), finding("c", 10.2, "as-new")]);
+    const [mark, ...others] = clustersInView(placed, view);
+    expect(others).toEqual([]);
+    expect(mark).toMatchObject({ id: "a", grade: "damaged" });
+    expect(mark?.words.split("\n")).toHaveLength(3);
+  });
+
+  test("closer, the same two are told apart", () => {
+    const placed = placedFindings([finding("a", 10, "good"), finding("b", 10.1, "damaged")]);
+    expect(clustersInView(placed, { from: 9, to: 11, width: 1000 })).toHaveLength(2);
+  });
+
+  test("two thousand findings are no more marks than the width has room for", () => {
+    const placed = placedFindings(Array.from({ length: 2000 }, (_, index) => finding(String(index), index / 20, "worn")));
+    expect(clustersInView(placed, view).length).toBeLessThanOrEqual(1000 / 4 + 1);
   });
 });

@@ -19,37 +19,44 @@ export function Arcs({ conflicts, view, focused, onOpenConflict }: ArcsProps) {
   const named = conflicts.find((one) => one.conflict.key === pointed);
   return (
     <g className="lap-arcs">
-      {conflicts.map(({ conflict, open, arcs, moments }) => (
-        // biome-ignore lint/a11y/noStaticElementInteractions: the pointer's short cut; the conflict stops are the keyboard's way
-        <g
-          key={conflict.key}
-          className="lap-arc"
-          data-open={open || undefined}
-          data-pointed={pointed === conflict.key || undefined}
-          onPointerEnter={() => setPointed(conflict.key)}
-          onPointerLeave={() => setPointed(null)}
-          onPointerDown={(event) => event.stopPropagation()}
-          onClick={() => onOpenConflict(conflict.key)}
-        >
-          {arcs.map((arc) => {
-            const x1 = xOf(view, arc.from);
-            const x2 = xOf(view, arc.to);
-            const path = arcPath(x1, x2, baseline, arcHeight(x2 - x1, view.width, lanes.arcs.height));
-            return (
-              <g key={arc.to}>
-                <path d={path} className="lap-arc-reach" />
-                <path d={path} className="lap-arc-line" />
-              </g>
-            );
-          })}
-          {moments.map((moment) => (
-            <path key={moment} className="lap-arc-foot" d={`M${xOf(view, moment) - 3.5} ${baseline - 3}h7l-3.5 6z`} />
-          ))}
-        </g>
-      ))}
+      {conflicts
+        .filter((one) => reaches(one, view))
+        .map(({ conflict, open, arcs, moments }) => (
+          // biome-ignore lint/a11y/noStaticElementInteractions: the pointer's short cut; the conflict stops are the keyboard's way
+          <g
+            key={conflict.key}
+            className="lap-arc"
+            data-open={open || undefined}
+            data-pointed={pointed === conflict.key || undefined}
+            onPointerEnter={() => setPointed(conflict.key)}
+            onPointerLeave={() => setPointed(null)}
+            onPointerDown={(event) => event.stopPropagation()}
+            onClick={() => onOpenConflict(conflict.key)}
+          >
+            {arcs.map((arc) => {
+              const x1 = xOf(view, arc.from);
+              const x2 = xOf(view, arc.to);
+              const path = arcPath(x1, x2, baseline, arcHeight(x2 - x1, view.width, lanes.arcs.height));
+              return (
+                <g key={arc.to}>
+                  <path d={path} className="lap-arc-reach" />
+                  <path d={path} className="lap-arc-line" />
+                </g>
+              );
+            })}
+            {moments.map((moment) => (
+              <path key={moment} className="lap-arc-foot" d={`M${xOf(view, moment) - 3.5} ${baseline - 3}h7l-3.5 6z`} />
+            ))}
+          </g>
+        ))}
       {named ? <ArcName conflict={named} view={view} /> : null}
     </g>
   );
+}
+
+/** Whether any of it is in the view; a conflict's feet reach a little past its moments. */
+function reaches({ moments }: StripConflict, view: StripView): boolean {
+  return xOf(view, moments.at(-1) ?? 0) > -8 && xOf(view, moments[0] ?? 0) < view.width + 8;
 }
 
 function ArcName({ conflict: { conflict, moments, open }, view }: { readonly conflict: StripConflict; readonly view: StripView }) {

@@ -1,4 +1,6 @@
-import { type Finding, type FindingProposal, gradeLabels, gradeShapes } from "../../../shared-types/index.ts";
+import { useMemo } from "react";
+import { type Finding, type FindingProposal, gradeShapes } from "../../../shared-types/index.ts";
+import { clustersInView, placedFindings, placedProposals } from "./finding-clusters.ts";
 import { type StripView, xOf } from "./geometry.ts";
 import { lanes } from "./lanes.ts";
 
@@ -9,33 +11,29 @@ export interface FindingMarksProps {
   readonly onPick: (findingId: string) => void;
 }
 
-/** Findings below the band, shaped by grade; proposals hollow and dashed. */
+/** Findings below the band, shaped by grade; proposals hollow and dashed. Those too close to tell apart are one mark, shaped by the gravest. */
 export function FindingMarks({ findings, proposals, view, onPick }: FindingMarksProps) {
   const y = lanes.findings.top + 7;
+  const made = useMemo(() => placedFindings(findings), [findings]);
+  const proposed = useMemo(() => placedProposals(proposals), [proposals]);
   return (
     <g className="lap-findings">
-      {proposals.map((proposal) => (
-        <path
-          key={proposal.claim}
-          className="lap-finding"
-          data-proposed
-          d={gradeShapes[proposal.grade]}
-          transform={`translate(${xOf(view, proposal.start)} ${y})`}
-        >
-          <title>{`Proposed: ${proposal.seen}`}</title>
+      {clustersInView(proposed, view).map(({ key, start, grade, words }) => (
+        <path key={key} className="lap-finding" data-proposed d={gradeShapes[grade]} transform={`translate(${xOf(view, start)} ${y})`}>
+          <title>{words}</title>
         </path>
       ))}
-      {findings.map((finding) => (
+      {clustersInView(made, view).map(({ id, key, start, grade, words }) => (
         // biome-ignore lint/a11y/noStaticElementInteractions: the findings list is the keyboard's way
         <path
-          key={finding.id}
+          key={key}
           className="lap-finding"
-          d={gradeShapes[finding.grade]}
-          transform={`translate(${xOf(view, finding.start)} ${y})`}
+          d={gradeShapes[grade]}
+          transform={`translate(${xOf(view, start)} ${y})`}
           onPointerDown={(event) => event.stopPropagation()}
-          onClick={() => onPick(finding.id)}
+          onClick={() => (id === null ? undefined : onPick(id))}
         >
-          <title>{`${finding.seen}, ${gradeLabels[finding.grade]}`}</title>
+          <title>{words}</title>
         </path>
       ))}
     </g>

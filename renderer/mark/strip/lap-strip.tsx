@@ -169,18 +169,20 @@ const StillStrip = memo(function StillStrip(props: StillStripProps) {
         </pattern>
       </defs>
       <SpanBand lap={detail.lap} view={view} />
-      {doubtful.map((stretch) => (
-        <rect
-          key={stretch.start}
-          className="lap-doubtful"
-          x={xOf(view, stretch.start)}
-          width={Math.max(2, xOf(view, stretch.end) - xOf(view, stretch.start))}
-          y={lanes.doubtful.top}
-          height={lanes.doubtful.height}
-        >
-          <title>{stretch.why}</title>
-        </rect>
-      ))}
+      {doubtful
+        .filter((stretch) => stretch.end >= from && stretch.start <= to)
+        .map((stretch) => (
+          <rect
+            key={stretch.start}
+            className="lap-doubtful"
+            x={xOf(view, stretch.start)}
+            width={Math.max(2, xOf(view, stretch.end) - xOf(view, stretch.start))}
+            y={lanes.doubtful.top}
+            height={lanes.doubtful.height}
+          >
+            <title>{stretch.why}</title>
+          </rect>
+        ))}
       <Arcs conflicts={conflicts} view={view} focused={focusedConflict} onOpenConflict={onOpenConflict} />
       <FindingMarks findings={detail.findings} proposals={detail.findingProposals} view={view} onPick={onPickFinding} />
       {tickMoments(view).map((seconds) => {
