@@ -70,8 +70,9 @@ test("of a recogniser's error only the misheard side falls, and its right words 
   await page.getByRole("link", { name: "Call", exact: true }).click();
   await page.getByRole("combobox", { name: "Ask the library" }).fill("rear tire size");
   const moments = page.getByRole("listbox", { name: "Moments" });
+  // The misheard size is still in dispute with the wheel it is said to stand on: either way no sentence is offered.
   await moments
-    .getByRole("option", { name: /overruled/ })
+    .getByRole("option", { name: /235\/60R15/ })
     .first()
     .click();
   await expect(page.getByRole("region", { name: "Answer" })).toContainText("two fifty-five sixty fifteens");
@@ -121,7 +122,7 @@ test("a dialog starts in its first field", async ({ desk: page }) => {
   await expect(page.getByRole("dialog", { name: "Chapter title" }).getByLabel("Title")).toBeFocused();
   await page.keyboard.press("Escape");
   await page.getByRole("button", { name: "Export…" }).click();
-  await expect(page.getByRole("dialog", { name: "Export" }).getByRole("checkbox").first()).toBeFocused();
+  await expect(page.getByRole("dialog", { name: "Export" }).getByRole("combobox").first()).toBeFocused();
   await page.keyboard.press("Escape");
   await page.getByRole("link", { name: "Library" }).click();
   await page.getByRole("button", { name: "Import a recording…" }).click();
