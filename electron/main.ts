@@ -1,87 +1,78 @@
-import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { parseArgs } from "node:util";
-import { app, BrowserWindow, dialog, ipcMain, session, shell } from "electron";
-import { openApplication } from "./services/open-application.ts";
-import { createDispatch } from "./transport/dispatch.ts";
-import { serveIpc } from "./transport/ipc-transport.ts";
-import { createAddressServer } from "./transport/serve-addresses.ts";
-import { createAppServer } from "./transport/serve-app.ts";
-import { appOrigin, declareAppScheme, serveAppScheme } from "./window/app-scheme.ts";
-import { setApplicationMenu } from "./window/application-menu.ts";
-import { guardContents, guardSession } from "./window/guards.ts";
-import { openMainWindow } from "./window/main-window.ts";
-import { createWindowPrinter } from "./window/print-window.ts";
+import { app, BrowserWindow, dialog } from "electron";
+import { type Desktop, openDesktop } from "./open-desktop.ts";
+import { declareAppScheme } from "./window/app-scheme.ts";
+import { guardContents } from "./window/guards.ts";
+import { linkScheme } from "./window/roundwalk-link.ts";
+import { shellDialogs } from "./window/shell-dialogs.ts";
+import { openShellLog, type ShellLog } from "./window/shell-log.ts";
+import { shellTexts } from "./window/shell-texts.ts";
+import { libraryOf, ownArguments, readWishes, type StartWishes, wishesOf } from "./window/start-wishes.ts";
 
-/** Built to `.build/desktop/main.mjs`; the page is beside it, the demo in the sources. */
-const built = import.meta.dirname;
-const root = join(built, "..", "..");
+// What must be settled before Electron is ready, and the one instance. The rest is in open-desktop.ts.
 
-async function openDesktop(libraryFile: string | null): Promise<void> {
-  const log = console.error;
-  // Run from a built file, Electron would give its own version for ours.
-  const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { version: string };
-  const reveal = async (folder: string) => {
-    const failure = await shell.openPath(folder);
-    if (failure) throw new Error(failure);
-  };
-  const chooseFolder = async () => {
-    const [window] = BrowserWindow.getAllWindows();
-    const options = { title: "Choose a folder", properties: ["openDirectory"] } satisfies Electron.OpenDialogOptions;
-    const { canceled, filePaths } = await (window ? dialog.showOpenDialog(window, options) : dialog.showOpenDialog(options));
-    return canceled ? null : (filePaths[0] ?? null);
-  };
-  const application = openApplication({ host: { name: "desktop", version, reveal, pdf: createWindowPrinter(), chooseFolder }, libraryFile, log });
-  const { parts } = application;
-  guardSession(session.defaultSession);
-  setApplicationMenu();
-  serveAppScheme(
-    createAddressServer({
-      page: createAppServer(join(built, "..", "page")),
-      mediaFile: application.mediaFile,
-      download: application.download,
-    }),
-  );
-  serveIpc({
-    ipc: ipcMain,
-    origin: appOrigin,
-    dispatch: createDispatch(application.handlers, log),
-    subscribe: parts.events.subscribe,
-    offerPath: parts.files.offerPath,
-    pages: () => BrowserWindow.getAllWindows().map(({ webContents }) => webContents),
-    log,
-  });
-  let closing: Promise<void> | undefined;
-  app.on("will-quit", (event) => {
-    if (closing) return;
-    event.preventDefault();
-    closing = application.close().finally(() => app.quit());
-  });
-  await openMainWindow(join(built, "preload.cjs"));
-  await application.start(join(root, "fixtures", "demo"));
-}
-
-const { values } = parseArgs({ args: process.argv.slice(2), options: { library: { type: "string" } }, strict: false });
-const libraryFile = typeof values.library === "string" ? values.library : null;
+const args = ownArguments(process.argv, app.isPackaged);
+const own = wishesOf(args, process.cwd());
 
 app.setName("Roundwalk");
-if (app.requestSingleInstanceLock()) {
+
+/** What was asked for before the window stood: the system sends files and links as early as it likes. */
+let early: StartWishes = own;
+let desktop: Desktop | undefined;
+
+function wish(more: StartWishes): void {
+  if (desktop) desktop.wish(more);
+  else early = { files: [...early.files, ...more.files], links: [...early.links, ...more.links].slice(-1) };
+}
+
+/** An error that nobody foresaw leaves the program in a state that nobody knows: what is on disk is whole, so it ends. */
+function endOnFailure(log: ShellLog, failure: unknown): void {
+  log.say(failure instanceof Error ? (failure.stack ?? failure.message) : String(failure));
+  log.note("main-failed");
+  dialog.showErrorBox(shellTexts.failed.title, shellTexts.failed.text);
+  const end = () => app.exit(1);
+  if (desktop) desktop.close().then(end, end);
+  else end();
+}
+
+async function start(): Promise<void> {
+  const log = openShellLog(join(app.getPath("logs"), "roundwalk.log"));
+  process.on("uncaughtException", (failure) => endOnFailure(log, failure));
+  process.on("unhandledRejection", (failure) => {
+    log.say(`A promise failed: ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`);
+  });
+  app.on("child-process-gone", (_, { type, reason }) => log.note(`child-gone ${type.replaceAll(/\W/g, "")}-${reason.replaceAll("-", "")}`));
+  log.note("start");
+  try {
+    desktop = await openDesktop({ libraryFile: libraryOf(args, process.cwd()), texts: shellTexts, log, wishes: () => early });
+  } catch (failure) {
+    log.say(failure instanceof Error ? (failure.stack ?? failure.message) : String(failure));
+    dialog.showErrorBox(shellTexts.cannotStart.title, failure instanceof Error ? failure.message : String(failure));
+    app.exit(1);
+  }
+}
+
+if (app.requestSingleInstanceLock({ ...own })) {
   declareAppScheme();
-  guardContents();
-  app.on("second-instance", () => {
+  guardContents((address) => void shellDialogs(shellTexts, () => BrowserWindow.getAllWindows()[0]).openOutside(address));
+  // The installers register the scheme; a program that was put there without one does it itself.
+  if (app.isPackaged) app.setAsDefaultProtocolClient(linkScheme);
+  app.on("second-instance", (_event, _argv, _folder, wishes) => {
     const [window] = BrowserWindow.getAllWindows();
     if (window?.isMinimized()) window.restore();
     window?.focus();
+    wish(readWishes(wishes));
+  });
+  app.on("open-file", (event, path) => {
+    event.preventDefault();
+    wish(readWishes({ files: [path] }));
+  });
+  app.on("open-url", (event, link) => {
+    event.preventDefault();
+    wish(readWishes({ links: [link] }));
   });
   app.on("window-all-closed", () => app.quit());
-  app
-    .whenReady()
-    .then(() => openDesktop(libraryFile))
-    .catch((failure) => {
-      console.error(failure);
-      dialog.showErrorBox("Roundwalk cannot start", failure instanceof Error ? failure.message : String(failure));
-      app.exit(1);
-    });
+  void app.whenReady().then(start);
 } else {
   app.quit();
 }

@@ -3,6 +3,7 @@ import { Tooltip } from "@base-ui/react/tooltip";
 import { CallScreen } from "./call/call-screen.tsx";
 import type { Client } from "./client/client.ts";
 import { ClientContext } from "./client/use-client.ts";
+import { HandedFilesGuide } from "./library/files/use-handed-files.ts";
 import { LibraryScreen } from "./library/library-screen.tsx";
 import { RecordingScreen } from "./recording-screen.tsx";
 import { InitialsProvider } from "./shared/initials.tsx";
@@ -18,6 +19,7 @@ export function App({ client }: { readonly client: Client }) {
         <Tooltip.Provider delay={500}>
           <InitialsProvider>
             <ZonePatterns />
+            <HandedFilesGuide />
             {place.screen === "library" ? <LibraryScreen /> : null}
             {place.screen === "call" ? <CallScreen asked={place.query} compared={place.compared} /> : null}
             {place.screen === "recording" ? (

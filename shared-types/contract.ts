@@ -171,6 +171,8 @@ export const contract = {
   "import.cancel": method(z.strictObject({ ticket: z.uuid() }), none),
   /** Takes back files that were offered and are not needed after all. */
   "file.letGo": method(z.strictObject({ files: z.array(z.uuid()).max(10_000) }), none),
+  /** Files that the system handed over (a double click, the desktop's own window, another start) and nobody has taken yet; they are then taken. */
+  "file.handedOver": method(none, z.strictObject({ files: z.array(OfferedFile) })),
   "folder.choose": method(none, OfferedFolder),
   "video.wanted": method(none, z.array(WantedVideo)),
   /** Gives a recording its video again: the same content only, unless `replace`. */
@@ -318,6 +320,8 @@ export const events = {
   /** Files made of those that were asked for; `format` is the one that is being made now. */
   "export.progress": z.strictObject({ recordingId: RecordingId, format: ExportFormat, done: z.int(), of: z.int() }),
   "analysis.progress": z.strictObject({ recordingId: RecordingId, pass: z.string(), done: z.int(), of: z.int() }),
+  /** So many files wait for `file.handedOver`. */
+  "file.waiting": z.strictObject({ files: z.int().positive() }),
   /** The analysis within an import that came with a ticket. */
   "import.progress": z.strictObject({ ticket: z.uuid(), pass: z.string(), done: z.int(), of: z.int() }),
 } as const;

@@ -6,6 +6,7 @@ import { correctCaption } from "./correct-caption.ts";
 import { acceptFindings, addFinding, changeFinding, removeFinding } from "./edit-findings.ts";
 import { acceptZones, joinZones, moveBorder, paintZone, removeZone, retitleZone, splitZone } from "./edit-zones.ts";
 import { cancelExports, previewExport, revealExports, writeExports } from "./export-recording.ts";
+import type { HandedFiles } from "./handed-files.ts";
 import { createRecordingList } from "./list-recordings.ts";
 import { lotHandlers } from "./lot-handlers.ts";
 import { describeRecording, removeRecording, takeMeasuredLength } from "./manage-recordings.ts";
@@ -34,7 +35,7 @@ export interface HostSide {
 }
 
 /** One function for each method of the contract. */
-export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): Handlers {
+export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide, handed: HandedFiles): Handlers {
   const { library } = parts;
   const searchLibrary = librarySearch();
   const compareClaims = claimComparison();
@@ -62,6 +63,7 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide): 
       parts.files.letGo(input.files);
       return {};
     },
+    "file.handedOver": handed.take,
     "folder.choose": () => chooseFolder(parts, host.chooseFolder),
     "video.wanted": () => wantedVideos(parts),
     "video.take": (input) => takeVideo(parts, input),

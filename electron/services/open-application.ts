@@ -8,6 +8,7 @@ import { openLibrary } from "../library/open-library.ts";
 import { createAnalyst } from "./analyse-recording.ts";
 import { createEventHub } from "./event-hub.ts";
 import { downloadExport } from "./export-recording.ts";
+import { createHandedFiles } from "./handed-files.ts";
 import { createHandlers, type HostSide } from "./handlers.ts";
 import { importDemoOnce } from "./import-demo.ts";
 import { refreshSearchIndex } from "./index-for-search.ts";
@@ -48,6 +49,7 @@ export function openApplication(options: ApplicationOptions) {
   };
   refreshSearchIndex(parts);
   const analyst = createAnalyst(parts);
+  const handed = createHandedFiles(parts);
   let background: Promise<unknown> = Promise.resolve();
   let closing = false;
   return {
@@ -55,7 +57,9 @@ export function openApplication(options: ApplicationOptions) {
     analyst,
     /** Tells whoever tries to open the same library where this one is. */
     announce: lock.announce,
-    handlers: createHandlers(parts, analyst, host),
+    handlers: createHandlers(parts, analyst, host, handed),
+    /** Gives files to the page that came from outside of it; the reasons why some were not taken. */
+    handOver: handed.hand,
     /** The video behind a recording's media address; undefined where there is none. */
     mediaFile: (recordingId: string) => {
       const video = library.recordings.get(recordingId)?.video;

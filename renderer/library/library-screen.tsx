@@ -12,6 +12,7 @@ import { DescribeDialog } from "./describe-dialog.tsx";
 import { filesOfDrop } from "./files/dropped-files.ts";
 import { type FoundFile, foundFiles } from "./files/found-file.ts";
 import { useFileChoice } from "./files/use-file-choice.tsx";
+import { useHandedFiles } from "./files/use-handed-files.ts";
 import { ImportDialog } from "./import-dialog.tsx";
 import "./library.css";
 import { isBundle } from "../lot/is-bundle.ts";
@@ -72,6 +73,7 @@ export function LibraryScreen() {
     if (chosen) setSingle({ files: plain });
     else setPlan({ files, folder });
   };
+  useHandedFiles((files) => take(files, null), setProblemMet);
   const choice = useFileChoice({ accept: Object.values(acceptOf).join(","), several: true, onFiles: take, onProblem: setProblemMet });
   useShortcuts((name) => {
     if (name === "I") setSingle({ files: [] });

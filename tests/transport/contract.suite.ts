@@ -93,6 +93,11 @@ const cases = {
     expectation: (value) => expect(value).toEqual({}),
     refused: null,
   },
+  "file.handedOver": {
+    good: () => ({}),
+    expectation: (value: Output<"file.handedOver">) => expect(value).toEqual({ files: [] }),
+    refused: null,
+  },
   "folder.choose": {
     // This host has no window for it: its refusal is its good answer.
     good: () => undefined,
@@ -304,7 +309,9 @@ const cases = {
     good: ({ id }) => ({ query: "axle ratio", recordingIds: [id] }),
     expectation: (value: Output<"search.compare">) => {
       expect(value.vehicles.map(({ stockNumber }) => stockNumber)).toEqual(["FK-1971"]);
-      expect(value.subjects).toMatchObject([{ subject: "final drive ratio", said: [[{ start: 70, value: "4.11:1", withheld: { reason: "hedged" }, answer: null }]] }]);
+      expect(value.subjects).toMatchObject([
+        { subject: "final drive ratio", said: [[{ start: 70, value: "4.11:1", withheld: { reason: "hedged" }, answer: null }]] },
+      ]);
     },
     refused: [() => ({ query: "axle ratio", recordingIds: [unknownId] }), "recording-unknown"],
   },

@@ -1,12 +1,11 @@
-import { execFile } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { promisify } from "node:util";
 import { runInNewContext } from "node:vm";
 import { beforeAll, describe, expect, test } from "vitest";
 import { buildDesktop } from "../../electron/launch/build-parts.ts";
 import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { temporaryFolder } from "../support/builders/temporary-folder.ts";
+import { startStandIn } from "../support/electron-stand-in/start-stand-in.ts";
 
 const root = join(import.meta.dirname, "..", "..");
 const built = join(root, ".build", "desktop");
@@ -23,52 +22,63 @@ describe("the desktop's built parts", () => {
   test("start, answer their own page alone, import through the worker thread, and end with the last window", {
     timeout: 60_000,
   }, async () => {
-    const folder = temporaryFolder();
-    const transcript = join(folder, "walk.txt");
+    const home = temporaryFolder();
+    const libraryFile = join(home, "library.sqlite");
+    const transcript = join(home, "walk.txt");
     writeFileSync(transcript, sampleTranscriptText);
-    const { stdout } = await promisify(execFile)(
-      process.execPath,
-      [
-        "--import",
-        join(root, "tests", "support", "electron-stand-in", "register.mjs"),
-        join(built, "main.mjs"),
-        "--library",
-        join(folder, "library.sqlite"),
-      ],
-      { env: { ...process.env, ROUNDWALK_STAND_IN_TRANSCRIPT: transcript }, timeout: 50_000 },
-    );
-    const [answers, end] = stdout
-      .trim()
-      .split("\n")
-      .map((line) => JSON.parse(line));
-    expect(answers).toMatchObject({
-      schemes: [{ scheme: "app", privileges: { standard: true, secure: true, supportFetchAPI: true, stream: true } }],
-      webPreferences: {
-        contextIsolation: true,
-        sandbox: true,
-        nodeIntegration: false,
-        webviewTag: false,
-        preload: join(built, "preload.cjs"),
-      },
-      page: { policy: expect.stringMatching(/^default-src 'none'/) },
-      otherHost: 404,
-      abilities: {
-        ok: true,
-        value: { host: "desktop", version: ownVersion, revealFiles: true, libraryFile: join(folder, "library.sqlite") },
-      },
-      foreign: { ok: false, problem: { code: "sender-foreign" } },
-      navigation: { own: "allowed", other: "stopped", file: "stopped" },
-      popup: { action: "deny" },
-      permissions: { camera: false, fullscreen: true },
-      imported: { ok: true, value: { title: "Stand-in", counts: { captions: 7 } } },
-      media: 404,
-      events: expect.arrayContaining(["roundwalk:event analysis.progress", "roundwalk:event library.changed"]),
+    const heard = new Set<string>();
+    const standIn = startStandIn({
+      home,
+      args: ["--library", libraryFile],
+      hear: ({ channel, values }) => void heard.add(`${channel} ${values[0]}`),
     });
-    expect(answers.schemes[0].privileges.bypassCSP).toBeUndefined();
+    await expect.poll(() => standIn.of("shown").length + Number(standIn.child.exitCode ?? 0), { timeout: 20_000 }).toBe(1);
+    const { ask } = standIn;
+    const own = { origin: "app://roundwalk", top: true };
+    const call = (name: string, input: unknown, frame: unknown = own) =>
+      ask("invoke", { channel: "roundwalk:call", values: [name, input], frame });
+
+    expect(await ask("schemes")).toEqual([
+      { scheme: "app", privileges: { standard: true, secure: true, supportFetchAPI: true, stream: true } },
+    ]);
+    expect(standIn.of<{ options: { webPreferences: object } }>("window")[0]?.options.webPreferences).toMatchObject({
+      contextIsolation: true,
+      sandbox: true,
+      nodeIntegration: false,
+      nodeIntegrationInWorker: false,
+      webSecurity: true,
+      allowRunningInsecureContent: false,
+      experimentalFeatures: false,
+      webviewTag: false,
+      preload: join(built, "preload.cjs"),
+    });
+    expect((await ask("fetch", { url: "app://roundwalk/" })).headers["content-security-policy"]).toMatch(/^default-src 'none'/);
+    expect((await ask("fetch", { url: "app://other/" })).status).toBe(404);
+    expect((await ask("fetch", { url: "app://roundwalk/..%2f..%2fpackage.json" })).status).toBe(404);
+    expect(await call("host.abilities", {})).toMatchObject({
+      ok: true,
+      value: { host: "desktop", version: ownVersion, revealFiles: true, libraryFile },
+    });
+    for (const frame of [null, { origin: "https://other.example", top: true }, { origin: "app://roundwalk", top: false }]) {
+      for (const channel of await ask("handled")) {
+        expect(await ask("invoke", { channel, values: ["host.abilities", {}], frame })).toMatchObject({
+          problem: { code: "sender-foreign" },
+        });
+      }
+    }
+    const offered = await ask("invoke", { channel: "roundwalk:offer-file", values: [transcript], frame: own });
+    const vehicle = { name: "Fallow Kestrel", year: 1971, bodyStyle: "coupe", drive: "left-hand" };
+    const files = { transcript: offered.value.id, video: null, stockSheet: null };
+    const imported = await call("recording.import", { ...files, title: "Stand-in", stockNumber: "S-1", vehicle });
+    expect(imported).toMatchObject({ ok: true, value: { title: "Stand-in", counts: { captions: 7 } } });
     // Two rear tire sizes are said in the sample: the worker's analysis ran, and found them.
-    expect(answers.imported.value.counts.claims).toBeGreaterThan(0);
-    expect(answers.imported.value.counts.conflicts).toBeGreaterThan(0);
-    expect(end).toEqual({ ended: true });
+    expect(imported.value.counts.claims).toBeGreaterThan(0);
+    expect(imported.value.counts.conflicts).toBeGreaterThan(0);
+    expect((await ask("fetch", { url: `app://roundwalk/media/${imported.value.id}` })).status).toBe(404);
+    expect([...heard]).toEqual(expect.arrayContaining(["roundwalk:event analysis.progress", "roundwalk:event library.changed"]));
+    await ask("close-window");
+    expect(await standIn.ended).toBe(0);
+    expect(standIn.of("fault")).toEqual([]);
   });
 
   test("the preload is one CommonJS file that needs Electron alone and gives the page functions, never ipcRenderer", () => {

@@ -1,7 +1,7 @@
 // Puts the stand-in in Electron's place, for a machine that has not got its binary: node --import …/register.mjs main.mjs
 import { registerHooks } from "node:module";
 
-const standIn = new URL("./electron.mjs", import.meta.url).href;
+const standIn = new URL("./electron.ts", import.meta.url).href;
 registerHooks({
   resolve: (specifier, context, next) => (specifier === "electron" ? { url: standIn, shortCircuit: true } : next(specifier, context)),
 });

@@ -1,0 +1,207 @@
+import { EventEmitter } from "node:events";
+import { existsSync } from "node:fs";
+import { isAbsolute } from "node:path";
+import { pathToFileURL } from "node:url";
+import type Electron from "electron";
+import { appStandIn, preventable } from "./app-stand-in.ts";
+import { answer, askTest, tell } from "./controller.ts";
+import { needsPrivileges, schemeReply, serveToBrowser } from "./scheme-stand-in.ts";
+import { checkPreferences, closed, needsReady, sent } from "./strictness.ts";
+
+let lastId = 0;
+const windows = new Map<number, WindowStandIn>();
+
+class ContentsStandIn extends EventEmitter {
+  url = "";
+  openHandler: ((details: { url: string }) => { action: string }) | null = null;
+  readonly #window: WindowStandIn;
+  constructor(window: WindowStandIn) {
+    super();
+    this.#window = window;
+  }
+  isDestroyed(): boolean {
+    return this.#window.isDestroyed();
+  }
+  getURL(): string {
+    this.#window.needsLife();
+    return this.url;
+  }
+  send(channel: string, ...values: unknown[]): void {
+    this.#window.needsLife();
+    tell("send", { window: this.#window.id, channel, values: sent(values) });
+  }
+  reload(): void {
+    this.#window.needsLife();
+    void askTest("load", { window: this.#window.id, url: this.url });
+  }
+  setWindowOpenHandler(handler: (details: { url: string }) => { action: string }): void {
+    this.openHandler = handler;
+  }
+  forcefullyCrashRenderer(): void {
+    this.#window.needsLife();
+    setImmediate(() => this.emit("render-process-gone", preventable(), { reason: "killed", exitCode: 9 }));
+  }
+  async printToPDF(options: Electron.PrintToPDFOptions): Promise<Buffer> {
+    this.#window.needsLife();
+    return Buffer.from(await askTest<Uint8Array>("pdf", { url: this.url, options: sent(options) }));
+  }
+  print(options: Electron.WebContentsPrintOptions = {}, done: (success: boolean, reason: string) => void = () => {}): void {
+    this.#window.needsLife();
+    void askTest<string>("print", { url: this.url, options: sent(options) }).then((reason) => done(reason === "", reason));
+  }
+}
+
+export class WindowStandIn extends EventEmitter {
+  readonly id: number;
+  readonly webContents: ContentsStandIn;
+  #destroyed = false;
+  #maximized = false;
+  #fullScreen = false;
+  #bounds: Electron.Rectangle;
+  #shown = false;
+
+  constructor(options: Electron.BrowserWindowConstructorOptions = {}) {
+    super();
+    needsReady("BrowserWindow");
+    const { webPreferences = {}, show = true, x = 0, y = 0, width = 800, height = 600 } = options;
+    checkPreferences(webPreferences as Record<string, unknown>);
+    const { preload } = webPreferences;
+    if (preload !== undefined && !(isAbsolute(preload) && existsSync(preload))) throw new Error(`There is no preload at ${preload}`);
+    if (![x, y, width, height].every(Number.isInteger)) throw new Error("A window's bounds are whole numbers");
+    lastId += 1;
+    this.id = lastId;
+    this.#bounds = { x, y, width, height };
+    this.#shown = show;
+    const contents = new ContentsStandIn(this);
+    contents satisfies Pick<
+      Electron.WebContents,
+      "isDestroyed" | "getURL" | "send" | "reload" | "forcefullyCrashRenderer" | "printToPDF" | "print"
+    >;
+    this.webContents = closed("webContents", contents);
+    windows.set(this.id, this);
+    const { session: _, ...plain } = webPreferences;
+    tell("window", { window: this.id, options: sent({ ...options, webPreferences: plain }) });
+    appStandIn.emit("web-contents-created", preventable(), this.webContents);
+    if (!contents.openHandler) throw new Error("A window whose page may open others was made");
+  }
+  static getAllWindows() {
+    return [...windows.values()].map((window) => closed("BrowserWindow", window));
+  }
+  needsLife(): void {
+    if (this.#destroyed) throw new TypeError("Object has been destroyed");
+  }
+  async loadURL(url: string): Promise<void> {
+    this.needsLife();
+    const address = new URL(url);
+    const before = this.webContents.url === "" ? null : new URL(this.webContents.url);
+    const sameDocument = before !== null && address.hash !== "" && url.split("#")[0] === before.href.split("#")[0];
+    if (!sameDocument) {
+      const reply = await schemeReply(new Request(url.split("#")[0] as string));
+      await reply.body?.cancel();
+      if (reply.status >= 400) throw new Error(`ERR_FAILED (${reply.status}) loading '${url}'`);
+    }
+    needsPrivileges(address.protocol.slice(0, -1));
+    const origin = await this.#servedOrigin(address);
+    await askTest("load", { window: this.id, url, origin, sameDocument });
+    if (this.#destroyed) throw new Error(`ERR_ABORTED (-3) loading '${url}'`);
+    this.navigated(url, sameDocument);
+    if (!this.#shown) this.emit("ready-to-show");
+  }
+  async loadFile(file: string): Promise<void> {
+    this.needsLife();
+    if (!existsSync(file)) throw new Error(`ERR_FILE_NOT_FOUND (-6) loading '${file}'`);
+    this.webContents.url = pathToFileURL(file).href;
+  }
+  navigated(url: string, sameDocument: boolean): void {
+    this.webContents.url = url;
+    if (sameDocument) this.webContents.emit("did-navigate-in-page", preventable(), url, true, 1, 1);
+    else this.webContents.emit("did-navigate", preventable(), url, 200, "OK");
+  }
+  static #origins = new Map<string, Promise<string>>();
+  #servedOrigin({ protocol, host }: URL): Promise<string> {
+    const key = `${protocol}//${host}`;
+    const served = WindowStandIn.#origins.get(key) ?? serveToBrowser(protocol.slice(0, -1), host);
+    WindowStandIn.#origins.set(key, served);
+    return served;
+  }
+  show(): void {
+    this.needsLife();
+    this.#shown = true;
+    tell("shown", { window: this.id, bounds: this.#bounds, maximized: this.#maximized });
+  }
+  focus(): void {
+    this.needsLife();
+    tell("focus", { window: this.id });
+  }
+  isMinimized(): boolean {
+    this.needsLife();
+    return false;
+  }
+  restore(): void {
+    this.needsLife();
+  }
+  maximize(): void {
+    this.needsLife();
+    this.#maximized = true;
+  }
+  isMaximized(): boolean {
+    this.needsLife();
+    return this.#maximized;
+  }
+  setFullScreen(on: boolean): void {
+    this.needsLife();
+    this.#fullScreen = on;
+  }
+  isFullScreen(): boolean {
+    this.needsLife();
+    return this.#fullScreen;
+  }
+  getNormalBounds(): Electron.Rectangle {
+    this.needsLife();
+    return { ...this.#bounds };
+  }
+  /** As a hand on the frame does. */
+  place(bounds: Electron.Rectangle): void {
+    this.#bounds = bounds;
+  }
+  isDestroyed(): boolean {
+    return this.#destroyed;
+  }
+  close(): void {
+    this.needsLife();
+    const event = preventable();
+    this.emit("close", event);
+    if (!event.defaultPrevented) this.destroy();
+  }
+  destroy(): void {
+    if (this.#destroyed) return;
+    this.#destroyed = true;
+    windows.delete(this.id);
+    tell("destroyed", { window: this.id });
+    this.emit("closed");
+    if (windows.size === 0 && this.#shown) appStandIn.emit("window-all-closed");
+  }
+}
+
+appStandIn.closeWindows = () => {
+  for (const window of [...windows.values()]) window.close();
+  return windows.size === 0;
+};
+
+const main = () => [...windows.values()][0] as WindowStandIn;
+const contentsEvent = (name: string, url: string, more: object = {}) => {
+  const event = preventable({ url, ...more });
+  main().webContents.emit(name, event, url);
+  return event.defaultPrevented ? "stopped" : "allowed";
+};
+answer("navigate", ({ url }: { url: string }) => contentsEvent("will-navigate", url));
+answer("navigate-frame", ({ url }: { url: string }) => contentsEvent("will-frame-navigate", url, { isMainFrame: false }));
+answer("redirect", ({ url }: { url: string }) => contentsEvent("will-redirect", url));
+answer("webview", () => contentsEvent("will-attach-webview", ""));
+answer("open-window", ({ url }: { url: string }) => main().webContents.openHandler?.({ url }) ?? { action: "allow" });
+answer("navigated", ({ url, sameDocument }: { url: string; sameDocument: boolean }) => main().navigated(url, sameDocument));
+answer("page-gone", (details: object) => void main().webContents.emit("render-process-gone", preventable(), details));
+answer("page-hangs", () => void main().emit("unresponsive"));
+answer("page-answers", () => void main().emit("responsive"));
+answer("place-window", (bounds: Electron.Rectangle) => main().place(bounds));
+answer("close-window", () => main().close());
