@@ -1,5 +1,5 @@
 import { type BrowserWindow, dialog } from "electron";
-import type { ShellTexts } from "./shell-texts.ts";
+import { filled, type ShellTexts } from "./shell-texts.ts";
 
 export interface CrashGuardParts {
   readonly texts: Pick<ShellTexts, "gone" | "hangs">;
@@ -40,7 +40,7 @@ export function guardAgainstCrashes(window: BrowserWindow, { texts, note, quit }
       .showMessageBox(window, {
         type: "error",
         message,
-        detail: `${detail}\n\n(${reason}, ${exitCode})`,
+        detail: filled(detail, { reason: `${reason}, ${exitCode}` }),
         buttons: [again, quitText],
         defaultId: ends.length >= oftenEnds ? 1 : 0,
         cancelId: 1,

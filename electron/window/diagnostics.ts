@@ -31,7 +31,7 @@ const notePattern = /^shell: [a-z]+(?:-[a-z]+)*(?: -?\w{1,40})?$/;
 const failurePattern = /^(?<method>[a-zA-Z]+\.[a-zA-Z]+) failed: (?<kind>[A-Z]\w{0,40}Error|Error)\b/;
 /** A step of a stack: the function, and the name of the program's own file without its folder. */
 const framePattern =
-  /^\s+at (?:(?<call>[\w.$<>[\] ]{1,80}) \()?(?:.*[/\\])?(?<place>(?:node:)?[\w.-]+(?:\/[\w.-]+)*\.?[cm]?[jt]?s?:\d+:\d+)\)?$/;
+  /^\s+at (?:(?<call>(?:async |new )?[\w.$<>]{1,80}(?: \[as \w+\])?) \()?(?:.*[/\\])?(?<place>(?:node:)?[\w.-]+(?:\/[\w.-]+)*\.?[cm]?[jt]?s?:\d+:\d+)\)?$/;
 
 /**
  * A line of the log with nothing in it that could be a customer's: it is built from what is known, never by striking out what is not

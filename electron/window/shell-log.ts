@@ -16,12 +16,13 @@ export interface ShellLog {
 const oldFiles = 2;
 const usualBytes = 1024 * 1024;
 
-/** @param fullBytes after which a new file is begun. */
-export function openShellLog(file: string, fullBytes = usualBytes): ShellLog {
+/** @param options `fullBytes`: after which a new file is begun; `quiet`: nothing on the terminal. */
+export function openShellLog(file: string, options: { readonly fullBytes?: number; readonly quiet?: boolean } = {}): ShellLog {
+  const { fullBytes = usualBytes, quiet = false } = options;
   mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
   const logger = log.create({ logId: `shell-${file}` });
   const { file: writer, console: terminal } = logger.transports;
-  if (terminal) terminal.level = "info";
+  if (terminal) terminal.level = quiet ? false : "info";
   writer.resolvePathFn = () => file;
   writer.maxSize = fullBytes;
   // Written before the call returns: the line that matters most is the one before the end.

@@ -74,7 +74,7 @@ export const shellTexts = {
   },
   gone: {
     message: "The page has stopped",
-    detail: "All edits up to now are on disk. Only what was being typed and not yet saved is lost.",
+    detail: "All edits up to now are on disk. Only what was being typed and not yet saved is lost.\n\n({reason})",
     again: "Open the page again",
     quit: "Quit",
   },
