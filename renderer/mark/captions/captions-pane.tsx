@@ -15,6 +15,7 @@ import { captionHits, hitBeside } from "./caption-hits.ts";
 import { CaptionRow } from "./caption-row.tsx";
 import { CaptionsSearch } from "./captions-search.tsx";
 import "./captions-pane.css";
+import { useCalmPlace } from "./use-calm-place.ts";
 import { useHitHighlight } from "./use-hit-highlight.ts";
 
 export interface CaptionsPaneProps {
@@ -40,7 +41,8 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
   const [originals, setOriginals] = useState<ReadonlySet<number>>(new Set());
   const [hitAt, setHitAt] = useState<number | null>(null);
   const before = useRef<Element | null>(null);
-  const current = useClockValue(clock, (reading) => captionAt(captions, reading.time));
+  const heard = useClockValue(clock, (reading) => captionAt(captions, reading.time));
+  const current = useCalmPlace(heard);
   const notes = useMemo(() => captionNotes(analysis, detail.rulings), [analysis, detail.rulings]);
   const disputed = useMemo(
     () => disputedClaims(analysis.conflicts, detail.openConflictKeys),
@@ -93,7 +95,8 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
     setOriginals(next);
   };
   const answer = useEffectEvent((asked: CaptionsAsk) => {
-    const here = Math.max(0, current);
+    // What a key asks is about the playhead, wherever the list is on its way.
+    const here = Math.max(0, heard);
     if (asked === "search") {
       field.current?.focus();
       field.current?.select();
