@@ -16,6 +16,8 @@ const tasks = {
   bundle: [["node", "electron/headless/bundle.ts"]],
   "index-lot": [["node", "electron/headless/index-lot.ts"]],
   build: [["node", "electron/build.ts"]],
+  package: [["node", "electron/packaging/package.ts"]],
+  smoke: [["node", "electron/packaging/smoke.ts"]],
   score: [["node", "tests/corpus/score-cases.ts"]],
   bench: [["node", "tests/bench/bench.ts"]],
   "make-demo": [["node", "tests/support/demo-film/make-demo.ts"]],

@@ -1,4 +1,4 @@
-import { cpSync, existsSync, globSync, rmSync, statSync } from "node:fs";
+import { cpSync, existsSync, globSync, renameSync, rmSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { build, type InlineConfig } from "vite";
 
@@ -13,14 +13,16 @@ export async function buildPage(logLevel: InlineConfig["logLevel"] = "info"): Pr
 
 /** Builds main process, worker and preload into `.build/desktop`; dependencies stay in node_modules. */
 export async function buildDesktop(logLevel: InlineConfig["logLevel"] = "info"): Promise<void> {
-  rmSync(desktopFolder, { recursive: true, force: true });
+  // Beside its place, and there at once: whoever reads it meanwhile finds the old or the new, never half of it.
+  const outDir = `${desktopFolder}-${process.pid}`;
+  rmSync(outDir, { recursive: true, force: true });
   const shared = { configFile: false, root, logLevel, publicDir: false } as const;
   await build({
     ...shared,
     build: {
       ssr: true,
       target: "node22",
-      outDir: desktopFolder,
+      outDir,
       emptyOutDir: false,
       rolldownOptions: {
         input: { main: join(root, "electron", "main.ts"), "analysis-worker": join(root, "electron", "jobs", "analysis-worker.ts") },
@@ -34,13 +36,15 @@ export async function buildDesktop(logLevel: InlineConfig["logLevel"] = "info"):
     ...shared,
     build: {
       target: "node22",
-      outDir: desktopFolder,
+      outDir,
       emptyOutDir: false,
       lib: { entry: join(root, "electron", "preload.ts"), formats: ["cjs"], fileName: () => "preload.cjs" },
       rolldownOptions: { external: ["electron"] },
     },
   });
-  cpSync(join(root, "electron", "library", "migrations"), join(desktopFolder, "migrations"), { recursive: true });
+  cpSync(join(root, "electron", "library", "migrations"), join(outDir, "migrations"), { recursive: true });
+  rmSync(desktopFolder, { recursive: true, force: true });
+  renameSync(outDir, desktopFolder);
 }
 
 /** True when a source is newer than what was built from it, or nothing was built. */

@@ -48,7 +48,7 @@ export const layers: readonly Layer[] = [
   {
     from: "electron/packaging",
     own: ["electron/launch"],
-    packages: ["node:", "electron-builder", "@electron/fuses", "@electron/asar", "resedit", "@resvg/resvg-js"],
+    packages: ["node:", "electron-builder", "@electron/fuses", "@electron/asar", "resedit", "@resvg/resvg-js", "better-sqlite3"],
   },
   { from: "electron/run.mjs", own: [], packages: ["node:"] },
   {
