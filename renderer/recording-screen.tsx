@@ -76,10 +76,16 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
         {recording.lastSaved}
       </div>
       {problem ? (
-        <div className="recording-problem">
-          <ProblemNote problem={detail ? problem : plainProblem(problem)} onDismiss={detail ? recording.dismissProblem : undefined} />
-          {detail ? null : <a href={hashOfPlace({ screen: "library" })}>Back to the library</a>}
-        </div>
+        detail ? (
+          <div className="recording-problem">
+            <ProblemNote problem={problem} onDismiss={recording.dismissProblem} />
+          </div>
+        ) : (
+          <main className="recording-problem">
+            <ProblemNote problem={plainProblem(problem)} />
+            <a href={hashOfPlace({ screen: "library" })}>Back to the library</a>
+          </main>
+        )
       ) : null}
       {detail && desk === "mark" ? <MarkScreen detail={detail} edit={recording.edit} startAt={at} /> : null}
       {detail && desk === "check" ? (

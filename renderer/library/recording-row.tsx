@@ -69,7 +69,7 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVid
       />
       <Menu.Root>
         <Menu.Trigger render={<Button weight="quiet" aria-label={`More for ${recording.title}`} />}>More</Menu.Trigger>
-        <Menu.Portal>
+        <Menu.Portal render={<section aria-label={`More for ${recording.title}`} />}>
           <Menu.Positioner className="menu-positioner" sideOffset={4} align="end">
             <Menu.Popup className="menu">
               <Menu.Item className="menu-item" onClick={onDescribe}>

@@ -37,7 +37,7 @@ export function useLotDialogs(recordings: readonly RecordingSummary[], onChanged
     menu: (
       <Menu.Root>
         <Menu.Trigger render={<Button />}>Whole lot</Menu.Trigger>
-        <Menu.Portal>
+        <Menu.Portal render={<section aria-label="Whole lot" />}>
           <Menu.Positioner className="menu-positioner" sideOffset={4} align="end">
             <Menu.Popup className="menu">
               <Menu.Item

@@ -42,7 +42,7 @@ export function Choice<Value extends string>({ label, value, options, onChange, 
             <path d="M1 3l3.5 3.5L8 3" fill="none" stroke="currentColor" strokeWidth="1.5" />
           </svg>
         </Select.Trigger>
-        <Select.Portal>
+        <Select.Portal render={<section aria-label={`Choices, ${label}`} />}>
           <Select.Positioner className="choice-positioner" alignItemWithTrigger={false} sideOffset={2}>
             <Select.Popup className="choice-list">
               {options.map((option) => (

@@ -54,7 +54,7 @@ export function Head({ desk, recordingId, subject, title, children }: HeadProps)
           <Menu.Trigger render={<Button weight="quiet" aria-label={`You and this window, initials ${initials || "not given"}`} />}>
             {initials || "You"}
           </Menu.Trigger>
-          <Menu.Portal>
+          <Menu.Portal render={<section aria-label="You and this window" />}>
             <Menu.Positioner className="menu-positioner" sideOffset={4} align="end">
               <Menu.Popup className="menu">
                 <Menu.Item className="menu-item" onClick={askInitials}>

@@ -19,7 +19,12 @@ export function crowding(page: Page): Promise<string[]> {
     // A list in the page itself, such as the moments of the Call desk, is no popup.
     const root: Element = popups.at(-1) ?? document.body;
 
-    const hidesFrom = (element: Element): boolean => element.closest(".visually-hidden, [inert], [hidden]") !== null;
+    /** For screen readers alone: of one pixel, by a class of ours or a style of a library's. */
+    const unseen = (element: Element): boolean => {
+      const { width, height } = element.getBoundingClientRect();
+      return width <= 1 && height <= 1 && getComputedStyle(element).overflow === "hidden";
+    };
+    const hidesFrom = (element: Element): boolean => element.closest(".visually-hidden, [inert], [hidden]") !== null || unseen(element);
     const said = (element: Element): string =>
       `${element.tagName.toLowerCase()}${[...element.classList].map((name) => `.${name}`).join("")} “${(element.getAttribute("aria-label") ?? element.textContent ?? "").trim().slice(0, 50)}”`;
     interface Box {
@@ -31,7 +36,8 @@ export function crowding(page: Page): Promise<string[]> {
     const scrolls = (value: string): boolean => value === "auto" || value === "scroll";
     /** The part of a box that can be seen, and whether an ancestor that does not scroll cut some of it away. */
     const seen = (element: Element, box: Box): { visible: Box; cut: Element | null } => {
-      const visible = { ...box };
+      // Taken one by one: what a rectangle of the browser's holds is not its own, and would not be spread.
+      const visible: Box = { left: box.left, top: box.top, right: box.right, bottom: box.bottom };
       let cut: Element | null = null;
       let fixed = getComputedStyle(element).position === "fixed";
       let free = { across: false, down: false };

@@ -37,6 +37,7 @@ export async function walkByTab(page: Page): Promise<TabWalk> {
   const expected = await expectStops(page);
   const unseen = new Set<string>();
   let stops = 0;
+  let outside = 0;
   for (; stops < expected + 40; stops++) {
     await page.keyboard.press("Tab");
     const look = await page.evaluate(() => {
@@ -77,8 +78,9 @@ export async function walkByTab(page: Page): Promise<TabWalk> {
       });
       return found ? null : `${name}: lies outside the window or under something else, at ${Math.round(box.left)},${Math.round(box.top)}`;
     });
+    // From the last control the keyboard leaves the page once, and comes in again at the first.
     if (look === "outside") {
-      if (stops > 0) break;
+      if (outside++ > 0) break;
     } else if (look === "again") break;
     else if (look !== null) unseen.add(look);
   }
