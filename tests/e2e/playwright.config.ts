@@ -5,6 +5,8 @@ const executablePath = process.env.ROUNDWALK_BROWSER;
 export default defineConfig({
   testDir: ".",
   outputDir: "../../test-results",
+  // One name on every machine: goldens.spec.ts itself says where a picture of another browser is no measure.
+  snapshotPathTemplate: "{testDir}/goldens/{arg}{ext}",
   // Each test starts a host and a browser of its own; more than one at a time starves the video on two cores.
   workers: 1,
   timeout: 90_000,

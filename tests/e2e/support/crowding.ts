@@ -102,6 +102,11 @@ export function crowding(page: Page): Promise<string[]> {
         const style = getComputedStyle(element);
         const own = element.getBoundingClientRect();
         const clips = style.overflowX === "hidden" || style.overflowX === "clip";
+        const clipsDown = style.overflowY === "hidden" || style.overflowY === "clip";
+        if (clipsDown && (box.bottom > own.bottom + tolerance || box.top < own.top - tolerance)) {
+          faults.add(`words of ${said(element)} are cut below or above`);
+          break;
+        }
         if (clips && (box.right > own.right + tolerance || box.left < own.left - tolerance)) {
           faults.add(`words of ${said(element)} are cut at their end`);
           break;
