@@ -3,6 +3,7 @@ import { CaptionIndex, Seconds } from "./analysis.ts";
 import { lotMethods, workEvents } from "./lot-contract.ts";
 import { Finding, Initials, RecordingDetail, RecordingId, RecordingSummary, Vehicle, ZoneSpan } from "./recording.ts";
 import { Comparison, mostCompared, SearchHit } from "./search.ts";
+import { startMethods } from "./start-contract.ts";
 import { SheetColumns, SheetField } from "./stock-sheet.ts";
 import { RulingDecision, ZoneName } from "./vocabulary.ts";
 
@@ -304,6 +305,7 @@ export const contract = {
   "export.reveal": method(z.strictObject({ recordingId: RecordingId }), none),
 
   ...lotMethods(ExportFormat, ChapterGranularity),
+  ...startMethods,
 } as const;
 
 export type Contract = typeof contract;

@@ -3,8 +3,18 @@ import type Database from "better-sqlite3";
 /**
  * `bundlesSeen`, `bundleFolder`: bundles that were written or brought in, and the folder they were last kept in. `indexTemplates`: texts
  * with fields, as JSON. `searchIndex`: the form of the search entries, see index-for-search.ts. `demo`: the id under which the demo came in.
+ * `firstMinutes`: "done" once they were ended. `toldVersion`: the version whose news were told. `updateAddress`: "" where none is asked.
  */
-export type SettingName = "initials" | "demo" | "searchIndex" | "bundlesSeen" | "bundleFolder" | "indexTemplates";
+export type SettingName =
+  | "initials"
+  | "demo"
+  | "searchIndex"
+  | "bundlesSeen"
+  | "bundleFolder"
+  | "indexTemplates"
+  | "firstMinutes"
+  | "toldVersion"
+  | "updateAddress";
 
 export function settingsTable(database: Database.Database) {
   const put = database.prepare("INSERT INTO settings (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value");

@@ -18,6 +18,7 @@ import { findRecording, recordingDetail } from "./recording-detail.ts";
 import { claimComparison } from "./search-compare.ts";
 import { librarySearch } from "./search-library.ts";
 import { settleConflict } from "./settle-conflict.ts";
+import { startHandlers } from "./start/start-handlers.ts";
 import { keepStill, stillOf } from "./stills/keep-still.ts";
 import { trustCaption } from "./trust-caption.ts";
 import { takeVideo, wantedVideos } from "./videos/take-video.ts";
@@ -110,5 +111,6 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide, h
     "export.cancel": (input) => cancelExports(parts, input),
     "export.reveal": (input) => revealExports(parts, input, host.reveal),
     ...lotHandlers(parts, analyst),
+    ...startHandlers(parts, host.version),
   };
 }

@@ -13,6 +13,7 @@ import {
 import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { sampleVehicle } from "../support/builders/sample-application.ts";
 import { lotCases } from "./lot-cases.ts";
+import { startCases } from "./start-cases.ts";
 
 /** One way into the application, seen from the page's end. */
 export interface ContractHost {
@@ -349,6 +350,7 @@ const cases = {
     refused: [({ id }) => ({ recordingId: id }), "reveal-impossible"],
   },
   ...lotCases,
+  ...startCases,
 } satisfies Record<MethodName, MethodCase>;
 
 /** What an MP4 file begins with: a box of type "ftyp" (ISO/IEC 14496-12). */
