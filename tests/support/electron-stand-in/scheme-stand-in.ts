@@ -96,7 +96,7 @@ async function pass(incoming: IncomingMessage, outgoing: ServerResponse, origin:
   try {
     for await (const chunk of reply.body ?? []) {
       bytes += (chunk as Uint8Array).length;
-      if (!outgoing.write(chunk)) await new Promise((free) => outgoing.once("drain", free).once("close", free));
+      if (!outgoing.write(chunk)) await writable(outgoing);
       if (control.signal.aborted) return;
     }
   } catch (failure) {
@@ -109,6 +109,17 @@ async function pass(incoming: IncomingMessage, outgoing: ServerResponse, origin:
     tell("fault", `${incoming.url}: ${bytes} bytes, and ${announced} were announced`);
   }
   outgoing.end();
+}
+
+/** Resolves when more may be written, or nobody listens any longer. */
+function writable(outgoing: ServerResponse): Promise<void> {
+  return new Promise((resolve) => {
+    const free = () => {
+      outgoing.off("drain", free).off("close", free);
+      resolve();
+    };
+    outgoing.on("drain", free).on("close", free);
+  });
 }
 
 answer("fetch", async ({ url, method, headers }: { url: string; method?: string; headers?: Record<string, string> }) => {

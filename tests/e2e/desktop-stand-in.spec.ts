@@ -1,0 +1,236 @@
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { test as base, expect, type Page } from "@playwright/test";
+import { startStandIn } from "../support/electron-stand-in/start-stand-in.ts";
+import { doMainJob } from "./support/main-job.ts";
+import { demoFolder, openStandInDesk, type StandInDesk } from "./support/stand-in-desk.ts";
+import { film, openDemo } from "./support/steps.ts";
+
+// The built main process and preload of the desktop, with a stand-in where Electron would be: no window of Electron's is opened here.
+
+const test = base.extend<{ home: string; desk: StandInDesk }>({
+  // biome-ignore lint/correctness/noEmptyPattern: Playwright reads a fixture's needs from this pattern.
+  home: async ({}, use) => {
+    const home = mkdtempSync(join(tmpdir(), "roundwalk-stand-in-"));
+    await use(home);
+    rmSync(home, { recursive: true, force: true });
+  },
+  desk: async ({ page, home }, use, testInfo) => {
+    const desk = await openStandInDesk(page, { home, args: ["--library", join(home, "library.sqlite")] });
+    await use(desk);
+    const code = await desk.quit();
+    await testInfo.attach("desktop.log", { body: desk.standIn.output(), contentType: "text/plain" });
+    expect({ code, faults: desk.standIn.of("fault"), errors: desk.standIn.of("error-box") }).toEqual({ code: 0, faults: [], errors: [] });
+  },
+});
+
+interface PageBridge {
+  readonly call: (name: string, input: unknown) => Promise<{ readonly value: unknown }>;
+  readonly offerFile: (file: File) => Promise<{ readonly value: { readonly id: string } }>;
+}
+
+/** Asks the application as the page itself does. */
+async function call<Value>(page: Page, name: string, input: unknown): Promise<Value> {
+  const reply = await page.evaluate(
+    ([method, given]) => (window as unknown as { roundwalk: PageBridge }).roundwalk.call(method as string, given),
+    [name, input] as const,
+  );
+  return reply.value as Value;
+}
+
+test("the main job in the built desktop, over the stand-in", async ({ desk, home }) => {
+  test.setTimeout(180_000);
+  await doMainJob(desk.page, home);
+  expect(desk.complaints).toEqual([]);
+  expect(desk.outside).toEqual([]);
+});
+
+test("the video seeks by range through the application's own scheme", async ({ desk: { page } }) => {
+  const parts: { status: number; range: string | undefined }[] = [];
+  page.on("response", (response) => {
+    if (response.url().includes("/media/")) parts.push({ status: response.status(), range: response.headers()["content-range"] });
+  });
+  await openDemo(page, "Mark");
+  await expect.poll(async () => (await film(page)).width).toBeGreaterThan(0);
+  const before = await film(page);
+  await page.getByRole("button", { name: /^Underside / }).click();
+  await expect.poll(async () => (await film(page)).time).toBeGreaterThan(before.time + 60);
+  await expect.poll(async () => (await film(page)).picture).not.toBe(before.picture);
+  expect(parts.length).toBeGreaterThan(0);
+  expect(parts.filter(({ status, range }) => status !== 206 || range === undefined)).toEqual([]);
+});
+
+test("the page has no Node and no way around its policy, and the preload is out of its reach", async ({ desk }) => {
+  const { page } = desk;
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  const found = await page.evaluate(async () => {
+    // What runs at once runs as the test's, which the page's policy does not bind; what runs later is the page's own.
+    await new Promise((later) => setTimeout(later, 20));
+    const tried = async (work: () => unknown) => {
+      try {
+        return String(await work());
+      } catch (failure) {
+        return (failure as Error).name;
+      }
+    };
+    const bridge = (window as unknown as { roundwalk: Record<string, (...values: unknown[]) => unknown> }).roundwalk;
+    return {
+      globals: ["require", "process", "module", "Buffer", "global", "ipcRenderer", "electron"].filter((name) => name in globalThis),
+      bridge: Object.keys(bridge).sort(),
+      frozen: Object.isFrozen(bridge),
+      evaluated: await tried(() => (Reflect.get(globalThis, "eval") as (text: string) => unknown)("1 + 1")),
+      made: await tried(() => new Function("return 1")()),
+      fetched: await tried(() => fetch("https://other.example/")),
+      // A script and a style that nobody shipped.
+      inline: await tried(() => {
+        const script = document.createElement("script");
+        script.textContent = "window.inlineRan = true";
+        document.head.append(script);
+        return "inlineRan" in window;
+      }),
+      functionSent: await tried(() => bridge.call?.("settings.set", { initials: () => "x" })),
+    };
+  });
+  expect(found).toEqual({
+    globals: [],
+    bridge: ["call", "mediaUrl", "offerFile", "on"],
+    frozen: true,
+    evaluated: "EvalError",
+    made: "EvalError",
+    fetched: "TypeError",
+    inline: "false",
+    functionSent: "DataCloneError",
+  });
+
+  // What a hostile script would bend in its own world stays straight in the preload's.
+  await page.evaluate(() => {
+    Array.prototype.push = () => 0;
+    JSON.parse = () => ({ bent: true });
+  });
+  expect(await desk.inPreload("[[].push(1), JSON.parse('7'), typeof window.inlineRan, typeof require, typeof window.roundwalk]")).toEqual([
+    1,
+    7,
+    "undefined",
+    "undefined",
+    "undefined",
+  ]);
+});
+
+test("nothing but the application is ever shown or asked for", async ({ desk }) => {
+  const { page, standIn } = desk;
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  const address = page.url();
+  await page.evaluate(() => {
+    window.open("https://other.example/window");
+    const frame = document.createElement("iframe");
+    frame.src = "https://other.example/frame";
+    document.body.append(frame);
+    const picture = document.createElement("img");
+    picture.src = "https://other.example/picture.png";
+    document.body.append(picture);
+  });
+  await page.evaluate(() => {
+    window.location.href = "https://other.example/page";
+  });
+  await expect
+    .poll(() => desk.outside.map(({ url, verdict }) => `${url} ${verdict}`))
+    .toContain("https://other.example/page navigate stopped");
+  // The page's policy keeps the frame and the picture from being asked for at all.
+  expect(desk.outside.filter(({ url }) => /frame|picture/.test(url))).toEqual([]);
+  expect(page.url()).toBe(address);
+  expect(await standIn.ask("open-window", { url: "https://other.example/window" })).toEqual({ action: "deny" });
+  for (const url of [
+    "https://other.example/",
+    "http://127.0.0.1:1/",
+    "file:///etc/passwd",
+    "ws://other.example/",
+    "app://roundwalk.other/",
+  ]) {
+    expect([url, await standIn.ask("request", { url })]).toEqual([url, "cancelled"]);
+  }
+  for (const permission of ["media", "geolocation", "notifications", "midi", "usb", "clipboard-read", "openExternal", "fileSystem"]) {
+    expect([permission, await standIn.ask("permission", { permission, url: "app://roundwalk/" })]).toEqual([
+      permission,
+      { granted: false, checked: false, withoutContents: false },
+    ]);
+  }
+});
+
+test("files that are chosen in the page stay where they are, and the page never learns their place", async ({ desk, home }) => {
+  const { page } = desk;
+  const transcript = join(home, "kestrel-walk.vtt");
+  copyFileSync(join(demoFolder, "demo.vtt"), transcript);
+  await desk.knowFiles([transcript]);
+  await expect(page.getByRole("button", { name: /^Import a recording/ })).toBeVisible();
+  const offered = await page.evaluate(async () => {
+    const bridge = (window as unknown as { roundwalk: { offerFile: (file: File) => Promise<unknown> } }).roundwalk;
+    return [await bridge.offerFile(new File(["x"], "kestrel-walk.vtt")), await bridge.offerFile(new File(["x"], "made-by-the-page.vtt"))];
+  });
+  expect(offered).toMatchObject([
+    { ok: true, value: { name: "kestrel-walk.vtt" } },
+    { ok: false, problem: { code: "file-without-path" } },
+  ]);
+  expect(JSON.stringify(offered)).not.toContain(home);
+});
+
+test("files and a link of a second start arrive in the first one's window", async ({ desk, home }) => {
+  const { page, standIn } = desk;
+  await openDemo(page, "Mark");
+  // The page tells the host how long the film is, once.
+  await expect.poll(async () => (await film(page)).width).toBeGreaterThan(0);
+  const id = /recording\/([0-9a-f-]{36})/.exec(page.url())![1];
+  const detail = () => call<{ summary: { counts: { conflicts: number } } }>(page, "recording.get", { id });
+  await expect.poll(async () => (await detail()).summary.counts.conflicts, { timeout: 60_000 }).toBeGreaterThan(0);
+  const before = await detail();
+  await page.getByRole("link", { name: "Library" }).click();
+
+  const second = startStandIn({ home, args: ["--library", join(home, "library.sqlite"), `roundwalk://recording/${id}?t=75`] });
+  expect(await second.ended).toBe(0);
+  expect(second.of("window")).toEqual([]);
+  await expect(page.getByRole("heading", { level: 1, name: /Havelin Tarrow/ })).toBeVisible();
+  await expect.poll(async () => Math.round((await film(page)).time)).toBe(75);
+  const after = await detail();
+  // A link looks; it changes nothing.
+  expect(after).toEqual(before);
+
+  mkdirSync(join(home, "walks"));
+  const transcript = join(home, "walks", "fallow-kestrel.vtt");
+  copyFileSync(join(demoFolder, "demo.vtt"), transcript);
+  await startStandIn({ home, args: ["--library", join(home, "library.sqlite"), transcript] }).ended;
+  await expect(page.getByRole("dialog")).toContainText("fallow-kestrel");
+  expect(existsSync(transcript)).toBe(true);
+  expect(standIn.of("focus").length).toBe(2);
+});
+
+test("a quit during an import loses nothing", async ({ page, home }) => {
+  test.setTimeout(120_000);
+  const args = ["--library", join(home, "library.sqlite")];
+  const desk = await openStandInDesk(page, { home, args });
+  await openDemo(page, "Mark");
+  const transcript = join(home, "second.vtt");
+  copyFileSync(join(demoFolder, "demo.vtt"), transcript);
+  await desk.knowFiles([transcript]);
+  await call(page, "settings.set", { initials: "QX" });
+  await page.evaluate(async () => {
+    const { roundwalk } = window as unknown as { roundwalk: PageBridge };
+    const { value } = await roundwalk.offerFile(new File(["x"], "second.vtt"));
+    const vehicle = { name: "Fallow Kestrel", year: 1971, bodyStyle: "coupe", drive: "left-hand" };
+    const files = { transcript: value.id, video: null, stockSheet: null };
+    void roundwalk.call("recording.import", { ...files, title: "Half way", stockNumber: "", vehicle, again: true });
+  });
+  // Twice, as an impatient hand does.
+  void desk.standIn.ask("quit");
+  void desk.standIn.ask("quit");
+  expect(await desk.standIn.ended).toBe(0);
+
+  const again = await openStandInDesk(await page.context().newPage(), { home, args });
+  expect(await call(again.page, "settings.get", {})).toEqual({ initials: "QX" });
+  const list = await call<{ counts: { captions: number } }[]>(again.page, "recording.list", {});
+  const captions = list.map(({ counts }) => counts.captions);
+  // The import that was under way is there whole, or not at all.
+  expect(captions.length).toBeGreaterThanOrEqual(1);
+  expect(captions.length).toBeLessThanOrEqual(2);
+  expect(new Set(captions)).toEqual(new Set([77]));
+  expect(await again.quit()).toBe(0);
+});
