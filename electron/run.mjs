@@ -19,7 +19,10 @@ const tasks = {
   package: [["node", "electron/packaging/package.ts"]],
   smoke: [["node", "electron/packaging/smoke.ts"]],
   score: [["node", "tests/corpus/score-cases.ts"]],
-  bench: [["node", "tests/bench/bench.ts"]],
+  bench: [
+    ["node", "tests/bench/bench.ts"],
+    ["node", "tests/bench/screens.ts"],
+  ],
   "make-demo": [["node", "tests/support/demo-film/make-demo.ts"]],
   check: [
     ["tsc", "-b"],
