@@ -10,6 +10,7 @@ import type { Candidate } from "./candidate.ts";
 import type { EarlierMeasure } from "./carry-over.ts";
 import { circumstanceOf } from "./circumstance.ts";
 import { countAdjective } from "./counted-parts.ts";
+import { brakeJustRead, isBareTread, panelUnderMeter } from "./read-before.ts";
 import { writtenMeaning } from "./spoken-form.ts";
 import { stanceOf } from "./stance.ts";
 import { type NumberSurroundings, phraseOf, type SpeechMap } from "./surroundings.ts";
@@ -32,6 +33,8 @@ export interface BuildContext {
   readonly repair: Repair | null;
   /** Most recent last. */
   readonly earlier: readonly ReadMeasure[];
+  /** The first tread of the whole walk. */
+  readonly firstTread: ReadMeasure | null;
   readonly numberBefore: SpokenNumber | undefined;
   readonly numberAfter: SpokenNumber | undefined;
   readonly notBefore: number;
@@ -83,7 +86,7 @@ function aboutWhat(context: BuildContext, candidate: Candidate): Described {
   if (component === "paint" && slot.attribute === "thickness") {
     const panel =
       around.topics.find(({ mention: named, reach, cost }) => named.component === "body" && (reach !== "recent" || cost < 0.5))?.mention ??
-      null;
+      panelUnderMeter(context);
     return { component, part: panel?.part ?? null, mention: panel };
   }
   // What drives the camshaft is one job, by whichever name: "the timing belt and water pump were changed at …", "the belt was done at …".
@@ -138,7 +141,7 @@ export function buildClaims(context: BuildContext, candidate: Candidate, made: n
       claimOf(context, candidate, made + 1, width, "in", "width"),
     ];
   }
-  const unit = slot.unit === "said" ? unitSaid(context, candidate) : slot.unit;
+  const unit = isBareTread(context, candidate) ? context.firstTread!.unit : slot.unit === "said" ? unitSaid(context, candidate) : slot.unit;
   const claim = claimOf(context, candidate, made, candidate.value, unit, slot.attribute);
   // "185 section 80 profile on the fifteen inch rim" says the rim as well.
   const rim =
@@ -165,6 +168,7 @@ function unitSaid(context: BuildContext, candidate: Candidate): UnitName | null 
   const sameThing = ({ candidate: before }: ReadMeasure) =>
     before.slot.attribute === slot.attribute && before.slot.component === slot.component;
   // "Five and a half mil, so that's seven thirty seconds. Backs have got six and a half": the gauge reads in what it read in first.
+  if (slot.attribute === "depth" && context.firstTread && sameThing(context.firstTread)) return context.firstTread.unit;
   const first = slot.attribute === "depth" ? context.earlier.find(sameThing) : undefined;
   if (first) return first.unit;
   const last = sameSlotBefore(context, candidate) ?? context.earlier.findLast(sameThing);
@@ -211,7 +215,9 @@ function claimOf(
         ? null
         : ((component === "wheel" && onTheWheel.test(around.before)
             ? tireJustRead(context)
-            : (dualJustRead(context, last) ?? last?.position)) ?? sideLeft(context, component)),
+            : (dualJustRead(context, last) ?? last?.position)) ??
+          (component === "brakes" ? brakeJustRead(context) : null) ??
+          sideLeft(context, component)),
   });
   const words = quoteRange(context, candidate);
   const spans = spansOfTokens(speech.tokens, words.first, words.end);

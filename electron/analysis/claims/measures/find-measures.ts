@@ -34,6 +34,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
   const parts = new Map<number, Candidate>();
   const isSlip = (number: SpokenNumber): boolean => slips.has(number.index) || frames.at(number.first).corrected;
   const earlier: ReadMeasure[] = [];
+  let firstTread: ReadMeasure | null = null;
   const byValue = new Map<ClaimValue, ReadMeasure[]>();
   const latest = new Map<string, ReadMeasure>();
   const roadRims = new Set<string>();
@@ -68,6 +69,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       wheel,
       repair,
       earlier: recent,
+      firstTread,
       numberBefore: numbers[order - 1],
       numberAfter: numbers[order + 1],
       notBefore: endOfMeasureBefore(map, numbers, order, (earlierNumber) => used.has(earlierNumber.index), isSlip),
@@ -95,6 +97,7 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       zone: around.zone,
     };
     earlier.push(read);
+    if (firstTread === null && read.candidate.slot.attribute === "depth" && read.component === "tire") firstTread = read;
     latest.set(keyOf(read), read);
     byValue.set(read.value, [...(byValue.get(read.value) ?? []).slice(-repeatsKept), read]);
   });

@@ -3,6 +3,7 @@ import { lastingComponents } from "../lexicon/lasting-components.ts";
 import { sightDamages } from "./damage-by-sight.ts";
 import { useDamages } from "./damage-by-use.ts";
 import { motionDamages } from "./damage-in-motion.ts";
+import { plainDamages } from "./damage-in-plain-words.ts";
 import { insideDamages } from "./damage-inside-and-below.ts";
 import { roadDamages, roadPraise } from "./damage-on-the-road.ts";
 import { outsideDamages } from "./damage-outside.ts";
@@ -14,7 +15,7 @@ const anyPart: readonly ComponentName[] = [...lastingComponents, "spare"];
 export const conditionRules: readonly QualityRule[] = [
   ...roadPraise,
   ...usePraise,
-  ...[...outsideDamages, ...insideDamages, ...sightDamages, ...roadDamages, ...useDamages, ...motionDamages].map(
+  ...[...outsideDamages, ...insideDamages, ...sightDamages, ...roadDamages, ...useDamages, ...motionDamages, ...plainDamages].map(
     (row): QualityRule => ({
       name: row.kind,
       attribute: "condition",

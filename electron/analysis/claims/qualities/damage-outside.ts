@@ -16,7 +16,7 @@ const shell: readonly ComponentName[] = [
   "glass",
   "brakes",
 ];
-const finish: readonly ComponentName[] = ["body", "paint", "bumper", "trim", "wheel", "glass", "lights", "dash", "top"];
+const finish: readonly ComponentName[] = ["body", "paint", "bumper", "trim", "wheel", "glass", "lights", "dash", "top", "electrical"];
 
 /** Rust, dents, marks, cracks. */
 export const outsideDamages: readonly Damage[] = [
@@ -88,7 +88,7 @@ export const outsideDamages: readonly Damage[] = [
   },
   {
     kind: "dents",
-    among: ["body", "bumper", "trim", "fuel-tank", "exhaust", "wheel", "floors", "cargo-floor"],
+    among: ["body", "bumper", "trim", "fuel-tank", "exhaust", "wheel", "floors", "cargo-floor", "electrical"],
     phrases: [
       "push in",
       "pushed in",

@@ -117,12 +117,13 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       };
     });
   }
-  const named = findPart(scene, hit.first, hit.end, rule.about, {
+  const nearest = findPart(scene, hit.first, hit.end, rule.about, {
     attribute: rule.attribute,
     circumstance: rule.circumstance ?? null,
     value: rule.value,
     last: memory.last,
   });
+  const named = nearest && isOfAllInView(scene, rule, hit, nearest, turned) ? null : nearest;
   const part = named && narrowed(scene, named, rule);
   if (part) {
     if (rule.attribute === "condition" && turned && contradictsItself(memory, rule, scene, hit)) return [];
@@ -219,6 +220,27 @@ function looksOnlyHere(scene: SpokenScene, end: number): boolean {
     if (/^(?:up|on)$/.test(tokens[token]!.word) && /^(?:here|top)$/.test(tokens[token + 1]!.word)) return true;
   }
   return false;
+}
+
+/**
+ * "Mirrors fold in. And there's no ding over this side", "coolant's full, no leaks that I can find": all that is in view is cleared, and not
+ * the part that the sentence before spoke of.
+ */
+function isOfAllInView(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RulePhrase>, part: ScenePart, denied: boolean): boolean {
+  if (!denied || rule.attribute !== "condition" || part.end > hit.first || part.first >= scene.frames.at(hit.first).first) return false;
+  const after = scene.speech.tokens
+    .slice(hit.end, hit.end + 4)
+    .map(({ word }) => word)
+    .join(" ");
+  switch (rule.circumstance) {
+    case "leaks":
+      return scene.zoneAt(hit.first) === "engine-bay" && /^(?:that i can (?:find|see)|(?:that )?we can find|anywhere)\b/.test(after);
+    case "dents":
+    case "marks":
+      return /^(?:over|down|along|up) (?:this|that) (?:whole |entire )?side\b(?! of)/.test(after);
+    default:
+      return false;
+  }
 }
 
 /** "There's rust underneath", wherever it is said. */

@@ -64,6 +64,8 @@ function leftOut(part: ScenePart, { attribute, circumstance, value }: Asked): bo
     return true;
   // Of what is electrical only its boxes and trays are told by their material.
   if (attribute === "material" && part.component === "electrical" && part.part !== "battery tray") return true;
+  // Of what is electrical only the tray under the floor is seen to be scraped.
+  if (part.component === "electrical" && (circumstance === "marks" || circumstance === "dents")) return part.part !== "battery tray";
   if (attribute !== "condition") return within.has(part.part ?? "");
   if (circumstance === "praise") return false;
   // What is heard with the hood up is the engine's.
@@ -193,7 +195,7 @@ function placedAfter(scene: SpokenScene, end: number, fits: Fits): ScenePart | n
   for (let token = end; token < Math.min(sentence?.end ?? end, end + 9); token++) {
     if (tokens[token - 1]!.after !== "" && !placed) return null;
     if (tokens[token - 1]!.after !== "" && token > end + 4) return null;
-    const offSide = tokens[token]!.word === "off" && tokens[token + 1]?.word === "side";
+    const offSide = namesOffSide(scene, token);
     if (besides.has(tokens[token]!.word) && !offSide && !comesOff(tokens[token - 1]?.word ?? "", tokens[token]!.word)) return null;
     if (placing.has(tokens[token]!.word) || besides.has(tokens[token]!.word)) placed = true;
     const part = scene.parts[scene.partIndexFrom(token)];
@@ -217,9 +219,19 @@ function startsNewSubject(scene: SpokenScene, token: number): boolean {
   const { tokens } = scene.speech;
   for (let at = token - 1; at > token - 4 && at >= 0; at--) {
     if (placing.has(tokens[at]!.word)) return false;
-    if (!pointing.has(tokens[at]!.word) && !describing.has(tokens[at]!.word)) return true;
+    if (!pointing.has(tokens[at]!.word) && !describing.has(tokens[at]!.word) && !namesOffSide(scene, at)) return true;
   }
   return false;
+}
+
+/** "The off side rear door", "the near side wing": the side of the vehicle, and no word of place. */
+function namesOffSide(scene: SpokenScene, token: number): boolean {
+  const { tokens } = scene.speech;
+  return (
+    /^(?:off|near)$/.test(tokens[token]!.word) &&
+    tokens[token]!.after.trim().length <= 1 &&
+    /^(?:side|hand)$/.test(tokens[token + 1]?.word ?? "")
+  );
 }
 
 /** The nearest part named before in the same clause, then in the same sentence. */
@@ -322,7 +334,7 @@ function excepted(scene: SpokenScene, part: ScenePart): boolean {
     // "looking up at the side step": what is looked at is meant.
     if (tokens[at]!.word === "at" && tokens.slice(Math.max(0, at - 3), at).some(({ word }) => /^(?:look|looks|looking|looked)$/.test(word)))
       return false;
-    if (/^(?:near|off)$/.test(tokens[at]!.word) && tokens[at + 1]!.word === "side") continue;
+    if (namesOffSide(scene, at)) continue;
     if (!subject && /^(?:behind|beside|above|below|beneath|over|under|at|onto|near|not|than|past)$/.test(tokens[at]!.word)) return true;
     if (tokens[at]!.word === "but" && /^(?:everything|all|anything|every|nothing)$/.test(tokens[at - 1]?.word ?? "")) return true;
     // "the bumper back here was the front bumper off another": what it was, not what it is.

@@ -170,16 +170,16 @@ const engineKinds = kinds("engine", [
 
 /** Viscosity grades of engine oil as sold (SAE J300 names the classes; from memory), written and spoken. */
 const oilGrades = [
-  { value: "0w-16", phrases: ["0w16", "0 w 16", "zero w sixteen"], says: "It takes the 0W16." },
-  { value: "0w-20", phrases: ["0w20", "0 w 20", "zero w twenty", "oh w twenty"], says: "Oil's been changed, it takes the 0W20." },
-  { value: "0w-30", phrases: ["0w30", "0 w 30", "zero w thirty"], says: "It takes the 0W-30." },
-  { value: "5w-20", phrases: ["5w20", "5 w 20", "five w twenty"], says: "It takes five w twenty." },
-  { value: "5w-30", phrases: ["5w30", "5 w 30", "five w thirty"], says: "It takes five w thirty." },
-  { value: "5w-40", phrases: ["5w40", "5 w 40", "five w forty"], says: "It takes 5W-40." },
-  { value: "10w-30", phrases: ["10w30", "10 w 30", "ten w thirty"], says: "It takes ten w thirty." },
-  { value: "10w-40", phrases: ["10w40", "10 w 40", "ten w forty"], says: "It takes 10w40." },
-  { value: "15w-40", phrases: ["15w40", "15 w 40", "fifteen w forty"], says: "It takes fifteen w forty like any diesel." },
-  { value: "20w-50", phrases: ["20w50", "20 w 50", "twenty w fifty"], says: "It takes twenty w fifty." },
+  { value: "0w-16", phrases: ["0w16", "0w 16", "0 w 16", "zero w sixteen"], says: "It takes the 0W16." },
+  { value: "0w-20", phrases: ["0w20", "0w 20", "0 w 20", "zero w twenty", "oh w twenty"], says: "Oil's been changed, it takes the 0W20." },
+  { value: "0w-30", phrases: ["0w30", "0w 30", "0 w 30", "zero w thirty"], says: "It takes the 0W-30." },
+  { value: "5w-20", phrases: ["5w20", "5w 20", "5 w 20", "five w twenty"], says: "It takes five w twenty." },
+  { value: "5w-30", phrases: ["5w30", "5w 30", "5 w 30", "five w thirty"], says: "It takes five w thirty." },
+  { value: "5w-40", phrases: ["5w40", "5w 40", "5 w 40", "five w forty"], says: "It takes 5W-40 oil." },
+  { value: "10w-30", phrases: ["10w30", "10w 30", "10 w 30", "ten w thirty"], says: "It takes ten w thirty." },
+  { value: "10w-40", phrases: ["10w40", "10w 40", "10 w 40", "ten w forty"], says: "It takes 10w40." },
+  { value: "15w-40", phrases: ["15w40", "15w 40", "15 w 40", "fifteen w forty"], says: "It takes fifteen w forty like any diesel." },
+  { value: "20w-50", phrases: ["20w50", "20w 50", "20 w 50", "twenty w fifty"], says: "It takes twenty w fifty." },
 ] as const;
 
 const oilKinds = kinds(

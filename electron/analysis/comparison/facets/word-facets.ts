@@ -146,6 +146,8 @@ export function wordFacets(claim: Claim): Facet[] {
     !total &&
     attribute !== "presence" &&
     ofManyParts.has(claim.component) &&
+    // The wood of a dash is one thing, whoever calls it trim.
+    homeOf(claim, part).part === null &&
     !namesTheWhole(claim)
   ) {
     // "That's gel coat", said of a panel in view, is enough against "it's all steel", and against nothing less.

@@ -107,10 +107,16 @@ function isWoodTrim({ component, value, quote }: Claim): boolean {
   return component === "trim" ? woods.test(String(value)) || woodWords.test(quote) : component === "dash" && dashTrim.test(quote);
 }
 
+/** "The title says it's a 2017": the year that the papers give the vehicle is its model year; "titled in 2017" is when it was bought. */
+const namesTheYear =
+  /\btitles? (?:says?|reads?|shows?|lists?|calls?)(?: (?:it|her|him))?(?: (?:it|her|him|she|he|this|that)(?:'s| is)?| is)? an? (?:\w+ ?){1,4}$/i;
+
 /** Where a part is compared: its own component and name, or another's where the trade puts it in more than one. */
 export function homeOf(claim: Claim, part: string | null): { readonly component: ComponentName; readonly part: string | null } {
   const { component, attribute } = claim;
   if (part === null && attribute === "material" && isWoodTrim(claim)) return { component: "trim", part: "wood trim" };
+  if (component === "title" && (part === null || part === "title") && attribute === "year" && namesTheYear.test(claim.quote))
+    return { component: "vehicle", part: null };
   const home = (homes as readonly Home[]).find(
     (row) =>
       part !== null &&

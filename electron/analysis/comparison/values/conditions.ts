@@ -55,9 +55,12 @@ export function damageSpokenOf(claim: Pick<Claim, "quote" | "circumstance">): Re
 function alsoCalled(kinds: Set<string>, text: string): ReadonlySet<string> {
   if (paneWords.test(text) && (kinds.has("crack") || kinds.has("mark"))) return new Set([...kinds, "crack", "mark"]);
   if (clothWords.test(text) && /\bmarks?\b/.test(text)) return new Set([...kinds, "stain"]);
+  // What touched down under a vehicle is scraped and dented at once.
+  if (trayWords.test(text) && (kinds.has("dent") || kinds.has("mark"))) return new Set([...kinds, "dent", "mark"]);
   return kinds;
 }
 
+const trayWords = /\b(battery|drive battery|traction battery) (tray|box|case|casing|pack|enclosure|housing)\b/;
 const paneWords = /\b(wind ?(screen|shield)|screen|glass|pane)\b/;
 const clothWords = /\b(head ?lin(er|ing)|roof lining|headcloth|carpets?|upholstery|cloth)\b/;
 

@@ -71,6 +71,12 @@ export const priceShorthandSlots = [
         score: 1.25,
       },
       {
+        // "You can have it for thirteen nine ninety five", wherever it is said.
+        before:
+          /\b(?:(?:you can|you could|you'll|i'd let you|we'd let you|let you) (?:have|take|get) (?:it|her|him|this one|the (?:car|truck|van))(?: away| home| today)?|(?:take|drive) (?:it|her|him) (?:home|away)(?: today)?|(?:it|she|he|this one)(?:'s| is) yours(?: today)?) (?:for|at)(?: only| just)?$/,
+        score: 1.3,
+      },
+      {
         // "… one owner, and 14995": a sum as it stands on the windscreen.
         said: /^\d{1,2},?\d?(?:[49]95|[0-9]50|[0-9]00|990|999)$|nine nine five$|four nine five$|nine fifty$|nine ninety five$/,
         before: /\b(?:and|at|for|it's|so)$/,

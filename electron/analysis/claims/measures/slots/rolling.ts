@@ -6,6 +6,9 @@ import type { ZoneName } from "../../../../../shared-types/index.ts";
 export const rolling = ["tire", "wheel", "spare"] as const;
 
 /** Round things with a diameter that are no road wheel. */
+/** "The placard says 33 pounds and that's for the sixteens": wheels that a figure is meant for, and not those in view. */
+export const notMeantFor = /(?<!\bfor (?:the|those|your))$/;
+
 export const notRoad = /steering|banjo|fan\b|rotor|disc\b|drum|speaker|screen|percent|miles an hour|degrees/;
 
 /** The value where the number was said in the plural, as rims and widths are: "fifteens", "15s", "two thirty fives". */

@@ -1,5 +1,5 @@
 import type { Slot } from "../slot.ts";
-import { notRoad, whenPlural } from "./rolling.ts";
+import { notMeantFor, notRoad, whenPlural } from "./rolling.ts";
 import { ofSteeringWheel } from "./steering-wheel-words.ts";
 
 /** "Ten inch wide wheels" says a width; the rest is as for any wheel. */
@@ -46,7 +46,7 @@ export const wheelSlots = [
         zones: ["driver-side", "passenger-side", "front", "rear"],
         score: 0.8,
       },
-      { about: ["wheel"], unless: notRoad, score: 1.1 },
+      { about: ["wheel"], before: notMeantFor, unless: notRoad, score: 1.1 },
       {
         before: /\b(?:set of|came with|rolled on|rides on|sits on|sitting on|it's on|runs|on|over to the|same)(?: \w+)?$/,
         about: ["tire", "wheel", "spare", "brakes"],
@@ -55,7 +55,7 @@ export const wheelSlots = [
       },
       { before: /\b(?:wheels|rims|alloys|they're|them|these)(?: are| is| were)?(?: all)?$/, unless: notRoad, score: 0.9 },
       { after: /^(?:front and (?:back|rear)|all (?:the way )?(?:around|round)|all four|at all four)\b/, score: 1.0 },
-      { about: ["tire"], unless: notRoad, score: 0.75 },
+      { about: ["tire"], before: notMeantFor, unless: notRoad, score: 0.75 },
     ],
     value: (reading, said) => whenPlural(reading.value, said),
     carries: true,
