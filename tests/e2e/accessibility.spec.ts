@@ -70,6 +70,16 @@ test("the look for what overlaps or is cut finds it", async ({ page }) => {
   expect(await crowding(page)).toEqual([expect.stringMatching(/^the page is \d+ wide in a window of/)]);
 });
 
+test("the walk by Tab finds what it cannot reach, and what does not show that it has the keyboard", async ({ page }) => {
+  await page.setContent(`
+    <button>First</button><button style="all:unset">Bare</button><button disabled>Off</button>
+    <div style="position:relative"><button>Under</button><p style="position:absolute;inset:0;margin:0;background:#fff">a sheet over it</p></div>
+    <button onfocus="this.blur(); document.querySelector('button').focus()">Thrown back</button><button>Never</button>`);
+  const { missed, unseen } = await walkByTab(page);
+  expect(missed).toEqual([expect.stringContaining("Thrown back"), expect.stringContaining("Never")]);
+  expect(unseen).toEqual([expect.stringMatching(/Bare.*nothing shows/), expect.stringMatching(/Under.*under something else/)]);
+});
+
 test.describe("without a recording", () => {
   test.use({ withDemo: false });
   test("axe finds nothing, and nothing is cut", async ({ desk: page, host }) => {

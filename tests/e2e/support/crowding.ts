@@ -12,10 +12,10 @@ export function crowding(page: Page): Promise<string[]> {
       'button, a[href], input, textarea, select, summary, [role="button"], [role="link"], [role="checkbox"], [role="switch"], ' +
       '[role="combobox"], [role="slider"], [role="tab"], [role="option"], [role="menuitem"], [role="menuitemradio"]';
     // The lap strip and the plan draw things where they are in time and in place; there, one may lie on another.
-    const drawn = ".strip, .lap-strip, .plan, svg";
-    const popups = [
-      ...document.querySelectorAll('[role="menu"], [role="listbox"][data-open], [role="dialog"], [role="alertdialog"]'),
-    ].filter((element) => element.checkVisibility());
+    const drawn = ".lap-drawing, .plan-pick, svg";
+    const popups = [...document.querySelectorAll('[role="menu"], .choice-list, [role="dialog"], [role="alertdialog"]')].filter((element) =>
+      element.checkVisibility(),
+    );
     // A list in the page itself, such as the moments of the Call desk, is no popup.
     const root: Element = popups.at(-1) ?? document.body;
 
@@ -27,6 +27,12 @@ export function crowding(page: Page): Promise<string[]> {
     const hidesFrom = (element: Element): boolean => element.closest(".visually-hidden, [inert], [hidden]") !== null || unseen(element);
     const said = (element: Element): string =>
       `${element.tagName.toLowerCase()}${[...element.classList].map((name) => `.${name}`).join("")} “${(element.getAttribute("aria-label") ?? element.textContent ?? "").trim().slice(0, 50)}”`;
+    /** The part of a pane that stands while the pane scrolls, if the element is in one. */
+    const stands = (element: Element): Element | null => {
+      for (let around: Element | null = element; around; around = around.parentElement)
+        if (getComputedStyle(around).position === "sticky") return around;
+      return null;
+    };
     interface Box {
       left: number;
       top: number;
@@ -81,6 +87,8 @@ export function crowding(page: Page): Promise<string[]> {
     for (const [at, { element: one, visible: a }] of boxes.entries()) {
       for (const { element: other, visible: b } of boxes.slice(at + 1)) {
         if (one.contains(other) || other.contains(one)) continue;
+        // What stands still at the edge of a pane lies over what scrolls beneath it, which comes out again; focus-walks see to the rest.
+        if (stands(one) !== stands(other)) continue;
         const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
         const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
         if (across > tolerance && down > tolerance)

@@ -13,7 +13,9 @@ function expectStops(page: Page): Promise<number> {
   return page.evaluate(() => {
     const controls = "button, a[href], input, textarea, select, summary, [tabindex]";
     let count = 0;
-    for (const element of document.querySelectorAll<HTMLElement>(controls)) {
+    // An open window keeps the keyboard to itself.
+    const root = [...document.querySelectorAll('[role="dialog"], [role="alertdialog"]')].at(-1) ?? document.body;
+    for (const element of root.querySelectorAll<HTMLElement>(controls)) {
       if (!element.checkVisibility() || element.tabIndex < 0 || element.matches(":disabled") || element.closest("[inert]")) continue;
       // Base UI's guards at the two ends of a window send the focus on; they are no stops of a person's.
       if (element.hasAttribute("data-base-ui-focus-guard") || element.getAttribute("aria-hidden") === "true") continue;
@@ -28,6 +30,9 @@ function expectStops(page: Page): Promise<number> {
   });
 }
 
+/** Stops that come into being on the way: rows of a list that are on the page only while they are near its view. */
+const rowsMore = 400;
+
 /** Goes through the page with Tab once round, and looks at each stop. */
 export async function walkByTab(page: Page): Promise<TabWalk> {
   await page.evaluate(() => {
@@ -38,7 +43,7 @@ export async function walkByTab(page: Page): Promise<TabWalk> {
   const unseen = new Set<string>();
   let stops = 0;
   let outside = 0;
-  for (; stops < expected + 40; stops++) {
+  for (; stops < expected + rowsMore; stops++) {
     await page.keyboard.press("Tab");
     const look = await page.evaluate(() => {
       const element = document.activeElement as HTMLElement | null;
@@ -72,10 +77,14 @@ export async function walkByTab(page: Page): Promise<TabWalk> {
       // WCAG 2.2, 2.4.11: the stop is not wholly hidden by what lies over it.
       const box = element.getBoundingClientRect();
       const points = [0.5, 0.15, 0.85].map((part) => [box.left + box.width * part, box.top + box.height / 2] as const);
-      const found = points.some(([x, y]) => {
-        const top = document.elementFromPoint(x, y);
-        return top !== null && (element.contains(top) || top.contains(element) || top.closest("label")?.contains(element));
-      });
+      // What the pointer passes through is not found at a point; that it lies in the window must do.
+      const passed = own.pointerEvents === "none" && box.left >= 0 && box.top >= 0 && box.right <= innerWidth && box.bottom <= innerHeight;
+      const found =
+        passed ||
+        points.some(([x, y]) => {
+          const top = document.elementFromPoint(x, y);
+          return top !== null && (element.contains(top) || top.contains(element) || top.closest("label")?.contains(element));
+        });
       return found ? null : `${name}: lies outside the window or under something else, at ${Math.round(box.left)},${Math.round(box.top)}`;
     });
     // From the last control the keyboard leaves the page once, and comes in again at the first.
