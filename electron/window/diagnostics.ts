@@ -26,7 +26,7 @@ export function diagnosticsText(facts: DiagnosticFacts, logLines: readonly strin
   ].join("\n");
 }
 
-const headPattern = /^\[(?<at>\d{4}-\d\d-\d\dT[\d:.]+Z)\] \[(?<level>[a-z]+)\] (?<text>.*)$/;
+const headPattern = /^\[(?<at>\d{4}-\d\d-\d\dT[\d:.]+Z)\] \[(?<level>[a-z]+)\]\s+(?<text>.*)$/;
 const notePattern = /^shell: [a-z]+(?:-[a-z]+)*(?: -?\w{1,40})?$/;
 const failurePattern = /^(?<method>[a-zA-Z]+\.[a-zA-Z]+) failed: (?<kind>[A-Z]\w{0,40}Error|Error)\b/;
 /** A step of a stack: the function, and the name of the program's own file without its folder. */

@@ -23,6 +23,8 @@ export function openShellLog(file: string, options: { readonly fullBytes?: numbe
   const logger = log.create({ logId: `shell-${file}` });
   const { file: writer, console: terminal } = logger.transports;
   if (terminal) terminal.level = quiet ? false : "info";
+  // Else it looks for a package.json from the folder that the program was started in, and writes nothing where there is none.
+  writer.setAppName("Roundwalk");
   writer.resolvePathFn = () => file;
   writer.maxSize = fullBytes;
   // Written before the call returns: the line that matters most is the one before the end.
