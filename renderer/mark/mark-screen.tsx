@@ -1,5 +1,5 @@
 import { Tabs } from "@base-ui/react/tabs";
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import type { RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Picture } from "../player/picture.tsx";
@@ -9,6 +9,7 @@ import { Button } from "../shared/button.tsx";
 import { useShortcuts } from "../shared/keys.ts";
 import { recordingPlace } from "../shared/place.ts";
 import { CaptionsPane } from "./captions/captions-pane.tsx";
+import type { FindingDraft } from "./findings/finding-draft.ts";
 import { FindingsPane } from "./findings/findings-pane.tsx";
 import { MarkBar } from "./mark-bar.tsx";
 import { MarkDialogs } from "./mark-dialogs.tsx";
@@ -18,7 +19,7 @@ import { markActionOf } from "./shortcuts.ts";
 import { SpanBar } from "./spans/span-bar.tsx";
 import { SpansPane } from "./spans/spans-pane.tsx";
 import { LapStrip } from "./strip/lap-strip.tsx";
-import { type CaptionsAsk, type Pane, useMarkActions } from "./use-mark-actions.ts";
+import { type CaptionsAsk, type FindingAsk, type Pane, useMarkActions } from "./use-mark-actions.ts";
 import { useMarks } from "./use-marks.ts";
 
 export interface MarkScreenProps {
@@ -36,6 +37,9 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
   const [pane, setPane] = useState<Pane>("captions");
   /** The finding whose form is open: "new", an id, or none. */
   const [editing, setEditing] = useState<string | null>(null);
+  const [findingAsk, setFindingAsk] = useState<FindingAsk | null>(null);
+  /** Half-written findings, as `editing` names them: the form goes from the page while another list is shown. */
+  const findingDrafts = useRef(new Map<string, FindingDraft>());
   // The same functions at each drawing: the lap strip is then drawn anew only when what it shows has changed.
   const openFinding = useCallback((id: string) => {
     setPane("findings");
@@ -53,13 +57,17 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
   /** The row of the findings list that a key sent the keyboard to. */
   const [findingRow, setFindingRow] = useState<string | null>(null);
   const answered = useCallback(() => setAsk(null), []);
+  const findingAnswered = useCallback(() => setFindingAsk(null), []);
   const desk = useMarkActions({
     detail,
     edit,
     clock,
     keeper,
     pane,
-    onNewFinding: () => openFinding("new"),
+    onFinding: (asked) => {
+      openFinding(editing ?? "new");
+      setFindingAsk(asked);
+    },
     onNextProposal: () => {
       const proposals = detail.findingProposals.toSorted((a, b) => a.start - b.start);
       const next = proposals.find(({ start }) => start > clock.read().time + 0.05) ?? proposals[0];
@@ -131,6 +139,9 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
               desk={desk}
               editing={editing}
               onEdit={setEditing}
+              drafts={findingDrafts.current}
+              ask={findingAsk}
+              onAnswered={findingAnswered}
               focusRow={findingRow}
               onFocusRow={setFindingRow}
             />

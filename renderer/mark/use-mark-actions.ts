@@ -28,7 +28,8 @@ export interface MarkActionsInput {
   readonly keeper: MarkKeeper;
   /** The list that is shown: what a stretch or all of it is accepted from. */
   readonly pane: Pane;
-  readonly onNewFinding: () => void;
+  /** Shows the form of a finding, new where none is open, and gives it the keyboard or has it take a still. */
+  readonly onFinding: (ask: FindingAsk) => void;
   readonly onNextProposal: () => void;
   readonly onPane: (pane: Pane) => void;
   /** Something asked of the captions pane, which is shown for it. */
@@ -37,6 +38,8 @@ export interface MarkActionsInput {
 
 /** The lists beside the film. */
 export type Pane = "captions" | "findings" | "zones";
+/** Something asked of the form of a finding. */
+export type FindingAsk = "focus" | "still";
 export type CaptionsAsk = "correct" | "original" | "search" | "hit-after" | "hit-before";
 
 /** Keys of the proposed findings that begin in a stretch. */
@@ -51,7 +54,7 @@ export function proposalsIn(
 const volumeStep = 0.1;
 
 /** Everything the Mark desk can do, by name; keys, buttons and lists all come through here. */
-export function useMarkActions({ detail, edit, clock, keeper, pane, onNewFinding, onNextProposal, onPane, onCaptions }: MarkActionsInput) {
+export function useMarkActions({ detail, edit, clock, keeper, pane, onFinding, onNextProposal, onPane, onCaptions }: MarkActionsInput) {
   const [dialog, setDialog] = useState<MarkDialog | null>(null);
   const now = () => clock.read().time;
   const here = () => spanAt(detail.lap, now());
@@ -111,7 +114,8 @@ export function useMarkActions({ detail, edit, clock, keeper, pane, onNewFinding
     "mark-end": () => keeper.setEnd(now()),
     "clear-marks": () => keeper.clear(),
     zone: askZone,
-    finding: onNewFinding,
+    finding: () => onFinding("focus"),
+    still: () => onFinding("still"),
     "next-proposal": onNextProposal,
     captions: () => onPane("captions"),
     findings: () => onPane("findings"),

@@ -43,6 +43,8 @@ export interface KeyTarget {
   readonly editable: boolean;
   /** Inside a dialog or an open list, whose keys are its own. */
   readonly enclosed: boolean;
+  /** Inside a form that is being filled in. */
+  readonly inForm: boolean;
 }
 
 const typedInto = new Set(["text", "search", "number", "email", "url", "tel", "password", "date", "time"]);
@@ -60,13 +62,15 @@ export function shortcutMayTake(name: string, target: KeyTarget): boolean {
     (target.tag === "INPUT" && typedInto.has(target.inputType ?? "text"));
   // Text fields have an undo of their own.
   if (typing) return false;
+  // A closed choice finds by what is typed. In a form it is being filled in; on a toolbar its keys stay the page's, as after a rate was picked.
+  if (target.inForm && target.role === "combobox" && /^(?:Shift\+)?.$/.test(name)) return false;
   if (name === "Space" || name === "Enter") return !pressedTags.has(target.tag) && !pressedRoles.has(target.role ?? "");
   if (/Arrow|Home|End|Page/.test(name)) return !arrowRoles.has(target.role ?? "") && target.tag !== "INPUT";
   return true;
 }
 
 function describeTarget(target: EventTarget | null): KeyTarget {
-  if (!(target instanceof Element)) return { tag: "BODY", role: null, inputType: null, editable: false, enclosed: false };
+  if (!(target instanceof Element)) return { tag: "BODY", role: null, inputType: null, editable: false, enclosed: false, inForm: false };
   return {
     tag: target.tagName.toUpperCase(),
     // A section that has the focus scrolls; it is a region without saying so.
@@ -74,12 +78,13 @@ function describeTarget(target: EventTarget | null): KeyTarget {
     inputType: target instanceof HTMLInputElement ? target.type : null,
     editable: target instanceof HTMLElement && target.isContentEditable,
     enclosed: target.closest('[role="dialog"], [role="alertdialog"], [role="listbox"][data-open], [role="menu"]') !== null,
+    inForm: target.closest("form") !== null,
   };
 }
 
 const singleKeysSetting = "roundwalk.single-keys";
 
-/** Whether keys without Ctrl act at all; speech input and some assistive programs need them off. */
+/** Whether keys without Ctrl or Alt act at all; speech input and some assistive programs need them off. */
 export function singleKeysAllowed(): boolean {
   return localStorage.getItem(singleKeysSetting) !== "off";
 }
@@ -92,7 +97,7 @@ export function useShortcuts(act: (name: string) => boolean): void {
   const hear = useEffectEvent((event: KeyboardEvent) => {
     if (event.defaultPrevented || event.isComposing) return;
     const name = keyName(event);
-    if (!name.startsWith("Ctrl+") && !singleKeysAllowed()) return;
+    if (!/^(?:Ctrl|Alt)\+/.test(name) && !singleKeysAllowed()) return;
     if (shortcutMayTake(name, describeTarget(event.target)) && act(name)) event.preventDefault();
   });
   useEffect(() => {

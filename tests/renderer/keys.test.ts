@@ -18,7 +18,7 @@ test.for([
   expect(keyName(press)).toBe(name);
 });
 
-const page: KeyTarget = { tag: "BODY", role: null, inputType: null, editable: false, enclosed: false };
+const page: KeyTarget = { tag: "BODY", role: null, inputType: null, editable: false, enclosed: false, inForm: false };
 
 test.for([
   { key: "Space", target: page, may: true, why: "nothing has the focus" },
@@ -31,6 +31,15 @@ test.for([
   { key: "ArrowLeft", target: { ...page, role: "slider" }, may: false, why: "arrows nudge a border" },
   { key: "ArrowDown", target: { ...page, tag: "SECTION", role: "region" }, may: false, why: "arrows scroll the captions" },
   { key: "ArrowLeft", target: { ...page, tag: "BUTTON" }, may: true, why: "arrows do nothing to a button" },
+  {
+    key: "O",
+    target: { ...page, tag: "BUTTON", role: "combobox", inForm: true },
+    may: false,
+    why: "a choice in a form finds by what is typed",
+  },
+  { key: "Shift+S", target: { ...page, tag: "BUTTON", role: "combobox", inForm: true }, may: false, why: "a capital finds too" },
+  { key: "Alt+S", target: { ...page, tag: "BUTTON", role: "combobox", inForm: true }, may: true, why: "with Alt nothing is typed" },
+  { key: "O", target: { ...page, tag: "BUTTON", role: "combobox" }, may: true, why: "a rate was picked, and marking goes on" },
   { key: "A", target: { ...page, enclosed: true }, may: false, why: "a dialog is open" },
 ])("$key: $why", ({ key, target, may }) => {
   expect(shortcutMayTake(key, target)).toBe(may);

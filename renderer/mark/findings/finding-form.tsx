@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import {
   componentLabel,
   componentNames,
@@ -13,6 +13,7 @@ import { Button } from "../../shared/button.tsx";
 import { Choice } from "../../shared/choice.tsx";
 import { TextField } from "../../shared/text-field.tsx";
 import { zoneOptions } from "../mark-dialogs.tsx";
+import type { FindingAsk } from "../use-mark-actions.ts";
 import { type FindingDraft, faultsOfFinding, withPart, withStart } from "./finding-draft.ts";
 import { PartField } from "./part-field.tsx";
 import { StillField, type StillSource } from "./still-field.tsx";
@@ -29,19 +30,40 @@ export interface FindingFormProps {
   readonly duration: number;
   readonly lap: readonly LapSpan[];
   readonly still: StillSource;
+  /** Told of every change, so that nothing typed goes with the form. */
+  readonly onDraft: (draft: FindingDraft) => void;
+  /** What a key pressed outside the form asks of it. */
+  readonly ask: FindingAsk | null;
+  readonly onAnswered: () => void;
   readonly onSave: (draft: FindingDraft) => void;
   readonly onLeave: () => void;
 }
 
-export function FindingForm({ heading, initial, duration, lap, still, onSave, onLeave }: FindingFormProps) {
-  const [draft, setDraft] = useState(initial);
+export function FindingForm(props: FindingFormProps) {
+  const { heading, initial, duration, lap, still, onDraft, ask, onAnswered, onSave, onLeave } = props;
+  const [draft, keepDraft] = useState(initial);
+  const latest = useRef(initial);
+  // By way of the latest: a still comes after a while, and must not put back what was typed meanwhile.
+  const setDraft = (next: FindingDraft) => {
+    latest.current = next;
+    keepDraft(next);
+    onDraft(next);
+  };
+  const form = useRef<HTMLFormElement>(null);
   const takeStill = useRef<(() => void) | null>(null);
   const [tried, setTried] = useState(false);
-  const set = (change: Partial<FindingDraft>) => setDraft({ ...draft, ...change });
+  const set = (change: Partial<FindingDraft>) => setDraft({ ...latest.current, ...change });
   const found = faultsOfFinding(draft, duration);
   const faults = tried ? found : {};
+  useEffect(() => {
+    if (ask === null) return;
+    if (ask === "still") takeStill.current?.();
+    else form.current?.querySelector<HTMLElement>("input")?.focus();
+    onAnswered();
+  }, [ask, onAnswered]);
   return (
     <form
+      ref={form}
       className="finding-form"
       aria-label={heading}
       onSubmit={(event) => {
@@ -90,12 +112,7 @@ export function FindingForm({ heading, initial, duration, lap, still, onSave, on
       </div>
       <div className="finding-foot">
         {/* In sight however far the form is scrolled: its key works from every field. */}
-        <StillField
-          {...still}
-          stillAt={draft.stillAt}
-          onChange={(stillAt) => setDraft((now) => ({ ...now, stillAt }))}
-          takeRef={takeStill}
-        />
+        <StillField {...still} stillAt={draft.stillAt} onChange={(stillAt) => set({ stillAt })} takeRef={takeStill} />
         <div className="row">
           <Button type="submit" weight="main">
             Save the finding

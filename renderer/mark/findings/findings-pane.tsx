@@ -6,7 +6,7 @@ import { Button } from "../../shared/button.tsx";
 import { Modal } from "../../shared/dialog.tsx";
 import { tenthsLabel } from "../../shared/time.ts";
 import { spanAt } from "../lap.ts";
-import { type MarkActions, proposalsIn } from "../use-mark-actions.ts";
+import { type FindingAsk, type MarkActions, proposalsIn } from "../use-mark-actions.ts";
 import type { MarkKeeper } from "../use-marks.ts";
 import { keyboardStayed, VirtualRows } from "../virtual-rows.tsx";
 import { draftOfFinding, type FindingDraft, findingOfDraft, newFindingDraft } from "./finding-draft.ts";
@@ -26,6 +26,11 @@ export interface FindingsPaneProps {
   /** "new", the id of a finding, or null. */
   readonly editing: string | null;
   readonly onEdit: (editing: string | null) => void;
+  /** Half-written findings, as `editing` names them. */
+  readonly drafts: Map<string, FindingDraft>;
+  /** What a key asks of the form. */
+  readonly ask: FindingAsk | null;
+  readonly onAnswered: () => void;
   /** Key of the row that the keyboard was sent to. */
   readonly focusRow: string | null;
   readonly onFocusRow: (row: string | null) => void;
@@ -38,7 +43,7 @@ const rowKey = (row: Row): string => (row.kind === "finding" ? row.finding.id : 
 
 /** Findings and proposed findings in order of time, and the form for one of them. */
 export function FindingsPane(props: FindingsPaneProps) {
-  const { detail, clock, noPicture, edit, keeper, desk, editing, onEdit, focusRow, onFocusRow } = props;
+  const { detail, clock, noPicture, edit, keeper, desk, editing, onEdit, drafts, ask, onAnswered, focusRow, onFocusRow } = props;
   const [stillOf, setStillOf] = useState<Finding | null>(null);
   const focused = useCallback(() => onFocusRow(null), [onFocusRow]);
   const rows: Row[] = [
@@ -60,8 +65,12 @@ export function FindingsPane(props: FindingsPaneProps) {
     known.current = null;
     if (keyboardStayed()) onFocusRow(added.id);
   }, [detail.findings, onFocusRow]);
-  const leave = () => {
+  const close = () => {
+    if (editing !== null) drafts.delete(editing);
     onEdit(null);
+  };
+  const leave = () => {
+    close();
     onFocusRow(edited?.id ?? "");
   };
   const remove = async ({ id }: Finding) => {
@@ -80,7 +89,7 @@ export function FindingsPane(props: FindingsPaneProps) {
       return;
     }
     if (edited) return leave();
-    onEdit(null);
+    close();
     keeper.clear();
   };
   const fresh = () => {
@@ -113,7 +122,10 @@ export function FindingsPane(props: FindingsPaneProps) {
               <FindingForm
                 key={editing}
                 heading={edited ? "Change the finding" : "New finding"}
-                initial={edited ? draftOfFinding(edited) : fresh()}
+                initial={(editing === null ? undefined : drafts.get(editing)) ?? (edited ? draftOfFinding(edited) : fresh())}
+                onDraft={(draft) => editing !== null && drafts.set(editing, draft)}
+                ask={ask}
+                onAnswered={onAnswered}
                 duration={duration}
                 lap={detail.lap}
                 still={{ recordingId, noPicture, now: () => clock.read().time }}
