@@ -53,6 +53,7 @@ export function searchTable(database: Database.Database) {
        bm25(search_index, 4.0, 6.0, 0.0), recordings.imported_at DESC, start
      LIMIT @limit`,
   );
+  const findAny = database.prepare("SELECT 1 FROM search_index WHERE search_index MATCH ? LIMIT 1").pluck();
   return {
     vocabulary: searchVocabulary(database),
     /** Puts entries in the place of all former ones of these kinds. `names`: stock number, title and vehicle. */
@@ -63,6 +64,8 @@ export function searchTable(database: Database.Database) {
     rename: (recordingId: string, names: string): void => {
       rename.run(names, recordingId);
     },
+    /** Whether an FTS5 query finds anything at all. */
+    findsAny: (match: string): boolean => findAny.get(match) !== undefined,
     /** @param match an FTS5 query; the caller has quoted every word. */
     find: (match: string, limit: number): FoundEntry[] =>
       find.all({ match, limit }).map((row) => ({ ...row, disputed: row.disputed === 1 })),

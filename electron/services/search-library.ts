@@ -1,7 +1,7 @@
 import { type Claim, type Input, type Output, type SearchHit, timeLabel, zoneAt, zoneLabels } from "../../shared-types/index.ts";
 import type { FoundEntry } from "../library/search-entries.ts";
 import type { Parts } from "./parts.ts";
-import { type Broadness, matchFor } from "./search-query.ts";
+import { type Broadness, matchFor, narrowedMatches } from "./search-query.ts";
 import { keptSpelling } from "./search-spelling.ts";
 import { type Background, claimAnswer, findingWithholding, keptBackgrounds, lowerFirst, withholding } from "./search-standing.ts";
 
@@ -19,17 +19,26 @@ export function librarySearch() {
   return (parts: Parts, { query, limit }: Input<"search.find">): Output<"search.find"> => {
     const backgroundOf = backgroundsOf(parts);
     const { search } = parts.library;
-    const find = (words: string, broadness: Broadness, readAs: string | null): Found[] => {
-      const match = matchFor(words, broadness);
+    const namesVehicle = search.findsAny;
+    const findMatch = (match: string | null, readAs: string | null): Found[] => {
       // Captions that only repeat a claim are left out below, so a few more are asked for.
       const entries = match === null ? [] : search.find(match, limit * 3);
       return withoutRepeats(entries, backgroundOf).map((entry) => ({ entry, readAs }));
     };
+    const find = (words: string, broadness: Broadness, readAs: string | null) => findMatch(matchFor(words, broadness), readAs);
+    const narrowed = narrowedMatches(query, namesVehicle);
+    const ofVehicle = (broadness: Broadness) => findMatch(narrowed?.[broadness] ?? null, null);
     const readings = spellingOf(search).readings(query);
     const forgiven = (broadness: Broadness): Found[] => firstOf(readings, (reading) => find(reading, broadness, reading));
+    const forgivenOfVehicle = (): Found[] =>
+      firstOf(readings, (reading) => findMatch(narrowedMatches(reading, namesVehicle)?.something ?? null, reading));
     // What was found as typed comes first; a near word stands behind it, never in its place.
-    const whole = distinct([...find(query, "everything", null), ...forgiven("everything")]);
-    const found = whole.length > 0 ? whole : firstOf([() => find(query, "something", null), () => forgiven("something")], (look) => look());
+    const whole = distinct([...ofVehicle("everything"), ...find(query, "everything", null), ...forgiven("everything")]);
+    // A vehicle that was named is not answered for by another, nor by its own opening: that nothing was said of it is an answer too.
+    const broader = narrowed
+      ? [() => ofVehicle("something"), () => forgivenOfVehicle()]
+      : [() => find(query, "something", null), () => forgiven("something")];
+    const found = whole.length > 0 ? whole : firstOf(broader, (look) => look());
     return found.slice(0, limit).map(({ entry, readAs }) => hit(entry, readAs, backgroundOf));
   };
 }

@@ -1,3 +1,4 @@
+import { positionNames, zoneLabels } from "../../shared-types/index.ts";
 import { questionWords, sameThings, wordsOf } from "./search-words.ts";
 
 /** Spoken and written words of one thing, each as a row of words. */
@@ -79,13 +80,33 @@ function choiceMatch(choice: Choice): string {
   return `(${choice.flatMap((phrase) => wordings(phrase)).join(" OR ")})`;
 }
 
+/** Says where on a vehicle, so it names no vehicle, though a recording's title may have it too. */
+const placeWords: ReadonlySet<string> = new Set([...Object.values(zoneLabels), ...positionNames].flatMap((label) => wordsOf(label)));
+
+/**
+ * FTS5 queries for a question that names a vehicle by a word ("does the AC work on the pickup"), everything asked first, then some of it:
+ * the vehicle's words choose the recordings, and the others must stand in what was said there. Empty where no word names a vehicle, and
+ * where nothing else is asked.
+ * @param namesVehicle whether an FTS5 query finds a recording by its names.
+ */
+export function narrowedMatches(query: string, namesVehicle: (match: string) => boolean): { everything: string; something: string } | null {
+  const choices = choicesOf(query);
+  const inNames = (choice: Choice) => `{recording}: ${choiceMatch(choice)}`;
+  const isPlace = (choice: Choice) => choice.some((phrase) => phrase.every((word) => placeWords.has(word)));
+  const vehicle = choices.filter((choice) => !isPlace(choice) && namesVehicle(inNames(choice)));
+  const rest = choices.filter((choice) => !vehicle.includes(choice)).map((choice) => `{said terms}: ${choiceMatch(choice)}`);
+  if (vehicle.length === 0 || rest.length === 0) return null;
+  const named = vehicle.map(inNames).join(" AND ");
+  return { everything: `${named} AND ${rest.join(" AND ")}`, something: `${named} AND (${rest.join(" OR ")})` };
+}
+
 /**
  * The last word also as a beginning, so that a word finds while it is being typed; short numbers only whole, since "4" would
  * find every number that begins with it.
  */
 function wordings(phrase: readonly string[]): string[] {
   const last = phrase.at(-1) ?? "";
-  const beginning = /^\d{1,2}$/.test(last) || last.length < 2 ? "" : "*";
+  const beginning = /^\d{1,2}$/.test(last) || last.length < 2 || last === "ac" ? "" : "*";
   const forms = [last, ...singulars(last)].map((form) => [...phrase.slice(0, -1), form].join(" "));
   return forms.map((form) => `"${form.replaceAll('"', "")}"${beginning}`);
 }

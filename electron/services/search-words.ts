@@ -41,7 +41,10 @@ export const sameThings = [
   { words: ["stock", "original", "factory"], example: { query: "original", text: "it is a factory radio" } },
   { words: ["license plate", "number plate", "registration plate"], example: { query: "number plate", text: "the license plate light" } },
   { words: ["title", "logbook", "registration", "v5"], example: { query: "logbook", text: "a clean title" } },
-  { words: ["air conditioning", "air-conditioning", "aircon", "a/c"], example: { query: "aircon", text: "air conditioning" } },
+  {
+    words: ["air conditioning", "air-conditioning", "aircon", "air con", "a/c", "ac"],
+    example: { query: "aircon", text: "air conditioning" },
+  },
   { words: ["sedan", "saloon"], example: { query: "saloon", text: "four door sedan" } },
   { words: ["estate", "station wagon", "wagon"], example: { query: "estate", text: "a long wagon" } },
   { words: ["pickup", "truck"], example: { query: "pickup", text: "half ton truck" } },
@@ -132,7 +135,8 @@ export const mistyped: ReadonlyMap<string, string> = new Map([
 export const questionWords: ReadonlySet<string> = new Set(
   (
     "a an the of on in at to for with and or is are was were be been it its it's this that these those there here any some which one ones " +
-    "what what's whats where who how when does do did has have had having you your i me my can could tell show find about please got"
+    "what what's whats where who how when does do did has have had having you your i me my can could tell show find about please got " +
+    "work works working many much still"
   ).split(" "),
 );
 
