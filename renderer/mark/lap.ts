@@ -1,8 +1,17 @@
 import type { LapSpan, ZoneName } from "../../shared-types/index.ts";
 
-/** The span at a moment; one exactly on a border belongs to the later span. The last span holds everything after it. */
+/** A player cuts the moment it was sent to down to its own ticks, a millionth of a second or so; half a thousandth is well above that and far below a frame. Seconds. */
+const playerTick = 0.0005;
+
+/** The span at a moment; one on a border, or short of it by a player's tick, belongs to the later span. The last span holds everything after it. */
 export function spanAt(lap: readonly LapSpan[], seconds: number): LapSpan | undefined {
-  return lap.find((span) => seconds >= span.start && seconds < span.end) ?? (seconds > 0 ? lap.at(-1) : lap[0]);
+  const reached = seconds + playerTick;
+  return lap.find((span) => reached >= span.start && reached < span.end) ?? (seconds > 0 ? lap.at(-1) : lap[0]);
+}
+
+/** Where the playhead is sent so that the picture at a border is the first of the later span, not the last of the span before: a tick past it. Seconds. */
+export function justPast(border: number, end: number): number {
+  return border <= 0 ? 0 : Math.min(border + playerTick, end);
 }
 
 /** The border nearest to a moment, or undefined where the recording is one span. */

@@ -4,7 +4,7 @@ import type { Edit } from "../client/use-recording.ts";
 import type { Clock } from "../player/clock.ts";
 import { counted } from "../shared/count.ts";
 import { redo, undo } from "../shared/undo-bar.tsx";
-import { borderBeside, nearestBorder, spanAt } from "./lap.ts";
+import { borderBeside, justPast, nearestBorder, spanAt } from "./lap.ts";
 import type { MarkAction } from "./shortcuts.ts";
 import type { MarkKeeper } from "./use-marks.ts";
 
@@ -58,6 +58,9 @@ export function useMarkActions({ detail, edit, clock, keeper, pane, onFinding, o
   const [dialog, setDialog] = useState<MarkDialog | null>(null);
   const now = () => clock.read().time;
   const here = () => spanAt(detail.lap, now());
+  const toBorder = (direction: 1 | -1) => clock.seek(justPast(borderBeside(detail.lap, now(), direction), detail.lap.at(-1)?.end ?? 0));
+  /** The span on which Accept was pressed although it was accepted before; counted, so that a second press is said again. */
+  const [acceptedBefore, setAcceptedBefore] = useState<{ readonly id: string; readonly presses: number } | null>(null);
 
   const acceptZones = (start: number, end: number) => {
     const count = detail.lap.filter((span) => span.zoneSpanId === null && span.start < end && span.end > start).length;
@@ -108,8 +111,8 @@ export function useMarkActions({ detail, edit, clock, keeper, pane, onFinding, o
     louder: () => clock.setVolume(clock.read().volume + volumeStep),
     quieter: () => clock.setVolume(clock.read().volume - volumeStep),
     mute: () => clock.toggleMuted(),
-    "border-before": () => clock.seek(borderBeside(detail.lap, now(), -1)),
-    "border-after": () => clock.seek(borderBeside(detail.lap, now(), 1)),
+    "border-before": () => toBorder(-1),
+    "border-after": () => toBorder(1),
     "mark-start": () => keeper.setStart(now()),
     "mark-end": () => keeper.setEnd(now()),
     "clear-marks": () => keeper.clear(),
@@ -127,7 +130,8 @@ export function useMarkActions({ detail, edit, clock, keeper, pane, onFinding, o
     "hit-before": () => onCaptions("hit-before"),
     accept: () => {
       const span = here();
-      if (span && span.zoneSpanId === null) void acceptZones(span.start, span.end);
+      if (span?.zoneSpanId === null) void acceptZones(span.start, span.end);
+      else if (span) setAcceptedBefore({ id: span.zoneSpanId, presses: (acceptedBefore?.presses ?? 0) + 1 });
     },
     "accept-stretch": () => {
       const { stretch } = keeper;
@@ -151,6 +155,6 @@ export function useMarkActions({ detail, edit, clock, keeper, pane, onFinding, o
     sheet: () => setDialog({ kind: "sheet" }),
   } satisfies Record<MarkAction, () => void>;
 
-  return { actions, dialog, setDialog, paint, retitle, remove, join, acceptZones, acceptFindings, moveBorder };
+  return { actions, acceptedBefore, dialog, setDialog, paint, retitle, remove, join, acceptZones, acceptFindings, moveBorder };
 }
 export type MarkActions = ReturnType<typeof useMarkActions>;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { doubtfulStretches } from "../../renderer/mark/doubtful-stretches.ts";
 import { draftOfFinding, faultsOfFinding, findingOfDraft, newFindingDraft, withStart } from "../../renderer/mark/findings/finding-draft.ts";
-import { borderBeside, nearestBorder, nextSpanOfZone, spanAt } from "../../renderer/mark/lap.ts";
+import { borderBeside, justPast, nearestBorder, nextSpanOfZone, spanAt } from "../../renderer/mark/lap.ts";
 import { tallySentence } from "../../renderer/mark/plan/zone-tallies.ts";
 import { markEnd, markedStretch, markStart, noMarks } from "../../renderer/mark/use-marks.ts";
 import { captionAt } from "../../renderer/player/caption-at.ts";
@@ -29,6 +29,21 @@ describe("the lap", () => {
     expect(spanAt(detail.lap, 29.999)?.zone).toBe("front");
     expect(spanAt(detail.lap, 500)?.zone).toBe("underside");
     expect(spanAt([], 5)).toBeUndefined();
+  });
+  test("a player that stops a tick short of the border it was sent to is in the later span", () => {
+    expect(spanAt(detail.lap, 30 - 1e-6)?.zone).toBe("rear");
+    expect(spanAt(detail.lap, 75 - 1e-6)).toBe(spanAt(detail.lap, 75));
+  });
+  test("the playhead goes a tick past a border, never past the end, and the way back does not stop there again", () => {
+    for (const border of [4, 30, 75]) {
+      const landed = justPast(border, 120);
+      expect(landed).toBeGreaterThan(border);
+      expect(spanAt(detail.lap, landed - 1e-6)).toBe(spanAt(detail.lap, border));
+      expect(borderBeside(detail.lap, landed, -1)).toBeLessThan(border);
+      expect(borderBeside(detail.lap, landed, 1)).toBeGreaterThan(border);
+    }
+    expect(justPast(120, 120)).toBe(120);
+    expect(justPast(0, 120)).toBe(0);
   });
   test("borders before, after and nearest", () => {
     expect(borderBeside(detail.lap, 30, 1)).toBe(75);

@@ -16,7 +16,7 @@ export interface SpanBarProps {
 }
 
 /** The span at the playhead and what can be done with it. */
-export const SpanBar = memo(function SpanBar({ detail, clock, desk: { actions } }: SpanBarProps) {
+export const SpanBar = memo(function SpanBar({ detail, clock, desk: { actions, acceptedBefore } }: SpanBarProps) {
   const span = useClockValue(clock, (reading) => spanAt(detail.lap, reading.time));
   if (!span) return null;
   const proposed = span.zoneSpanId === null;
@@ -35,6 +35,11 @@ export const SpanBar = memo(function SpanBar({ detail, clock, desk: { actions } 
           </span>
         </span>
       ) : null}
+      <span role="status" className="small soft">
+        {acceptedBefore !== null && acceptedBefore.id === span.zoneSpanId ? (
+          <span key={acceptedBefore.presses}>Accepted already: there is nothing to accept here.</span>
+        ) : null}
+      </span>
       <span className="span-bar-tools">
         {proposed ? (
           <Button shortcut="A" onClick={actions.accept}>
