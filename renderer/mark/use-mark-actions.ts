@@ -50,6 +50,15 @@ export function proposalsIn(
   return proposals.filter(({ start }) => start >= stretch.start && start < stretch.end).map(({ key }) => key);
 }
 
+/** The proposed finding that comes after the accepted one, by time, round to the first; undefined where none is left. */
+export function proposalAfter<Proposal extends { readonly key: string; readonly start: number }>(
+  proposals: readonly Proposal[],
+  accepted: { readonly key: string; readonly start: number },
+): Proposal | undefined {
+  const others = proposals.filter(({ key }) => key !== accepted.key).toSorted((a, b) => a.start - b.start);
+  return others.find(({ start }) => start >= accepted.start) ?? others[0];
+}
+
 /** One key press of louder or quieter. */
 const volumeStep = 0.1;
 

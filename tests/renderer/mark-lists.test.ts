@@ -4,6 +4,7 @@ import { draftOfFinding, findingOfDraft, newFindingDraft, withPart } from "../..
 import { markShortcuts, stripShortcuts } from "../../renderer/mark/shortcuts.ts";
 import { stripConflicts } from "../../renderer/mark/strip/conflict-arcs.ts";
 import { conflictBeside, conflictName } from "../../renderer/mark/strip/conflict-stops.tsx";
+import { proposalAfter } from "../../renderer/mark/use-mark-actions.ts";
 import { findingParts, partNamed, partsMeant, zoneNames } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
@@ -95,6 +96,19 @@ describe("conflicts on the strip, by keyboard", () => {
     expect(conflictBeside(three, { index: 2 }, 1)).toBe(0);
     expect(conflictBeside(three, { index: 0 }, -1)).toBe(2);
   });
+});
+
+test("after an accepted finding comes the next in time, whatever the order they are kept in, round to the first", () => {
+  const proposals = [
+    { key: "late", start: 90 },
+    { key: "early", start: 10 },
+    { key: "same", start: 40 },
+    { key: "mid", start: 40 },
+  ];
+  expect(proposalAfter(proposals, { key: "early", start: 10 })?.key).toBe("same");
+  expect(proposalAfter(proposals, { key: "mid", start: 40 })?.key).toBe("same");
+  expect(proposalAfter(proposals, { key: "late", start: 90 })?.key).toBe("early");
+  expect(proposalAfter([{ key: "only", start: 3 }], { key: "only", start: 3 })).toBeUndefined();
 });
 
 test("no key of the Mark desk does two things", () => {

@@ -6,7 +6,7 @@ import { Button } from "../../shared/button.tsx";
 import { Modal } from "../../shared/dialog.tsx";
 import { tenthsLabel } from "../../shared/time.ts";
 import { spanAt } from "../lap.ts";
-import { type FindingAsk, type MarkActions, proposalsIn } from "../use-mark-actions.ts";
+import { type FindingAsk, type MarkActions, proposalAfter, proposalsIn } from "../use-mark-actions.ts";
 import type { MarkKeeper } from "../use-marks.ts";
 import { keyboardStayed, VirtualRows } from "../virtual-rows.tsx";
 import { draftOfFinding, type FindingDraft, findingOfDraft, newFindingDraft } from "./finding-draft.ts";
@@ -98,10 +98,12 @@ export function FindingsPane(props: FindingsPaneProps) {
     return newFindingDraft({ stretch, markedStart: marks.start, now: time, duration, zone });
   };
   /** The accepted row's button goes; the keyboard goes on to the next proposal, so that one key accepts one after another. */
-  const accept = async ({ key, start }: FindingProposal) => {
-    const others = rows.flatMap((row) => (row.kind === "proposal" && row.proposal.key !== key ? [row.proposal] : []));
-    const next = others.find((other) => other.start >= start) ?? others[0];
-    if ((await desk.acceptFindings([key])) && keyboardStayed()) onFocusRow(next?.key ?? "");
+  const accept = async (proposal: FindingProposal) => {
+    const next = proposalAfter(detail.findingProposals, proposal);
+    if (!(await desk.acceptFindings([proposal.key])) || !keyboardStayed()) return;
+    // The picture goes along, as with N: nobody is to accept what they do not see.
+    if (next) clock.seek(next.start);
+    onFocusRow(next?.key ?? "");
   };
 
   return (
