@@ -51,9 +51,9 @@ export function CallScreen({ asked, compared }: CallScreenProps) {
     replaceHash(hashOfPlace({ screen: "call", query: settled, compared }));
   };
   /** Vehicles side by side, or the whole library again: a place of its own to come back to. */
-  const show = (next: readonly string[] | null) => {
-    const question = query.trim();
+  const show = (next: readonly string[] | null, question = query.trim()) => {
     written.current = question;
+    setQuery(question);
     window.location.hash = hashOfPlace({ screen: "call", query: question, compared: next });
   };
   const play = ({ recordingId, start }: Pick<Told, "recordingId" | "start">) =>

@@ -10,6 +10,7 @@ import { HitAnswer, placeOfTold, type Told } from "./hit-answer.tsx";
 import { HitList, hitId } from "./hit-list.tsx";
 import type { Copying } from "./use-copying.ts";
 import { useSearch } from "./use-search.ts";
+import { namedVehicles } from "./vehicle-words.ts";
 
 const examples = ["underside", "rear tires", "boot floor", "4.11", "spare"] as const;
 
@@ -31,7 +32,7 @@ export interface CallPartProps {
 
 export interface FindPartProps extends CallPartProps {
   readonly recordings: readonly RecordingSummary[];
-  readonly onCompare: (recordingIds: readonly string[]) => void;
+  readonly onCompare: (recordingIds: readonly string[], question: string) => void;
 }
 
 /** Moments over the whole library as the caller speaks. */
@@ -55,11 +56,13 @@ export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, co
     if (wanted) onPlay(wanted);
   };
   const move = (by: number) => setAt(Math.min(hits.length - 1, Math.max(0, chosen + by)));
-  /** The vehicles that the hits speak of; where they speak of one alone, the other that came in last beside it. */
+  /** The vehicles that the question names, and those alone; else those that the hits speak of; where they speak of one alone, the other that came in last beside it. */
   const compare = () => {
+    const named = namedVehicles(query.trim(), rest.recordings);
+    if (named.recordingIds.length > 0) return rest.onCompare(named.recordingIds.slice(0, mostCompared), named.question);
     const found = [...new Set(hits.map(({ recordingId }) => recordingId))];
     const others = rest.recordings.map(({ id }) => id).filter((id) => !found.includes(id));
-    rest.onCompare((found.length > 1 ? found : [...found, ...others]).slice(0, found.length > 1 ? mostCompared : 2));
+    rest.onCompare((found.length > 1 ? found : [...found, ...others]).slice(0, found.length > 1 ? mostCompared : 2), query.trim());
   };
   const act = (key: string): boolean => {
     const action = callActionOf(key);
