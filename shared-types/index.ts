@@ -22,6 +22,7 @@ export * from "./proposal-key.ts";
 export * from "./publication-words.ts";
 export * from "./recording.ts";
 export * from "./review-record.ts";
+export * from "./right-words.ts";
 export * from "./search.ts";
 export * from "./start-contract.ts";
 export * from "./stock-sheet.ts";

@@ -1,4 +1,11 @@
-import type { Conflict, RulingDecision } from "../../shared-types/index.ts";
+import {
+  type Conflict,
+  placeOfRightWords,
+  type RecordingDetail,
+  type ReplacedWords,
+  type RulingDecision,
+  replacedWords,
+} from "../../shared-types/index.ts";
 import { sideLetter } from "../shared/claim-words.ts";
 
 /** A decision the reviewer can choose. */
@@ -36,14 +43,55 @@ export function sideOfRuling({ option, misheard }: Pick<RulingDraft, "option" | 
   return option?.decision === "recogniser-error" ? misheard : (option?.side ?? null);
 }
 
+/** Words of a side that a ruling replaces, and the moment they are said, in seconds. */
+export interface SideWords extends ReplacedWords {
+  readonly start: number;
+}
+
+type Spoken = Pick<RecordingDetail, "captions"> & { readonly analysis: Pick<RecordingDetail["analysis"], "claims" | "repairs"> };
+
+function claimsOfSide(conflict: Pick<Conflict, "sides">, side: number | null, { analysis }: Spoken) {
+  const ids = side === null ? [] : (conflict.sides[side]?.claims ?? []);
+  return analysis.claims.filter(({ id }) => ids.includes(id));
+}
+
+/** The very words that the right words take the place of, one for each moment of the side. */
+export function wordsOfSide(conflict: Pick<Conflict, "sides">, side: number | null, spoken: Spoken): SideWords[] {
+  return claimsOfSide(conflict, side, spoken).map((claim) => ({
+    ...replacedWords(claim, spoken.analysis.repairs, spoken.captions),
+    start: claim.start,
+  }));
+}
+
+/** Why the words cannot stand in the captions; nothing where they can. */
+export function faultOfRightWords(
+  conflict: Pick<Conflict, "sides">,
+  side: number | null,
+  rightWords: string,
+  spoken: Spoken,
+): string | undefined {
+  const words = rightWords.trim();
+  const replaced = wordsOfSide(conflict, side, spoken);
+  if (replaced.length > 0 && replaced.every((one) => one.words === words))
+    return "These are the words as they were recognised. Write what was really said.";
+  const homeless = claimsOfSide(conflict, side, spoken).find(
+    (claim) => placeOfRightWords(words, claim, spoken.analysis.repairs, spoken.captions) === null,
+  );
+  return homeless && words !== ""
+    ? `Write the whole phrase as it was said: one word would take the place of “${homeless.quote}”.`
+    : undefined;
+}
+
 export type RulingFaults = Partial<Record<"option" | "misheard" | "reason" | "rightWords", string>>;
 
-export function faultsOfRuling(draft: RulingDraft): RulingFaults {
+/** @param ofWords what is wrong with the right words where they would stand, from `faultOfRightWords`. */
+export function faultsOfRuling(draft: RulingDraft, ofWords?: string): RulingFaults {
   const faults: RulingFaults = {};
   if (draft.option === null) faults.option = "Choose what you decide.";
   if (draft.reason.trim() === "") faults.reason = "Say why, for whoever reads the record later.";
   if (draft.option?.decision === "recogniser-error" && draft.misheard === null) faults.misheard = "Choose the side that was misheard.";
   if (draft.option?.decision === "recogniser-error" && draft.rightWords.trim() === "")
     faults.rightWords = "Write the words that were really said.";
+  else if (draft.option?.decision === "recogniser-error" && ofWords !== undefined) faults.rightWords = ofWords;
   return faults;
 }

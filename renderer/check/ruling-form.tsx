@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { Conflict, RecordingDetail } from "../../shared-types/index.ts";
+import { type Conflict, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Button } from "../shared/button.tsx";
 import { sideLetter, sideValues } from "../shared/claim-words.ts";
@@ -7,7 +7,17 @@ import { useInitials } from "../shared/initials.tsx";
 import { useShortcuts } from "../shared/keys.ts";
 import { TextField } from "../shared/text-field.tsx";
 import { choiceOfKey } from "./check-shortcuts.ts";
-import { emptyRuling, faultsOfRuling, type RulingDraft, type RulingDrafts, rulingOptions, sideOfRuling } from "./ruling-draft.ts";
+import {
+  emptyRuling,
+  faultOfRightWords,
+  faultsOfRuling,
+  type RulingDraft,
+  type RulingDrafts,
+  rulingOptions,
+  type SideWords,
+  sideOfRuling,
+  wordsOfSide,
+} from "./ruling-draft.ts";
 import "./ruling.css";
 
 export interface RulingFormProps {
@@ -31,7 +41,13 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
   const [byDigit, setByDigit] = useState(false);
   const options = rulingOptions(conflict);
   const values = sideValues(conflict, detail.analysis.claims);
-  const found = faultsOfRuling(draft);
+  const found = faultsOfRuling(draft, faultOfRightWords(conflict, misheard, rightWords, detail));
+  const replaced = wordsOfSide(conflict, misheard, detail);
+  /** The field starts with the words it replaces; what the person wrote meanwhile is kept. */
+  const chooseMisheard = (side: number) => {
+    const untouched = rightWords.trim() === "" || rightWords === replaced[0]?.words;
+    set({ misheard: side, ...(untouched ? { rightWords: wordsOfSide(conflict, side, detail)[0]?.words ?? "" } : {}) });
+  };
   const faults = tried ? found : {};
   const ruledBefore = detail.rulings.some((ruling) => ruling.conflictKey === conflict.key);
   useShortcuts((key) => {
@@ -108,7 +124,7 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
                     name="misheard"
                     className="cover"
                     checked={misheard === index}
-                    onChange={() => set({ misheard: index })}
+                    onChange={() => chooseMisheard(index)}
                   />
                   {sideLetter(index)}: {value}
                 </label>
@@ -122,6 +138,7 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
               value={rightWords}
               onChange={(words) => set({ rightWords: words })}
               fault={faults.rightWords}
+              hint={replacedLine(replaced)}
               maxLength={500}
               autoFocus={byDigit}
             />
@@ -145,4 +162,10 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
       ) : null}
     </form>
   );
+}
+
+/** Which words of the captions are replaced, and where: "In place of “to 55 60 15” at 2:54". */
+function replacedLine(replaced: readonly SideWords[]): string {
+  if (replaced.length === 0) return "Choose the side first; its words are put here to be edited.";
+  return `In place of ${replaced.map(({ words, start }) => `“${words}” at ${timeLabel(start)}`).join(", ")}`;
 }

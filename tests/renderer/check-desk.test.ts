@@ -14,7 +14,14 @@ import {
   sheetFieldsAbout,
   weightWord,
 } from "../../renderer/check/queue.ts";
-import { emptyRuling, faultsOfRuling, rulingOptions, sideOfRuling } from "../../renderer/check/ruling-draft.ts";
+import {
+  emptyRuling,
+  faultOfRightWords,
+  faultsOfRuling,
+  rulingOptions,
+  sideOfRuling,
+  wordsOfSide,
+} from "../../renderer/check/ruling-draft.ts";
 import { tireShape } from "../../renderer/check/tire-size.ts";
 import { sideValues } from "../../renderer/shared/claim-words.ts";
 import type { Conflict, Ruling } from "../../shared-types/index.ts";
@@ -119,8 +126,38 @@ describe("rulings", () => {
     expect(Object.keys(faultsOfRuling({ ...draft, misheard: null }))).toEqual(["misheard"]);
     expect(faultsOfRuling(draft)).toEqual({});
     expect(sideOfRuling(draft)).toBe(1);
+    expect(faultsOfRuling(draft, "no place for it")).toEqual({ rightWords: "no place for it" });
     // A side that was named as misheard does not linger when another decision is taken after all.
     expect(sideOfRuling({ ...draft, option: rulingOptions(tires)[0] ?? null })).toBe(0);
+  });
+});
+
+describe("the words that a recogniser's error replaces", () => {
+  const repair = { id: "r1", caption: 0, heard: "to 35 60 15s", meant: "235/60R15", rule: "r", sure: true };
+  const spoken = {
+    captions: detail.captions,
+    analysis: {
+      repairs: [{ ...repair, spans: [{ caption: 0, start: 14, end: 26 }] }],
+      claims: detail.analysis.claims.map((claim) =>
+        claim.id === "c1" ? { ...claim, spans: [{ caption: 0, start: 0, end: 26 }], repairs: ["r1"] } : claim,
+      ),
+    },
+  };
+  test("are the number's own, and nothing before a side is chosen", () => {
+    expect(wordsOfSide(tires, 0, spoken)).toEqual([expect.objectContaining({ words: "to 35 60 15s", start: 12 })]);
+    expect(wordsOfSide(tires, null, spoken)).toEqual([]);
+  });
+  test.for<[string, string | undefined]>([
+    ["255/60R15", undefined],
+    ["two fifty five sixty fifteens", undefined],
+    ["to 35 60 15s", "These are the words as they were recognised. Write what was really said."],
+    ["", undefined],
+  ])("“%s” in their place: %s", ([words, fault]) => expect(faultOfRightWords(tires, 0, words, spoken)).toBe(fault));
+  test("a single word does not take the place of a phrase that has no words for the value", () => {
+    const bare = { ...spoken.analysis.claims[0]!, repairs: [], value: "absent" };
+    const without = { ...spoken, analysis: { ...spoken.analysis, claims: [bare] } };
+    expect(faultOfRightWords(tires, 0, "present", without)).toMatch(/^Write the whole phrase/);
+    expect(faultOfRightWords(tires, 0, "the rears are gone", without)).toBeUndefined();
   });
 });
 

@@ -1,7 +1,7 @@
 import { timeLabel } from "../../../shared-types/index.ts";
 import { chapterTitleText, stamp } from "../chapters/webvtt.ts";
 import { openMark } from "../claim-standing.ts";
-import type { CaptionChange, CorrectedCaptions, DisputedCaption } from "./correct-captions.ts";
+import type { CaptionChange, CorrectedCaptions, DisputedCaption, UnplacedWords } from "./correct-captions.ts";
 
 /** Text of a comment block: no arrow and no empty line, which would end it (W3C WebVTT, comment blocks). */
 function comment(text: string): string {
@@ -12,14 +12,22 @@ function changeLine({ caption, start, from, to, why }: CaptionChange): string {
   return `Caption ${caption + 1} (${timeLabel(start)}): "${from}" is now "${to}"; ${why}.`;
 }
 
+function unplacedLine({ caption, start, from, rightWords, initials }: UnplacedWords): string {
+  return `Caption ${caption + 1} (${timeLabel(start)}) stands as it was recognised: ${initials} ruled "${from}" misheard, and where "${rightWords}" belongs in it is not told.`;
+}
+
 function disputedLine({ caption, start, topics }: DisputedCaption): string {
   return `Caption ${caption + 1} (${timeLabel(start)}) stands as it was spoken; do not rely on it ${openMark(topics)}.`;
 }
 
 const nothingChanged = "No caption was changed.";
 
-function linesOf({ changes, disputed }: CorrectedCaptions): string[] {
-  return [...(changes.length === 0 ? [nothingChanged] : changes.map(changeLine)), ...disputed.map(disputedLine)];
+function linesOf({ changes, unplaced, disputed }: CorrectedCaptions): string[] {
+  return [
+    ...(changes.length === 0 ? [nothingChanged] : changes.map(changeLine)),
+    ...unplaced.map(unplacedLine),
+    ...disputed.map(disputedLine),
+  ];
 }
 
 /** Captions of no length, or without words once put right, are no cues. */

@@ -1,4 +1,4 @@
-import { type Caption, misheardClaims, type RecordingDetail, type TextSpan } from "../../../shared-types/index.ts";
+import { type Caption, misheardClaims, placeOfRightWords, type RecordingDetail, type TextSpan } from "../../../shared-types/index.ts";
 import { claimStanding } from "../claim-standing.ts";
 
 /** One stretch of a caption that is written otherwise than the recogniser wrote it. */
@@ -15,8 +15,19 @@ export interface CorrectedCaptions {
   readonly captions: readonly Pick<Caption, "start" | "end" | "text">[];
   /** In the order of captions and of their words. */
   readonly changes: readonly CaptionChange[];
+  /** Words ruled misheard whose right words have no sure place in the caption: it is left as it was recognised. */
+  readonly unplaced: readonly UnplacedWords[];
   /** Captions that speak of something in an open conflict; their words are quoted, not vouched for. */
   readonly disputed: readonly DisputedCaption[];
+}
+
+export interface UnplacedWords {
+  readonly caption: number;
+  /** Seconds. */
+  readonly start: number;
+  readonly from: string;
+  readonly rightWords: string;
+  readonly initials: string;
 }
 
 export interface DisputedCaption {
@@ -40,21 +51,28 @@ export function correctCaptions(detail: RecordingDetail): CorrectedCaptions {
   const { captions, analysis, rulings, captionCorrections } = detail;
   const byPerson = new Map(captionCorrections.map((correction) => [correction.caption, correction]));
   const misheard = misheardClaims(analysis.conflicts, rulings);
-  const initialsOf = new Map(
+  const rulingOf = new Map(
     analysis.conflicts.flatMap((conflict) => {
       const ruling = rulings.find((one) => one.conflictKey === conflict.key && one.supersededBy === null);
       return ruling ? conflict.sides.flatMap((side) => side.claims.map((id) => [id, ruling] as const)) : [];
     }),
   );
+  const unplaced: UnplacedWords[] = [];
+  const leftAsHeard = new Set<string>();
   const ruled = analysis.claims.flatMap((claim): Edit[] => {
     const words = misheard.get(claim.id);
-    const ruling = initialsOf.get(claim.id);
-    return words
-      ? [{ spans: claim.spans, to: words, why: `ruled a recogniser's error by ${ruling?.initials}: ${ruling?.reason.replace(/\.$/, "")}` }]
-      : [];
+    const ruling = rulingOf.get(claim.id);
+    if (!words || !ruling) return [];
+    const spans = placeOfRightWords(words, claim, analysis.repairs, captions);
+    if (spans) return [{ spans, to: words, why: `ruled a recogniser's error by ${ruling.initials}: ${ruling.reason.replace(/\.$/, "")}` }];
+    const caption = claim.spans[0]?.caption ?? 0;
+    const { quote: from } = claim;
+    for (const repair of claim.repairs) leftAsHeard.add(repair);
+    unplaced.push({ caption, start: captions[caption]?.start ?? claim.start, from, rightWords: words, initials: ruling.initials });
+    return [];
   });
   const repaired = analysis.repairs
-    .filter((repair) => repair.sure)
+    .filter((repair) => repair.sure && !leftAsHeard.has(repair.id))
     .map((repair): Edit => ({ spans: repair.spans, to: repair.meant, why: `number repaired (${repair.rule})` }));
   const pieces = withoutOverlap([...ruled, ...repaired]);
   const changes: CaptionChange[] = [];
@@ -80,7 +98,7 @@ export function correctCaptions(detail: RecordingDetail): CorrectedCaptions {
     const topics = [...new Set(said.flatMap(({ id }) => openTopics(id)))];
     return topics.length > 0 ? [{ caption: index, start, topics }] : [];
   });
-  return { captions: corrected, changes, disputed };
+  return { captions: corrected, changes, unplaced, disputed };
 }
 
 /** Each edit's words stand in its first span and its further spans are emptied; of two that overlap the earlier in the list stands. */

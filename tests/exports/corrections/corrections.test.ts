@@ -4,7 +4,7 @@ import { WebVTTParser } from "webvtt-parser";
 import { changesList, correctedSrt, correctedWebvtt } from "../../../electron/exports/corrections/caption-files.ts";
 import { correctCaptions } from "../../../electron/exports/corrections/correct-captions.ts";
 import { correctionText, overlayWebvtt } from "../../../electron/exports/corrections/settled-claims.ts";
-import type { RecordingDetail } from "../../../shared-types/index.ts";
+import { placeOfRightWords, type RecordingDetail } from "../../../shared-types/index.ts";
 import { sampleDetail } from "../sample-detail.ts";
 
 /** The sample with two repairs, one of them doubtful, and its first conflict ruled the recogniser's error about its second side. */
@@ -156,5 +156,48 @@ describe("what was settled", () => {
     expect(correctionText(detail)).toBe("No correction to what is said in this video.\n");
     const { cues, errors } = new WebVTTParser().parse(overlayWebvtt(detail));
     expect([cues, errors]).toEqual([[], []]);
+  });
+});
+
+describe("where right words go", () => {
+  const text = "235/60R15 on the rear, two hundred and thirty there, and that just fills up the wheel well";
+  const captions = [{ text }];
+  const span = (words: string) => ({ caption: 0, start: text.indexOf(words), end: text.indexOf(words) + words.length });
+  const repair = { id: "r", caption: 0, spans: [span("235/60R15")], heard: "235/60R15", meant: "235/60R15", rule: "r", sure: true };
+  test.for<{ phrase: string; value: string | number; repairs: string[]; right: string; place: string | null }>([
+    { phrase: "235/60R15 on the rear", value: "255/60R15", repairs: ["r"], right: "255/60R15", place: "235/60R15" },
+    { phrase: "235/60R15 on the rear", value: "235/60R15", repairs: [], right: "255/60R15", place: "235/60R15" },
+    { phrase: "235/60R15 on the rear", value: "235/60R15", repairs: [], right: "255/60R15 on the rear", place: "235/60R15 on the rear" },
+    { phrase: "two hundred and thirty there", value: 230, repairs: [], right: "240", place: "two hundred and thirty" },
+    { phrase: "that just fills up the wheel well", value: "good", repairs: [], right: "poor", place: null },
+    {
+      phrase: "that just fills up the wheel well",
+      value: "good",
+      repairs: [],
+      right: "that never fills it",
+      place: "that just fills up the wheel well",
+    },
+    { phrase: text, value: 99, repairs: [], right: "98", place: null },
+  ])("“$right” for “$phrase”: in place of $place", ({ phrase, value, repairs, right, place }) => {
+    const spans = placeOfRightWords(right, { spans: [span(phrase)], repairs, value }, [repair], captions);
+    expect(spans?.map(({ start, end }) => text.slice(start, end)) ?? null).toEqual(place === null ? null : [place]);
+  });
+
+  test("a ruling of a bare value leaves the rest of the phrase, and one without a place leaves the caption and says so", () => {
+    const detail = repairedDetail();
+    const withWords = (rightWords: string, value: string): RecordingDetail => ({
+      ...detail,
+      analysis: {
+        ...detail.analysis,
+        claims: detail.analysis.claims.map((claim) =>
+          claim.id === "c2" ? { ...claim, value, spans: [{ caption: 1, start: 0, end: detail.captions[1]!.text.indexOf(" &") }] } : claim,
+        ),
+      },
+      rulings: detail.rulings.map((ruling) => (ruling.decision === "recogniser-error" ? { ...ruling, rightWords } : ruling)),
+    });
+    expect(correctCaptions(withWords("235/60R15", "255/60R15")).captions[1]!.text).toMatch(/^235\/60R15 in the back & /);
+    const homeless = correctCaptions(withWords("bald", "new"));
+    expect(homeless.captions[1]!.text).toBe(detail.captions[1]!.text);
+    expect(changesList(homeless)).toContain('stands as it was recognised: RT ruled "two fifty five sixty fifteens in the back" misheard');
   });
 });
