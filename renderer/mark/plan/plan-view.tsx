@@ -7,7 +7,6 @@ import {
   outlines,
   planSize,
   type RecordingDetail,
-  timeLabel,
   walkRing,
   type ZoneName,
   type ZoneTally,
@@ -19,6 +18,7 @@ import { useClockValue } from "../../player/use-clock.ts";
 import { keepFocus } from "../../shared/keep-focus.ts";
 import { patternId, ZoneSwatch } from "../../shared/zone-patterns.tsx";
 import { nextSpanOfZone, spanAt } from "../lap.ts";
+import { type AreaLabel, areaLabel, disputeSign, findingSign, labelLeading, shownTime } from "./area-label.ts";
 import { BodyLines, BodyUnder } from "./body-drawing.tsx";
 import "./plan-view.css";
 import { UndersideDrawing } from "./underside-drawing.tsx";
@@ -31,6 +31,17 @@ export interface PlanViewProps {
 
 /** The zones that are no place around or in the body, below the drawing. */
 const asides = ["roof", "documents", "opening", "closing", "drive"] as const satisfies readonly ZoneName[];
+
+/** Room for a label in the drawing's units: along the flanks, at nose and tail, and inside the body, where a second line is easier to read than a long one. */
+const sideRoom = 260;
+const endRoom = 52;
+const insideRoom = 92;
+
+/** Middle of the cabin's label: on the far side of the centre line from the steering wheel, whose rim comes within nine units of it. */
+export function cabinLabelY(drive: RecordingDetail["summary"]["vehicle"]["drive"], height: number): number {
+  const driverSide = drive === "left-hand" ? 1 : -1;
+  return centreY - driverSide * (height / 2 - 8);
+}
 
 /** The vehicle from above with the way round it: pick an area to go there, and again for its next span. */
 export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps) {
@@ -88,18 +99,25 @@ export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps)
         ))}
         <BodyLines bodyStyle={bodyStyle} drive={drive} />
         {ring.map((piece) => (
-          <AreaName key={piece.zone} zone={piece.zone} tally={tallies[piece.zone]} x={piece.labelX} y={piece.labelY} lines={piece.lines} />
-        ))}
-        {inside.map(({ zone, from, to }) => (
           <AreaName
-            key={zone}
-            zone={zone}
-            tally={tallies[zone]}
-            x={alongX((from + to) / 2) + (zone === "engine-bay" ? 2 : 0)}
-            y={centreY}
-            lines={2}
+            key={piece.zone}
+            label={areaLabel(zoneLabels[piece.zone], tallies[piece.zone], piece.lines === 1 ? sideRoom : endRoom)}
+            x={piece.labelX}
+            y={piece.labelY}
           />
         ))}
+        {inside.map(({ zone, from, to }) => {
+          // The hood's own line stands before the engine bay's label, the deck's shut line before the load space's.
+          const label = areaLabel(zoneLabels[zone], tallies[zone], Math.min(insideRoom, alongX(to) - alongX(from) - 2));
+          return (
+            <AreaName
+              key={zone}
+              label={label}
+              x={alongX((from + to) / 2) + (zone === "engine-bay" ? 2 : 0)}
+              y={zone === "cabin" ? cabinLabelY(drive, label.height) : centreY}
+            />
+          );
+        })}
       </svg>
       <div className="plan-asides">
         <Aside zone="underside" tally={tallies.underside} here={here === "underside"} onPick={go} wide>
@@ -146,56 +164,24 @@ function Area({ zone, tally, here, onPick, children }: AreaProps) {
   );
 }
 
-/** How long a zone is shown and how much was found there. */
-function shownWords(tally: ZoneTally): string {
-  const time = tally.seconds > 0 ? timeLabel(tally.seconds) : "not shown";
-  return tally.findings > 0 ? `${time} ◆${tally.findings}` : time;
-}
-
-/** Open conflicts, with the foot of the strip's arcs as their sign. */
-function disputeWords(tally: ZoneTally): string {
-  return tally.openConflicts > 0 ? ` ▼${tally.openConflicts}` : "";
-}
-
-function AreaName({
-  zone,
-  tally,
-  x,
-  y,
-  lines,
-}: {
-  readonly zone: ZoneName;
-  readonly tally: ZoneTally;
+interface AreaNameProps {
+  readonly label: AreaLabel;
   readonly x: number;
   readonly y: number;
-  readonly lines: 1 | 2;
-}) {
-  const name = zoneLabels[zone];
-  const signs = shownWords(tally);
-  const disputes = disputeWords(tally);
-  const signLength = signs.length + disputes.length;
-  const width = (lines === 1 ? name.length + signLength + 2 : Math.max(name.length, signLength)) * 5.7 + 3;
-  const height = lines === 1 ? 17 : 31;
+}
+
+function AreaName({ label: { lines, width, height }, x, y }: AreaNameProps) {
+  const first = y - ((lines.length - 1) * labelLeading) / 2 + 4;
   return (
     // biome-ignore lint/a11y/noAriaHiddenOnFocusable: words of a drawing; the area's button says them
     <g className="plan-name" aria-hidden="true">
       <rect x={x - width / 2} y={y - height / 2} width={width} height={height} />
-      {lines === 1 ? (
-        <text x={x} y={y + 4}>
-          {name} <tspan className="plan-signs">{signs}</tspan>
-          <tspan className="plan-disputes">{disputes}</tspan>
+      {lines.map(({ words, disputes }, index) => (
+        <text key={`${words} ${disputes}`} x={x} y={first + index * labelLeading} className={index > 0 ? "plan-signs" : undefined}>
+          {words}
+          {disputes ? <tspan className="plan-disputes">{words ? ` ${disputes}` : disputes}</tspan> : null}
         </text>
-      ) : (
-        <>
-          <text x={x} y={y - 2.5}>
-            {name}
-          </text>
-          <text x={x} y={y + 11.5} className="plan-signs">
-            {signs}
-            <tspan className="plan-disputes">{disputes}</tspan>
-          </text>
-        </>
-      )}
+      ))}
     </g>
   );
 }
@@ -227,8 +213,8 @@ function Aside({ zone, tally, here, onPick, wide, children }: AsideProps) {
         <ZoneSwatch zone={zone} /> {zoneLabels[zone]}
       </span>
       <span className="plan-signs" aria-hidden="true">
-        {shownWords(tally)}
-        <span className="plan-disputes">{disputeWords(tally)}</span>
+        {[shownTime(tally), findingSign(tally)].filter(Boolean).join(" ")}
+        <span className="plan-disputes">{tally.openConflicts > 0 ? ` ${disputeSign(tally)}` : ""}</span>
       </span>
       <span className="visually-hidden"> {tallySentence(tally)}</span>
       {children}
