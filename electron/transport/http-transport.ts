@@ -6,6 +6,7 @@ import type { Dispatch } from "./dispatch.ts";
 import { type Subscribe, serveEvents } from "./event-stream.ts";
 import { createLoopbackGuard, type LoopbackGuard } from "./loopback-guard.ts";
 import { secured, securityHeaders } from "./security-headers.ts";
+import { boundPauses, SlowSender } from "./slow-bodies.ts";
 
 export interface LoopbackParts {
   readonly dispatch: Dispatch;
@@ -14,7 +15,21 @@ export interface LoopbackParts {
   readonly serve: (request: Request) => Promise<Response>;
   readonly receive: (name: string, content: ReadableStream<Uint8Array>, bytes: number | null) => Promise<OfferedFile>;
   readonly log: (line: string) => void;
+  /** How long a sender may take; left out, the usual times. */
+  readonly patience?: Patience;
 }
+
+/** In milliseconds. */
+interface Patience {
+  /** For the whole of a method's input. */
+  readonly call: number;
+  /** Between two pieces of a file, which as a whole may take as long as it does. */
+  readonly pause: number;
+}
+const usualPatience: Patience = { call: 15_000, pause: 60_000 };
+
+/** A page needs half a dozen; a program that opens more and more of them must not use up what the system has. */
+const mostConnections = 100;
 
 export interface Loopback {
   /** "http://127.0.0.1:PORT". */
@@ -46,7 +61,9 @@ export async function serveLoopback(parts: LoopbackParts, port = 0): Promise<Loo
       },
     },
   );
-  const server = createServer({ requestTimeout: 0, headersTimeout: 10_000 }, listener);
+  // A file of gigabytes takes as long as it takes; what is slow within it is bound where it is received.
+  const server = createServer({ requestTimeout: 0, headersTimeout: 10_000, connectionsCheckingInterval: 2_000 }, listener);
+  server.maxConnections = mostConnections;
   const { port: takenPort } = await listen(server, port);
   const authority = `127.0.0.1:${takenPort}`;
   const opened = createLoopbackGuard(authority);
@@ -70,19 +87,23 @@ async function answer(request: Request, parts: LoopbackParts, guard: LoopbackGua
   const refusal = guard.refusal(request);
   const isCall = pathname.startsWith(addresses.rpc) || pathname === addresses.files;
   if (refusal) return isCall ? reply(refused(refusal.code, refusal.message), refusal.status) : plain(refusal.message, refusal.status);
-  if (pathname.startsWith(addresses.rpc)) return answerCall(request, pathname.slice(addresses.rpc.length), parts.dispatch);
+  if (pathname.startsWith(addresses.rpc)) return answerCall(request, pathname.slice(addresses.rpc.length), parts);
   if (pathname === addresses.events) return request.method === "GET" ? serveEvents(request, parts.subscribe) : notAllowed("GET");
   if (pathname === addresses.files) return receiveFile(request, searchParams.get("name") ?? "", parts);
   return parts.serve(request);
 }
 
-async function answerCall(request: Request, name: string, dispatch: Dispatch): Promise<Response> {
+async function answerCall(request: Request, name: string, { dispatch, patience = usualPatience }: LoopbackParts): Promise<Response> {
   if (request.method !== "POST") return notAllowed("POST");
   // The one type that a foreign page's form cannot send.
   if (!/^application\/json\b/i.test(request.headers.get("content-type") ?? "")) {
     return reply(refused("type-unknown", "A call's input is JSON (content-type: application/json)."), 415);
   }
-  const text = await textUpTo(request, longestInput);
+  const text = await textUpTo(request, longestInput, patience.call).catch((failure: unknown) => {
+    if (failure instanceof SlowSender) return null;
+    throw failure;
+  });
+  if (text === null) return lateReply("A call's input did not arrive in time.");
   if (text === undefined) return reply(refused("input-too-long", `A call's input may have ${longestInput} bytes.`), 413);
   let input: unknown;
   try {
@@ -93,26 +114,31 @@ async function answerCall(request: Request, name: string, dispatch: Dispatch): P
   return reply(await dispatch(name, input));
 }
 
-async function receiveFile(request: Request, name: string, { receive, log }: LoopbackParts): Promise<Response> {
+async function receiveFile(request: Request, name: string, parts: LoopbackParts): Promise<Response> {
+  const { receive, log, patience = usualPatience } = parts;
   if (request.method !== "POST") return notAllowed("POST");
   if (name.trim() === "") return reply(refused("name-missing", "The file's name is missing: POST /files?name=NAME."), 400);
   const announced = Number(request.headers.get("content-length") ?? Number.NaN);
   try {
-    const content = request.body ?? new Blob([]).stream();
+    const content = boundPauses(request.body ?? new Blob([]).stream(), patience.pause);
     return reply({ ok: true, value: await receive(name, content, Number.isSafeInteger(announced) ? announced : null) });
   } catch (failure) {
     const foreseen = Problem.safeParse((failure as { problem?: unknown } | null)?.problem);
     if (foreseen.success) return reply({ ok: false, problem: foreseen.data });
+    if (failure instanceof SlowSender) return lateReply("The file stopped half way. Choose it again.");
     log(`${name} was not received: ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`);
     return reply(refused("receive-failed", `${name} was not received whole. Choose it again.`));
   }
 }
 
-async function textUpTo(request: Request, bytes: number): Promise<string | undefined> {
+/** Undefined where there is more of it. @throws SlowSender when it takes longer than `milliseconds`, in however small pieces. */
+async function textUpTo(request: Request, bytes: number, milliseconds: number): Promise<string | undefined> {
   if (Number(request.headers.get("content-length") ?? 0) > bytes) return undefined;
   const chunks: Uint8Array[] = [];
   let length = 0;
-  for await (const chunk of request.body ?? []) {
+  const end = performance.now() + milliseconds;
+  for await (const chunk of request.body ? boundPauses(request.body, milliseconds) : []) {
+    if (performance.now() > end) throw new SlowSender(milliseconds);
     length += chunk.length;
     if (length > bytes) return undefined;
     chunks.push(chunk);
@@ -122,6 +148,13 @@ async function textUpTo(request: Request, bytes: number): Promise<string | undef
 
 function reply(value: Reply, status = 200): Response {
   return Response.json(value, { status, headers: { "cache-control": "no-store" } });
+}
+
+/** The rest of what was to come is not waited for. */
+function lateReply(message: string): Response {
+  const late = reply(refused("too-slow", message), 408);
+  late.headers.set("connection", "close");
+  return late;
 }
 
 function refused(code: string, message: string): Reply {
