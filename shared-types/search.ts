@@ -22,6 +22,8 @@ export const SearchHit = z.strictObject({
   zone: ZoneName,
   /** What matched, as a person would read it. */
   text: z.string(),
+  /** What it is about, without its value: "rear tire size"; null for what names no thing (a zone, a caption). */
+  subject: z.string().nullable(),
   /** True where a claim takes part in an open conflict; such a claim is never given as fact. */
   disputed: z.boolean(),
   /** Key of the gravest conflict that the claim takes part in, an open one before a settled one; null where there is none. */

@@ -1,4 +1,13 @@
-import { type Claim, type Input, type Output, type SearchHit, timeLabel, zoneAt, zoneLabels } from "../../shared-types/index.ts";
+import {
+  type Claim,
+  claimSubject,
+  type Input,
+  type Output,
+  type SearchHit,
+  timeLabel,
+  zoneAt,
+  zoneLabels,
+} from "../../shared-types/index.ts";
 import type { FoundEntry } from "../library/search-entries.ts";
 import type { Parts } from "./parts.ts";
 import { type Broadness, matchFor, narrowedMatches } from "./search-query.ts";
@@ -98,6 +107,7 @@ function hit(entry: FoundEntry, readAs: string | null, backgroundOf: (recordingI
     end,
     zone: claim?.zone ?? (kind === "caption" && known ? zoneAt(known.lap, start) : entry.zone),
     text: said,
+    subject: basis ? claimSubject(basis) : null,
     disputed: disputed || withheld?.reason === "disputed",
     conflictKey: (basis && known?.conflictKeys.get(basis.id)) ?? null,
     hedged: claim?.stance === "hedged",

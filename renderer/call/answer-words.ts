@@ -17,6 +17,24 @@ export function cautionOf(hit: Pick<SearchHit, "withheld" | "answer">): string |
   return hit.answer === null ? "No sentence to give: play the moment and let the caller hear it." : null;
 }
 
+type Named = Pick<SearchHit, "subject" | "stockNumber" | "recordingTitle">;
+
+/** What a moment is about, and of which vehicle: "rear tire size, stock FK-1971". */
+export function thingOf({ subject, stockNumber, recordingTitle }: Named): string {
+  return `${subject ?? "this moment"}, ${stockNumber ? `stock ${stockNumber}` : recordingTitle}`;
+}
+
+/** Why the copying key copied nothing: whoever pastes blindly would tell the caller of the vehicle before. */
+export function nothingToCopy(told: Named & Pick<SearchHit, "withheld">): string {
+  const standing = standingOf(told);
+  const why = standing === null ? "there is no sentence to give" : `it stands as ${standing}`;
+  return `Nothing was copied: ${why} (${thingOf(told)}). The clipboard holds what it held before.`;
+}
+
+/** What copying was asked for where no moment is chosen. */
+export const noMoment = "";
+export const noMomentWords = "Nothing was copied: no moment is chosen. The clipboard holds what it held before.";
+
 const standings = {
   disputed: "in dispute",
   overruled: "overruled",

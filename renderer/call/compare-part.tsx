@@ -4,10 +4,11 @@ import { Button } from "../shared/button.tsx";
 import { counted } from "../shared/count.ts";
 import { keyName, useShortcuts } from "../shared/keys.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
+import { noMoment, noMomentWords } from "./answer-words.ts";
 import { callActionOf } from "./call-keys.ts";
 import { type ChosenMoment, CompareTable } from "./compare-table.tsx";
 import { type CallPartProps, KeyLine } from "./find-part.tsx";
-import { HitAnswer, placeOfTold } from "./hit-answer.tsx";
+import { HitAnswer, momentOf, placeOfTold } from "./hit-answer.tsx";
 import { useComparison } from "./use-search.ts";
 import { VehicleChoice } from "./vehicle-choice.tsx";
 
@@ -30,7 +31,10 @@ export function ComparePart(props: ComparePartProps) {
   const [chosen, setChosen] = useState<ChosenMoment | null>(null);
   const all = comparison?.subjects.flatMap(({ subject, said }) =>
     said.flatMap((moments, at) =>
-      moments.map((moment) => ({ ...moment, subject, recordingId: comparison.vehicles[at]?.recordingId ?? "" })),
+      moments.flatMap((moment) => {
+        const vehicle = comparison.vehicles[at];
+        return vehicle ? [{ ...moment, subject, ...vehicle }] : [];
+      }),
     ),
   );
   // By place, since a ruling made elsewhere brings the same moment with another standing.
@@ -51,7 +55,7 @@ export function ComparePart(props: ComparePartProps) {
     if (action === "compare") onCompared(null);
     else if (action === "pause") onPause();
     else if (typing && (action === "next" || action === "play")) document.querySelector<HTMLElement>(".compare-moment")?.focus();
-    else if (action === "copy" && moment) copying.copy(moment.answer);
+    else if (action === "copy") copying.copy(moment?.answer ?? null, moment ? momentOf(moment) : noMoment);
     else if (action === "open" && moment) window.location.hash = placeOfTold(moment);
     else return false;
     return true;
@@ -87,6 +91,7 @@ export function ComparePart(props: ComparePartProps) {
         <div className="call-told">
           <p className="small soft" role="status">
             {statusOf(comparison?.subjects.length ?? 0, answered, comparison?.readAs ?? null, compared.length)}
+            {copying.refused === noMoment ? ` ${noMomentWords}` : ""}
           </p>
           <KeyLine />
         </div>

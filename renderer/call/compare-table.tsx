@@ -7,6 +7,9 @@ import { vehicleName } from "./vehicle-choice.tsx";
 /** A moment of one vehicle. */
 export interface ChosenMoment extends ComparedMoment {
   readonly recordingId: string;
+  readonly recordingTitle: string;
+  readonly stockNumber: string;
+  readonly subject: string;
 }
 
 export interface CompareTableProps {
@@ -64,14 +67,15 @@ export function CompareTable({ comparison: { vehicles, subjects }, onChoose, onP
           {subjects.map(({ subject, said }) => (
             <tr key={subject}>
               <th scope="row">{asHeading(subject)}</th>
-              {vehicles.map(({ recordingId }, column) => {
+              {vehicles.map((vehicle, column) => {
+                const { recordingId } = vehicle;
                 const moments = said[column] ?? [];
                 return (
                   <td key={recordingId}>
                     {moments.length === 0 ? <span className="soft">nobody said</span> : null}
                     {moments.map((moment) => {
                       const standing = standingOf(moment);
-                      const chosen = { ...moment, recordingId };
+                      const chosen = { ...moment, ...vehicle, subject };
                       return (
                         <button
                           type="button"

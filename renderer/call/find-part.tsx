@@ -5,8 +5,9 @@ import { counted } from "../shared/count.ts";
 import { keyCaps, keyName, useShortcuts } from "../shared/keys.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import "./compare.css";
+import { noMoment, noMomentWords } from "./answer-words.ts";
 import { callActionOf, callShortcuts, toldKeys } from "./call-keys.ts";
-import { HitAnswer, placeOfTold, type Told } from "./hit-answer.tsx";
+import { HitAnswer, momentOf, placeOfTold, type Told } from "./hit-answer.tsx";
 import { HitList, hitId } from "./hit-list.tsx";
 import type { Copying } from "./use-copying.ts";
 import { useSearch } from "./use-search.ts";
@@ -72,9 +73,9 @@ export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, co
     else if (action === "before-page") move(-8);
     else if (action === "compare") compare();
     else if (action === "pause") onPause();
+    else if (action === "copy") copying.copy(hit?.answer ?? null, hit ? momentOf(hit) : noMoment);
     else if (!hit) return false;
     else if (action === "play") play(chosen);
-    else if (action === "copy") copying.copy(hit.answer);
     else if (action === "open") window.location.hash = placeOfTold(hit);
     else return false;
     return true;
@@ -121,6 +122,7 @@ export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, co
         <div className="call-told">
           <p className="small soft" role="status">
             {statusOf(hits.length, answered, hits[0]?.readAs ?? null)}
+            {copying.refused === noMoment && !hit ? ` ${noMomentWords}` : ""}
           </p>
           <KeyLine />
         </div>

@@ -1,11 +1,20 @@
 import { type SearchHit, timeLabel } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
+import { asHeading } from "../shared/claim-words.ts";
 import { recordingPlace } from "../shared/place.ts";
-import { cautionOf } from "./answer-words.ts";
+import { cautionOf, nothingToCopy, thingOf } from "./answer-words.ts";
 import type { Copying } from "./use-copying.ts";
 
 /** A moment as far as something can be told of it. */
-export type Told = Pick<SearchHit, "recordingId" | "start" | "withheld" | "conflictKey" | "rightWords" | "answer">;
+export type Told = Pick<
+  SearchHit,
+  "recordingId" | "recordingTitle" | "stockNumber" | "subject" | "start" | "withheld" | "conflictKey" | "rightWords" | "answer"
+>;
+
+/** Tells a moment from another, for what copying says of it. */
+export function momentOf({ recordingId, start, subject }: Told): string {
+  return `${recordingId} ${start} ${subject}`;
+}
 
 /** Where a moment is looked at: its conflict where there is one that is not settled in its favour, else the Mark desk. */
 export function placeOfTold({ recordingId, start, withheld, conflictKey }: Told): string {
@@ -23,7 +32,7 @@ export function HitAnswer({ told, onPlay, copying }: { readonly told: Told; read
     <section className="answer" aria-label="Answer" data-disputed={withheld?.reason === "disputed" || undefined}>
       {caution ? (
         <p className="answer-caution" data-grave={withheld !== null || undefined}>
-          {caution}
+          <strong>{asHeading(thingOf(told))}.</strong> {caution}
         </p>
       ) : null}
       {rightWords ? <p>Said to be misheard: “{rightWords}”</p> : null}
@@ -33,7 +42,7 @@ export function HitAnswer({ told, onPlay, copying }: { readonly told: Told; read
           Play {timeLabel(start)}
         </Button>
         {answer !== null ? (
-          <Button onClick={() => copying.copy(answer)} shortcut="Ctrl+Enter">
+          <Button onClick={() => copying.copy(answer, momentOf(told))} shortcut="Ctrl+Enter">
             Copy the answer
           </Button>
         ) : null}
@@ -41,6 +50,7 @@ export function HitAnswer({ told, onPlay, copying }: { readonly told: Told; read
         <a href={recordingPlace(recordingId, "mark", { at: start })}>Open at the Mark desk</a>
         <span className="small soft" role="status">
           {copied ? (copied.done ? "copied" : "This window may not copy; select the line instead.") : ""}
+          {answer === null && copying.refused === momentOf(told) ? nothingToCopy(told) : ""}
         </span>
       </div>
     </section>

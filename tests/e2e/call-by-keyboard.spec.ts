@@ -71,6 +71,7 @@ test("the salesperson's whole job on the demo, without the mouse", async ({ desk
     await page.evaluate(() => navigator.clipboard.writeText("before"));
     await page.keyboard.press("Control+Enter");
     expect(await copied(page)).toBe("before");
+    await expect(answer.getByRole("status")).toContainText(/^Nothing was copied: it stands as in dispute \(.*ratio, stock CK-2107\)/);
     await page.keyboard.press("Alt+Enter");
     await expect(page.getByRole("heading", { name: "Axle ratio" })).toBeVisible();
     await page.keyboard.press("2");

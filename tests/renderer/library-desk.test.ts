@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { cautionOf } from "../../renderer/call/answer-words.ts";
+import { cautionOf, nothingToCopy } from "../../renderer/call/answer-words.ts";
 import { proposalsLine } from "../../renderer/library/recording-row.tsx";
 import { partOfFileName, titleOfFileName } from "../../renderer/library/sort-files.ts";
 import { descriptionOfDraft, draftOfRecording, emptyDescription, faultsOfDraft } from "../../renderer/library/vehicle-form.ts";
@@ -68,6 +68,16 @@ test("a moment whose words are withheld says why, each reason in its own words; 
   expect(new Set(words).size).toBe(withholdings.length);
   expect(words.every((line) => line.includes("Do not state it"))).toBe(true);
   expect(words.join(" ")).toContain("The stock sheet says drum.");
+});
+
+test("a copy of nothing says so, why, and of which thing and vehicle", () => {
+  const told = { subject: "rear tire size", stockNumber: "FK-1971", recordingTitle: "Kestrel" };
+  const lines = withholdings.map((reason) => nothingToCopy({ ...told, withheld: { reason, detail: null } }));
+  expect(new Set(lines).size).toBe(withholdings.length);
+  for (const line of lines) expect(line).toMatch(/^Nothing was copied: .*\(rear tire size, stock FK-1971\)\. The clipboard holds/);
+  expect(nothingToCopy({ ...told, subject: null, stockNumber: "", withheld: null })).toBe(
+    "Nothing was copied: there is no sentence to give (this moment, Kestrel). The clipboard holds what it held before.",
+  );
 });
 
 test("an address with a broken escape names no recording and breaks nothing", () => {

@@ -214,8 +214,9 @@ describe("what a caller may be told", () => {
     const { find } = await ground();
     const claims = (await find("rear tire size")).filter(({ kind }) => kind === "claim");
     expect(claims.map(({ conflictKey }) => conflictKey)).toEqual(["measure/rear tire size", "measure/rear tire size"]);
+    expect(claims.map(({ subject }) => subject)).toEqual(["rear tire size", "rear tire size"]);
     expect((await find("windscreen"))[0]).toMatchObject({ kind: "claim", conflictKey: null });
-    expect((await find("underside"))[0]).toMatchObject({ kind: "zone", conflictKey: null });
+    expect((await find("underside"))[0]).toMatchObject({ kind: "zone", conflictKey: null, subject: null });
   });
 
   test("people's zones and findings are found at once, and no longer once undone", async () => {
