@@ -11,12 +11,14 @@ export interface CallPlayerProps {
   readonly start: number;
   /** Rises with every asking, so that the same moment can be played again. */
   readonly asked: number;
+  /** The recording that the answer beside it is of, where it is another: the two must not be taken for one. */
+  readonly answered: string | null;
   /** The clock while this player stands, so that the desk's field can pause it. */
   readonly onClock: (clock: Clock | null) => void;
 }
 
 /** Plays a moment in place. */
-export function CallPlayer({ recording, start, asked, onClock }: CallPlayerProps) {
+export function CallPlayer({ recording, start, asked, answered, onClock }: CallPlayerProps) {
   const picture = useRecordingClock(recording);
   const { clock } = picture;
   const tell = useEffectEvent(onClock);
@@ -34,10 +36,19 @@ export function CallPlayer({ recording, start, asked, onClock }: CallPlayerProps
       <h2>
         {recording.title} <span className="soft">{recording.stockNumber}</span>
       </h2>
+      {answered === null ? null : (
+        <p className="call-other" role="note">
+          This plays {nameOf(recording)}. The answer below is of another vehicle: {answered}.
+        </p>
+      )}
       <div className="call-picture">
         <Picture {...picture} />
       </div>
       <Transport clock={clock} />
     </section>
   );
+}
+
+function nameOf({ stockNumber, title }: RecordingSummary): string {
+  return stockNumber ? `stock ${stockNumber}` : title;
 }

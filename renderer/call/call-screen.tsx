@@ -12,6 +12,7 @@ import { ComparePart } from "./compare-part.tsx";
 import { FindPart } from "./find-part.tsx";
 import type { Told } from "./hit-answer.tsx";
 import { useCopying } from "./use-copying.ts";
+import { vehicleName } from "./vehicle-choice.tsx";
 
 /** A moment that was asked to be played; the count tells a second Enter on the same one from the first. */
 interface Played {
@@ -74,7 +75,7 @@ export function CallScreen({ asked, compared }: CallScreenProps) {
     onPause: pause,
     copying,
     onUnderside: setUnderside,
-    side: (answer: React.ReactNode) => (
+    side: (answer: React.ReactNode, of: Told | null) => (
       <div className="call-side">
         {recording && played ? (
           <CallPlayer
@@ -82,6 +83,7 @@ export function CallScreen({ asked, compared }: CallScreenProps) {
             recording={recording}
             start={played.start}
             asked={played.count}
+            answered={of && of.recordingId !== recording.id ? vehicleName(of) : null}
             onClock={(own) => {
               clock.current = own;
             }}

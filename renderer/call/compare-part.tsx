@@ -135,7 +135,7 @@ export function ComparePart(props: ComparePartProps) {
             </ul>
           </section>
         )}
-        {side(moment ? <HitAnswer told={moment} onPlay={() => onPlay(moment)} copying={copying} /> : null)}
+        {side(moment ? <HitAnswer told={moment} onPlay={() => onPlay(moment)} copying={copying} /> : null, moment ?? null)}
       </div>
     </>
   );

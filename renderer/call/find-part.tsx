@@ -28,7 +28,7 @@ export interface CallPartProps {
   /** Whether the chosen moment lies under the vehicle. */
   readonly onUnderside: (underside: boolean) => void;
   /** The right half: the player, what there is to tell, and the cautions. */
-  readonly side: (answer: ReactNode) => ReactNode;
+  readonly side: (answer: ReactNode, of: Told | null) => ReactNode;
 }
 
 export interface FindPartProps extends CallPartProps {
@@ -165,6 +165,7 @@ export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, co
               copying={copying}
             />
           ) : null,
+          hit ?? null,
         )}
       </div>
     </>

@@ -109,9 +109,17 @@ test("two vehicles by a claim, without the mouse", async ({ desk: page }) => {
     await expect(own).toBeFocused();
     await page.keyboard.press("Enter");
     await expect(page.getByRole("region", { name: /^Player, 1988 Ossler Pathmark/ })).toBeVisible();
+    await expect(page.getByRole("note").filter({ hasText: "another vehicle" })).toHaveCount(0);
     await page.keyboard.press("Control+Enter");
     await expect(page.getByRole("region", { name: "Answer" }).getByRole("status")).toHaveText("copied");
     expect(await copied(page)).toMatch(/^Stock OP-1988: final drive ratio 3\.55:1, said at 0:(?:1[4-9]|2[0-4])\.$/);
+  });
+
+  await test.step("a moment of the other vehicle, beside the first one's player, is told apart", async () => {
+    await row.locator('.compare-moment:not(:has-text("3.55:1"))').first().focus();
+    await expect(page.getByRole("note").filter({ hasText: "another vehicle" })).toContainText(
+      /plays stock OP-1988.*another vehicle: CK-2107/,
+    );
   });
 
   await test.step("where nobody said, it says so", async () => {
