@@ -3,6 +3,7 @@ import {
   type Conflict,
   claimSubject,
   isOverruled,
+  misheardClaims,
   type RecordingDetail,
   type Ruling,
   timeLabel,
@@ -59,6 +60,23 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
   return [...once.values()].toSorted((a, b) => a.claim.start - b.claim.start);
 }
 
+/** Claims whose words a standing ruling calls the recogniser's error: what was really said, and by which ruling. */
+function misheardLines({ analysis, rulings }: RecordingDetail): string[] {
+  const misheard = misheardClaims(analysis.conflicts, rulings);
+  const standing = rulings.filter(({ decision, supersededBy }) => decision === "recogniser-error" && supersededBy === null);
+  return analysis.claims
+    .filter(({ id }) => misheard.has(id))
+    .toSorted((a, b) => a.start - b.start)
+    .map((claim) => {
+      const ruling = standing.find(({ conflictKey }) =>
+        analysis.conflicts.some(({ key, sides }) => key === conflictKey && sides.some((side) => side.claims.includes(claim.id))),
+      );
+      const why = ruling ? ` (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")})` : "";
+      const captions = valueLabel(claim.value, claim.unit, claim.attribute);
+      return `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${captions} is misheard; said: “${misheard.get(claim.id)}”${why}.`;
+    });
+}
+
 /** Long enough to read a short line; common practice of captioning. */
 const shortestOverlaySeconds = 4;
 
@@ -90,6 +108,8 @@ export function correctionText(detail: RecordingDetail): string {
         `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${said} was said; ${right} is right (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")}).${caveat && ` ${caveat}`}`,
     ),
   ];
+  const misheard = misheardLines(detail);
+  if (misheard.length > 0) lines.push("", "Misheard in the captions; the speaker was right:", ...misheard);
   if (open.length > 0) {
     lines.push("", "Not yet checked; ask before you rely on it:");
     for (const { topic, sides } of open) {

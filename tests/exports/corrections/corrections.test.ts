@@ -201,3 +201,12 @@ describe("where right words go", () => {
     expect(changesList(homeless)).toContain('stands as it was recognised: RT ruled "two fifty five sixty fifteens in the back" misheard');
   });
 });
+
+test("the description names what was misheard, with what was said and why, apart from what was spoken wrongly", () => {
+  const text = correctionText(repairedDetail());
+  expect(text).toContain(
+    "\n\nMisheard in the captions; the speaker was right:\n0:31 Rear tire size: 255/60R15 is misheard; said: “two thirty five --> sixty fifteens” (Heard twice).\n",
+  );
+  expect(text.match(/is misheard/g)).toHaveLength(1);
+  expect(correctionText(sampleDetail())).not.toContain("isheard");
+});
