@@ -14,7 +14,7 @@ import {
 } from "./vocabulary.ts";
 
 /** Version of the exported JSON's form. */
-export const conditionIndexVersion = 3;
+export const conditionIndexVersion = 4;
 
 /** A claim where it is told again: with its doubt and with every open conflict it is in. */
 export const ToldMoment = z.strictObject({ start: Seconds, quote: z.string(), stance: Stance, openConflicts: z.array(z.string()) });
@@ -75,6 +75,8 @@ export const ConditionIndex = z.strictObject({
       quote: z.string(),
       /** `disputed` in an open conflict, `overruled` where a ruling let another side stand, `denied` where the stock sheet says otherwise. */
       status: z.enum(["undisputed", "disputed", "upheld", "overruled", "denied"]),
+      /** What a standing ruling says of it whatever else is open: another side stands, or the words were misheard. */
+      ruledOut: z.enum(["overruled", "misheard"]).nullable(),
       /** Topics of every conflict it is in, and of those that are open. */
       conflictTopics: z.array(z.string()),
       openConflicts: z.array(z.string()),

@@ -58,7 +58,13 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
           unit: claim.unit,
           stance: claim.stance,
           quote: claim.quote,
-          status: claimStatus(claim, conflicts, open, rulingOf, denied),
+          status: claimStatus(claim, {
+            conflicts,
+            disputed: openTopics(claim.id).length > 0,
+            ruled: ruledOut(claim, conflicts, rulingOf),
+            denied,
+          }),
+          ruledOut: ruledOut(claim, conflicts, rulingOf),
           conflictTopics: conflicts.map((conflict) => conflict.topic),
           openConflicts: openTopics(claim.id),
         };
@@ -102,20 +108,30 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
   };
 }
 
-/** A claim in any open conflict is disputed, whatever its other rulings say: nothing disputed may leave as fact. */
-function claimStatus(
-  claim: Claim,
-  conflicts: readonly Conflict[],
-  open: ReadonlySet<string>,
-  rulingOf: ReadonlyMap<string, Ruling>,
-  denied: ReadonlySet<string>,
-): ConditionIndex["claims"][number]["status"] {
-  if (conflicts.some((conflict) => open.has(conflict.key))) return "disputed";
-  const overruled = conflicts.some((conflict) => {
+type IndexClaim = ConditionIndex["claims"][number];
+
+/** What standing rulings take out a claim for; another side that stands weighs more than words that were misheard. */
+function ruledOut(claim: Claim, conflicts: readonly Conflict[], rulingOf: ReadonlyMap<string, Ruling>): IndexClaim["ruledOut"] {
+  const decisions = conflicts.flatMap((conflict) => {
     const ruling = rulingOf.get(conflict.key);
-    return ruling !== undefined && conflict.sides.some((side, position) => side.claims.includes(claim.id) && isOverruled(ruling, position));
+    const out = ruling && conflict.sides.some((side, position) => side.claims.includes(claim.id) && isOverruled(ruling, position));
+    return out ? [ruling.decision] : [];
   });
-  if (overruled) return "overruled";
+  if (decisions.includes("side-stands")) return "overruled";
+  return decisions.length > 0 ? "misheard" : null;
+}
+
+interface Standing {
+  readonly conflicts: readonly Conflict[];
+  readonly disputed: boolean;
+  readonly ruled: IndexClaim["ruledOut"];
+  readonly denied: ReadonlySet<string>;
+}
+
+/** A claim in any open conflict is disputed, whatever its other rulings say: nothing disputed may leave as fact. */
+function claimStatus(claim: Claim, { conflicts, disputed, ruled, denied }: Standing): IndexClaim["status"] {
+  if (disputed) return "disputed";
+  if (ruled !== null) return "overruled";
   if (denied.has(claim.id)) return "denied";
   return conflicts.length > 0 ? "upheld" : "undisputed";
 }

@@ -74,7 +74,13 @@ export function indexCsv(index: ConditionIndex): string {
         stance: claim.stance,
         status: claim.status,
         text: claim.quote,
-        note: [claim.conflictTopics.join("; "), openMark(claim.openConflicts)].filter(Boolean).join(" "),
+        note: [
+          claim.conflictTopics.join("; "),
+          claim.ruledOut === null ? "" : `[${claim.ruledOut} in review]`,
+          openMark(claim.openConflicts),
+        ]
+          .filter(Boolean)
+          .join(" "),
       }),
     ),
     ...index.conflicts.map(

@@ -107,18 +107,27 @@ export function claimLists(claims: readonly IndexClaim[], jump: Jump): Markup {
 function zoneClaims(zone: ZoneName, claims: readonly IndexClaim[], jump: Jump): Markup {
   return html`<h3 id="said-${zone}">${zoneLabels[zone]}</h3><ul class="claims">${claims.map(
     (claim) => html`
-<li class="${claim.openConflicts.length > 0 || claim.status === "denied" ? "claim disputed" : claim.status === "overruled" ? "claim overruled" : "claim"}">${jump(claim.start)}
+<li class="${claimClass(claim)}">${jump(claim.start)}
 <div><span class="claim-subject">${claimSubject(claim)}</span> <b class="claim-value">${valueLabel(claim.value, claim.unit, claim.attribute)}</b> ${standing(claim)}</div>
 <q>${claim.quote}</q></li>`,
   )}</ul>`;
 }
 
-/** A hedged claim carries its hedge, and a disputed one its dispute, wherever it stands. */
+function claimClass({ openConflicts, status, ruledOut }: IndexClaim): string {
+  return ["claim", openConflicts.length > 0 || status === "denied" ? "disputed" : "", ruledOut !== null ? "overruled" : ""]
+    .filter(Boolean)
+    .join(" ");
+}
+
+const ruledOutWords = { overruled: "not so: overruled in review", misheard: "misheard: ruled the recogniser's error" } as const;
+
+/** A hedged claim carries its hedge, a disputed one its dispute, and one that was ruled out says so beside either. */
 function standing(claim: IndexClaim): Markup {
   const doubt = hedge(claim.stance);
-  if (claim.status === "disputed") return html`${openMarkup(claim.openConflicts)} ${doubt}`;
+  const ruled = claim.ruledOut !== null && html`<span class="overruled-mark">${ruledOutWords[claim.ruledOut]}</span>`;
+  if (claim.status === "disputed") return html`${ruled} ${openMarkup(claim.openConflicts)} ${doubt}`;
   if (claim.status === "denied") return html`<span class="open-mark">▼ the stock sheet says otherwise</span> ${doubt}`;
-  if (claim.status === "overruled") return html`<span class="overruled-mark">not so: overruled in review</span> ${doubt}`;
+  if (ruled) return html`${ruled} ${doubt}`;
   return html`${claim.status === "upheld" && html`<span class="upheld-mark">stands after review</span>`} ${doubt}`;
 }
 

@@ -116,3 +116,36 @@ describe("the JSON", () => {
     expect(`${JSON.stringify(schema.parse(JSON.parse(text)), null, 2)}\n`).toBe(text);
   });
 });
+
+describe("a claim that one ruling takes out while another conflict about it is open", () => {
+  const detail = sampleDetail();
+  const other = { ...detail.analysis.conflicts[1]!, id: "k3", key: "measure:gears", topic: "gear teeth" };
+  const ruledWith = (change: Partial<RecordingDetail["rulings"][number]>): RecordingDetail => ({
+    ...detail,
+    analysis: { ...detail.analysis, conflicts: [...detail.analysis.conflicts, other] },
+    rulings: detail.rulings.map((ruling) => ({ ...ruling, ...change })),
+    openConflictKeys: [...detail.openConflictKeys, other.key],
+  });
+  const claimsOf = (of: RecordingDetail) => ConditionIndex.parse(JSON.parse(build("index-json", of).text)).claims;
+
+  test.for([
+    { decision: "side-stands", side: 1, ruledOut: "overruled", words: "not so: overruled in review" },
+    { decision: "recogniser-error", side: 0, ruledOut: "misheard", words: "misheard: ruled the recogniser&#39;s error" },
+  ] as const)("tells both: $ruledOut and in dispute", ({ decision, side, ruledOut, words }) => {
+    const both = ruledWith({ decision, side, rightWords: decision === "recogniser-error" ? "three seventy three" : null });
+    const out = claimsOf(both).find(({ value }) => value === 4.11);
+    expect(out).toMatchObject({ status: "disputed", ruledOut, openConflicts: ["gear teeth"] });
+    expect(build("index-html", both).text).toMatch(
+      new RegExp(`4\\.11:1</b> <span class="overruled-mark">${words}</span> <span class="open-mark">▼ in dispute: gear teeth`),
+    );
+    expect(build("index-csv", both).text).toContain(`[${ruledOut} in review] [open conflict: gear teeth]`);
+  });
+
+  test("and what nobody ruled on is not ruled out", () => {
+    expect(
+      claimsOf(ruledWith({}))
+        .filter(({ ruledOut }) => ruledOut !== null)
+        .map(({ value }) => value),
+    ).toEqual([3.73]);
+  });
+});
