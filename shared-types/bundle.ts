@@ -159,7 +159,16 @@ export const BundleLook = z.strictObject({
   adds: z.array(z.string()),
   /** What is otherwise in the bundle and stays as it is here, since it is no one's work: the stock sheet. */
   stays: z.array(z.string()),
-  groups: z.array(z.strictObject({ group: MergeGroup, takesBoth: z.boolean(), differences: z.array(MergeDifference) })),
+  groups: z.array(
+    z.strictObject({
+      group: MergeGroup,
+      /** False where the group is of one thing, and where there is nothing in it that could stand beside what is here. */
+      takesBoth: z.boolean(),
+      differences: z.array(MergeDifference),
+      /** Things that stand otherwise on both sides and cannot stand twice, as `what` names them: with `both`, what is here stays. */
+      clashes: z.array(z.string()),
+    }),
+  ),
   /** Another recording of the library that came from the same transcript, in words; else null. */
   sameWords: z.string().nullable(),
 });
@@ -171,6 +180,7 @@ export type MergeChoices = z.infer<typeof MergeChoices>;
 export const BundleTaken = z.strictObject({
   recordingId: RecordingId,
   title: z.string(),
+  /** `unchanged`: nothing was written, since there was nothing new in it or what is here was chosen. */
   outcome: z.enum(["imported", "merged", "unchanged"]),
 });
 export type BundleTaken = z.infer<typeof BundleTaken>;

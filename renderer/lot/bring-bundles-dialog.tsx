@@ -30,7 +30,7 @@ export interface BringBundlesDialogProps {
   readonly onChanged: () => void;
 }
 
-const outcomeWords = { imported: "brought in", merged: "merged", unchanged: "nothing new in it" } as const;
+const outcomeWords = { imported: "brought in", merged: "merged", unchanged: "nothing was changed here" } as const;
 
 /** Bundles from other machines: looked at first, then brought in; where work differs, a person says what counts. */
 export function BringBundlesDialog({ files, onClose, onChanged }: BringBundlesDialogProps) {

@@ -29,3 +29,11 @@ export function settledChoices({ groups }: Pick<BundleLook, "groups">, answers: 
     }),
   );
 }
+
+/** What "keep both" leaves as it is here; null where both can stand. `both`: whether that is chosen. */
+export function clashWords({ takesBoth, clashes }: BundleLook["groups"][number], both: boolean): string | null {
+  if (clashes.length === 0) return null;
+  if (!takesBoth) return "Both cannot stand here: choose one side.";
+  const things = clashes.join(", ");
+  return both ? `Both cannot stand for ${things}: what is here stays. All else is kept from both.` : `Both cannot stand for ${things}.`;
+}

@@ -4,7 +4,15 @@ import { Button } from "../shared/button.tsx";
 import { Choice } from "../shared/choice.tsx";
 import { Modal } from "../shared/dialog.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
-import { answerAll, type MergeAnswer, type MergeAnswers, mergeAnswerWords, settledChoices, unanswered } from "./merge-answers.ts";
+import {
+  answerAll,
+  clashWords,
+  type MergeAnswer,
+  type MergeAnswers,
+  mergeAnswerWords,
+  settledChoices,
+  unanswered,
+} from "./merge-answers.ts";
 
 export interface MergeDialogProps {
   readonly look: BundleLook;
@@ -41,8 +49,9 @@ export function MergeDialog({ look, onClose, onChosen }: MergeDialogProps) {
       }
     >
       <p className="small soft">
-        Both machines went on working on this recording. Choose for each kind of work; all of it becomes one change, which one undo takes
-        back. Rulings are never lost: one that gives way stays on record as superseded.
+        Both machines went on working on this recording. Choose for each kind of work; what is changed here becomes one change, which one
+        undo takes back; where nothing is changed, there is nothing to undo. Rulings are never lost: one that gives way stays on record as
+        superseded.
       </p>
       <div className="row">
         <span className="small soft">For all of them:</span>
@@ -54,7 +63,7 @@ export function MergeDialog({ look, onClose, onChosen }: MergeDialogProps) {
       </div>
       {look.adds.length > 0 ? <p className="small">In any case it brings along: {look.adds.join("; ")}.</p> : null}
       {look.stays.length > 0 ? <p className="small">Not merged: {look.stays.join("; ")}.</p> : null}
-      {look.groups.map(({ group, takesBoth, differences }) => (
+      {look.groups.map(({ group, takesBoth, differences, clashes }) => (
         <section key={group} className="merge-group" aria-label={mergeGroupLabels[group]}>
           <div className="merge-head">
             <h3>{mergeGroupLabels[group]}</h3>
@@ -71,6 +80,9 @@ export function MergeDialog({ look, onClose, onChosen }: MergeDialogProps) {
               onChange={(answer) => setAnswers({ ...answers, [group]: answer })}
             />
           </div>
+          <p className="small" role="status">
+            {clashWords({ group, takesBoth, differences, clashes }, answers[group] === "both")}
+          </p>
           <table className="merge-table">
             <thead>
               <tr>

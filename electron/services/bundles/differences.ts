@@ -14,6 +14,7 @@ import {
   type ZoneSpan,
   zoneLabels,
 } from "../../../shared-types/index.ts";
+import { cutOut } from "../span-algebra.ts";
 
 /** People's work on one recording, on one of two machines. */
 export interface Side {
@@ -25,6 +26,7 @@ export interface GroupDifferences {
   readonly group: MergeGroup;
   readonly takesBoth: boolean;
   readonly differences: MergeDifference[];
+  readonly clashes: string[];
 }
 
 /** What stands otherwise on the two sides, group by group; groups that are alike are left out. */
@@ -46,8 +48,32 @@ export function differencesBetween(mine: Side, theirs: Side): GroupDifferences[]
       ),
   };
   return mergeGroups
-    .map((group) => ({ group, takesBoth: groupsThatTakeBoth.has(group), differences: of[group]() }))
+    .map((group) => {
+      const differences = of[group]();
+      const clashes = clashesOf(group, differences, mine, theirs);
+      // Where nothing could be added, both would be mine under another name.
+      const takesBoth = groupsThatTakeBoth.has(group) && clashes.length < differences.length;
+      return { group, takesBoth, differences, clashes };
+    })
     .filter(({ differences }) => differences.length > 0);
+}
+
+/** Of one stretch of time, one finding or one caption only one wording counts. Rulings are none of these: each stays on record. */
+function clashesOf(group: MergeGroup, differences: readonly MergeDifference[], mine: Side, theirs: Side): string[] {
+  if (group === "rulings" || group === "trusted") return [];
+  const hidden = group === "zones" ? hiddenSpans(mine.work.zoneSpans, theirs.work.zoneSpans).map(spanPlace) : [];
+  return differences.filter((one) => (one.mine !== null && one.theirs !== null) || hidden.includes(one.what)).map(({ what }) => what);
+}
+
+/** Spans of theirs under which no moment is left free of mine. */
+function hiddenSpans(mine: readonly ZoneSpan[], theirs: readonly ZoneSpan[]): ZoneSpan[] {
+  return theirs.filter(
+    (span) => mine.reduce<ZoneSpan[]>((left, own) => cutOut(left, own.start, own.end, () => span.id), [span]).length === 0,
+  );
+}
+
+function spanPlace({ start, end }: ZoneSpan): string {
+  return `${timeLabel(start)} to ${timeLabel(end)}`;
 }
 
 function descriptionDifferences(mine: RecordingDescription, theirs: RecordingDescription): MergeDifference[] {
@@ -71,15 +97,14 @@ function descriptionDifferences(mine: RecordingDescription, theirs: RecordingDes
 function zoneDifferences(mine: Side, theirs: Side): MergeDifference[] {
   const said = ({ zone, title }: ZoneSpan) => (title ? `${zoneLabels[zone]} “${title}”` : zoneLabels[zone]);
   const same = (a: ZoneSpan, b: ZoneSpan) => a.zone === b.zone && a.start === b.start && a.end === b.end && a.title === b.title;
-  const place = ({ start, end }: ZoneSpan) => `${timeLabel(start)} to ${timeLabel(end)}`;
   const mineOnly = mine.work.zoneSpans.filter((span) => !theirs.work.zoneSpans.some((other) => same(span, other)));
   const theirsOnly = theirs.work.zoneSpans.filter((span) => !mine.work.zoneSpans.some((other) => same(span, other)));
   // Two spans of the very same time are one difference; all else stands by itself.
   const pairs = mineOnly.map((span) => [span, theirsOnly.find(({ start, end }) => start === span.start && end === span.end)] as const);
   const paired = new Set(pairs.map(([, other]) => other));
   return [
-    ...pairs.map(([span, other]) => difference(place(span), span, other, said, mine, theirs)),
-    ...theirsOnly.filter((span) => !paired.has(span)).map((span) => difference(place(span), undefined, span, said, mine, theirs)),
+    ...pairs.map(([span, other]) => difference(spanPlace(span), span, other, said, mine, theirs)),
+    ...theirsOnly.filter((span) => !paired.has(span)).map((span) => difference(spanPlace(span), undefined, span, said, mine, theirs)),
   ];
 }
 

@@ -55,11 +55,12 @@ export async function takeBundle(parts: Parts, analyst: Analyst, fileId: string,
     const row = library.recordings.get(look.recordingId);
     if (bundle.video !== null && (!row || lacksVideo(library, row))) placed = await unpackVideo(library, bundle, content, taking);
     if (taking.signal?.aborted) throw cancelled(file.name);
-    const again = row
+    const { again, changed } = row
       ? merge(parts, { bundle, content, stills, placed, taking })
-      : addNew(parts, { bundle, content, stills, placed, taking });
+      : { again: addNew(parts, { bundle, content, stills, placed, taking }), changed: true };
     placed = null;
     files.letGo([fileId]);
+    if (!changed) return { ...shared, outcome: "unchanged" };
     parts.events.publish("library.changed", { recordingId: look.recordingId });
     if (again)
       await analyst
@@ -88,7 +89,11 @@ function refuseUnasked(look: ReturnType<typeof lookOf>, { choices, again }: Taki
   }
   const impossible = look.groups.find(({ group, takesBoth }) => choices?.[group] === "both" && !takesBoth);
   if (impossible)
-    throw new Refusal("merge-impossible", "A recording has one title and one vehicle: choose one side.", { file: look.fileName });
+    throw new Refusal(
+      "merge-impossible",
+      `Both cannot stand for ${impossible.clashes.join(", ")}: choose what is here, or what is in the bundle. Nothing was changed.`,
+      { file: look.fileName },
+    );
 }
 
 interface Taking {
@@ -128,7 +133,8 @@ function addNew(parts: Parts, { bundle, content, stills, placed }: Taking): bool
   return content.analysis === null;
 }
 
-function merge(parts: Parts, { bundle, content, stills, placed, taking }: Taking): boolean {
+/** @returns whether it must be analysed anew, and whether anything of the recording was written at all. */
+function merge(parts: Parts, { bundle, content, stills, placed, taking }: Taking): { again: boolean; changed: boolean } {
   const { library } = parts;
   const { recording } = content;
   return library.transaction(() => {
@@ -145,12 +151,14 @@ function merge(parts: Parts, { bundle, content, stills, placed, taking }: Taking
       });
     if (sheet) library.proposals.markOutdated(recording.id);
     for (const still of stills) library.stills.put(recording.id, still);
-    for (const publication of newPublications(library, content)) library.publications.add(recording.id, publication);
+    const publications = newPublications(library, content);
+    for (const publication of publications) library.publications.add(recording.id, publication);
     if (placed) library.recordings.setVideo(recording.id, placed);
     if (placed && recording.videoFingerprint) library.videoFingerprints.put(recording.id, recording.videoFingerprint);
     rememberSeen(library, recording.id, bundle.seal);
     recordEdit(parts, recording.id, { label: `merge of ${bundle.fileName}`, initials: taking.initials, changes });
-    return concernsAnalysis(changes);
+    const changed = changes.length > 0 || sheet || stills.length > 0 || publications.length > 0 || placed !== null;
+    return { again: concernsAnalysis(changes), changed };
   });
 }
 

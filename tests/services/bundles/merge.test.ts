@@ -226,3 +226,43 @@ test("another stock sheet is told, and the one that is here stays", async () => 
   expect(await takeBundle(mine, path)).toMatchObject({ outcome: "unchanged" });
   expect((await mine.handlers["recording.get"]({ id: recordingId })).stockSheet).toMatchObject({ mileage: "68000" });
 });
+
+/** The same stretch, called otherwise on each machine; `more`: they also draw one that is free here. */
+async function titledApart(more: boolean) {
+  const { mine, theirs, recordingId } = await twoMachines();
+  const span = { recordingId, start: 40, end: 60, zone: "cargo" } as const;
+  await mine.handlers["zone.paint"]({ ...span, title: "My bed", initials: "ME" });
+  await theirs.handlers["zone.paint"]({ ...span, title: "Their bed", initials: "TH" });
+  if (more) await theirs.handlers["zone.paint"]({ ...span, start: 70, end: 80, zone: "cabin", title: null, initials: "TH" });
+  const before = await mine.handlers["recording.get"]({ id: recordingId });
+  return { mine, recordingId, before, path: await bundleOf(theirs, recordingId) };
+}
+
+const titles = (detail: RecordingDetail) => detail.lap.filter(({ start }) => start === 40).map(({ title }) => title);
+
+test("two titles of one zone: both is not offered and refused; one side is asked for", async () => {
+  const { mine, recordingId, before, path } = await titledApart(false);
+  expect((await lookAt(mine, path)).groups).toMatchObject([{ group: "zones", takesBoth: false, clashes: ["0:40 to 1:00"] }]);
+  await expect(takeBundle(mine, path, { choices: { zones: "both" } })).rejects.toMatchObject({
+    problem: { code: "merge-impossible", message: expect.stringMatching(/0:40 to 1:00.*Nothing was changed/) },
+  });
+  expect(await mine.handlers["recording.get"]({ id: recordingId })).toEqual(before);
+  expect(await takeBundle(mine, path, { choices: { zones: "theirs" }, by: "ME" })).toMatchObject({ outcome: "merged" });
+  expect(titles(await mine.handlers["recording.get"]({ id: recordingId }))).toEqual(["Their bed"]);
+  expect(titles(await mine.handlers["edit.undo"]({ recordingId, initials: "ME" }))).toEqual(["My bed"]);
+});
+
+test("what is here chosen throughout changes nothing, says so, and leaves the earlier edit to undo", async () => {
+  const { mine, recordingId, before, path } = await titledApart(false);
+  expect(await takeBundle(mine, path, { choices: { zones: "mine" } })).toMatchObject({ outcome: "unchanged" });
+  expect((await mine.handlers["recording.get"]({ id: recordingId })).undoLabel).toBe(before.undoLabel);
+});
+
+test("beside what can be added, it is told which title stays", async () => {
+  const { mine, recordingId, path } = await titledApart(true);
+  expect((await lookAt(mine, path)).groups).toMatchObject([{ group: "zones", takesBoth: true, clashes: ["0:40 to 1:00"] }]);
+  expect(await takeBundle(mine, path, { choices: { zones: "both" }, by: "ME" })).toMatchObject({ outcome: "merged" });
+  const after = await mine.handlers["recording.get"]({ id: recordingId });
+  expect(titles(after)).toEqual(["My bed"]);
+  expect(zones(after)).toContainEqual(["cabin", 70, 80]);
+});
