@@ -85,7 +85,7 @@ export const markShortcuts = [
       { action: "mark-end", key: "O", words: "mark out at the playhead" },
       { action: "clear-marks", key: "X", words: "clear the marks" },
       { action: "zone", key: "Z", words: "set the zone of the marked stretch, or of this span" },
-      { action: "finding", key: "F", words: "new finding, or back to the form that is open" },
+      { action: "finding", key: "F", words: "new finding, or back to the form that is open; Ctrl Enter saves it" },
       { action: "still", key: "Alt+S", words: "take a still at the playhead for the finding in the form; opens one where none is open" },
       { action: "next-proposal", key: "N", words: "to the next proposed finding; Enter accepts it and goes to the one after" },
     ],

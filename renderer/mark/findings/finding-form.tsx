@@ -12,6 +12,7 @@ import {
 import { Button } from "../../shared/button.tsx";
 import { Choice } from "../../shared/choice.tsx";
 import { TextField } from "../../shared/text-field.tsx";
+import { tenthsLabel } from "../../shared/time.ts";
 import { zoneOptions } from "../mark-dialogs.tsx";
 import type { FindingAsk } from "../use-mark-actions.ts";
 import { type FindingDraft, faultsOfFinding, withPart, withStart } from "./finding-draft.ts";
@@ -55,6 +56,10 @@ export function FindingForm(props: FindingFormProps) {
   const set = (change: Partial<FindingDraft>) => setDraft({ ...latest.current, ...change });
   const found = faultsOfFinding(draft, duration);
   const faults = tried ? found : {};
+  const save = () => {
+    setTried(true);
+    if (Object.keys(found).length === 0) onSave(draft);
+  };
   useEffect(() => {
     if (ask === null) return;
     if (ask === "still") takeStill.current?.();
@@ -68,8 +73,14 @@ export function FindingForm(props: FindingFormProps) {
       aria-label={heading}
       onSubmit={(event) => {
         event.preventDefault();
-        setTried(true);
-        if (Object.keys(found).length === 0) onSave(draft);
+        save();
+      }}
+      // On its way down: a closed choice would open at Enter.
+      onKeyDownCapture={(event) => {
+        if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
+        event.preventDefault();
+        event.stopPropagation();
+        save();
       }}
       onKeyDown={(event) => {
         if (event.key === "Escape") {
@@ -81,7 +92,15 @@ export function FindingForm(props: FindingFormProps) {
         }
       }}
     >
-      <h2>{heading}</h2>
+      <div className="row">
+        <h2>{heading}</h2>
+        {/* Whoever takes a still by its key in the first field sees that it was taken. */}
+        {draft.stillAt === null ? null : (
+          <span className="small soft" aria-hidden="true">
+            with a still at {tenthsLabel(draft.stillAt / 1000)}
+          </span>
+        )}
+      </div>
       <div className="finding-fields">
         <div className="finding-wide">
           {/* The words come first: part and grade are quicker to choose once they stand there. */}
@@ -107,14 +126,13 @@ export function FindingForm(props: FindingFormProps) {
         <TextField label="To" value={draft.end} onChange={(end) => set({ end })} fault={faults.end} />
         <Choice label="Zone" value={draft.zone} options={zoneOptions} onChange={(zone) => set({ zone, zoneChosen: true })} />
         <div className="finding-wide">
-          <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={1} />
+          <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={3} />
         </div>
       </div>
       <div className="finding-foot">
-        {/* In sight however far the form is scrolled: its key works from every field. */}
         <StillField {...still} stillAt={draft.stillAt} onChange={(stillAt) => set({ stillAt })} takeRef={takeStill} />
         <div className="row">
-          <Button type="submit" weight="main">
+          <Button type="submit" weight="main" shortcut="Ctrl+Enter">
             Save the finding
           </Button>
           <Button onClick={onLeave}>Close</Button>
