@@ -46,12 +46,19 @@ const rows = lengths.map(({ name, minutes, runs }) => {
   return { name, minutes, captions: transcript.captions.length, analysing, tokenising };
 });
 
-const passes: { pass: string; milliseconds: number }[] = [];
-let last = performance.now();
-analyse(transcriptOf(180), options, (pass) => {
-  passes.push({ pass, milliseconds: performance.now() - last });
-  last = performance.now();
-});
+/** Milliseconds of each pass over a transcript of that length. */
+function passesOver(minutes: number): { pass: string; milliseconds: number }[] {
+  const transcript = transcriptOf(minutes);
+  const passes: { pass: string; milliseconds: number }[] = [];
+  let last = performance.now();
+  analyse(transcript, options, (pass) => {
+    passes.push({ pass, milliseconds: performance.now() - last });
+    last = performance.now();
+  });
+  return passes;
+}
+/** A pass over ten times the words should take little more than ten times as long (n log n: about 13). */
+const [shorter, longer] = [passesOver(180), passesOver(1800)];
 
 console.log("length       captions   analyse ms   tokenise ms   analyse/tokenise   per minute against 15 minutes");
 for (const row of rows) {
@@ -61,4 +68,11 @@ for (const row of rows) {
       `${(row.analysing / row.tokenising).toFixed(0).padStart(18)} ${perMinute.toFixed(2).padStart(31)}`,
   );
 }
-console.log(`\nPasses over 3 hours: ${passes.map(({ pass, milliseconds }) => `${pass} ${milliseconds.toFixed(0)} ms`).join(", ")}`);
+console.log(
+  `\nPasses over 3 hours, and how many times as long over 30: ${shorter
+    .map(
+      ({ pass, milliseconds }, position) =>
+        `${pass} ${milliseconds.toFixed(0)} ms (${(longer[position]!.milliseconds / Math.max(1, milliseconds)).toFixed(1)})`,
+    )
+    .join(", ")}`,
+);

@@ -21,7 +21,11 @@ export type TireSize =
       readonly aspectPercent: number;
       readonly rim: Rim;
     }
-  | { readonly form: "numeric"; readonly widthInches: number; readonly rim: Rim };
+  | { readonly form: "numeric"; readonly widthInches: number; readonly rim: Rim }
+  | { readonly form: "truck-inch"; readonly widthInches: number; readonly rim: Rim };
+
+/** Tubeless truck tires in whole inches of section: 11R22.5 is about 41.5 in tall, 11R24.5 about 43.5 (trade tables from memory). An estimate. */
+export const truckInchAspectPercent = 87;
 
 /** Rims are in inches, except the metric ones (365, 390, 415), which the size names in millimetres. */
 export type Rim = { readonly inches: number; readonly millimetres: number; readonly metric: boolean };
@@ -49,9 +53,10 @@ const metricSize = /^(P|LT|T|ST)?(\d{3})\/(\d{2})(ZR|R|D|B|-)?(\d{2}(?:\.5)?|\d{
 const bareMetricSize = /^(\d{3})(TR|HR|SR|VR|R|-)(\d{2}|\d{3})$/;
 const flotationSize = /^(\d{2}(?:\.\d)?)x(\d{1,2}\.\d{1,2})(R|-)(\d{2}(?:\.5)?)$/;
 const alphanumericSize = /^([A-N])(R?)(\d{2})-(\d{2})$/;
-const numericSize = /^(\d{1,2}\.\d{2})-(\d{2})$/;
+const numericSize = /^(\d{1,2}\.\d{2})(?:-|R)(\d{2}(?:\.5)?)$/;
+const truckInchSize = /^(\d{1,2})(?:-|R)(\d{2}\.5)$/;
 
-/** Reads a size in the written forms 235/60R15, 220/55R390, 31x10.50R15, G70-14, GR78-15, 6.70-15, 165TR390; undefined for anything else. */
+/** Reads a size in the written forms 235/60R15, 220/55R390, 31x10.50R15, G70-14, GR78-15, 6.70-15, 10.00R20, 11R22.5, 165TR390; undefined for anything else. */
 export function parseTireSize(text: string): TireSize | undefined {
   const metric = metricSize.exec(text);
   if (metric) {
@@ -81,6 +86,8 @@ export function parseTireSize(text: string): TireSize | undefined {
     };
   const numeric = numericSize.exec(text);
   if (numeric) return { form: "numeric", widthInches: Number(numeric[1]), rim: rimOf(Number(numeric[2])) };
+  const truck = truckInchSize.exec(text);
+  if (truck) return { form: "truck-inch", widthInches: Number(truck[1]), rim: rimOf(Number(truck[2])) };
   return undefined;
 }
 
@@ -95,6 +102,8 @@ export function overallDiameter(size: TireSize): Diameter | undefined {
       return diameterOf(size.widthMm, impliedMetricAspectPercent, size.rim, true);
     case "numeric":
       return diameterOf(size.widthInches * millimetresPerInch, numericAspectPercent(size.widthInches), size.rim, true);
+    case "truck-inch":
+      return diameterOf(size.widthInches * millimetresPerInch, truckInchAspectPercent, size.rim, true);
     case "flotation":
       return { millimetres: size.diameterInches * millimetresPerInch, inches: size.diameterInches, estimate: false };
     case "alphanumeric":

@@ -4,7 +4,7 @@ import { plantedShares, shareTable } from "./planted-share.ts";
 
 /**
  * Share of the planted contradictions that are shown, for every kind: what the analysis has reached. The goal is 0.95; floors only rise.
- * One sentence of each row is planted here; `npm run score -- --mutations` plants more of them and names each miss.
+ * One denial of each row is planted here, and an equal sentence of every fourth; `npm run score -- --mutations` plants more of them and names each miss.
  */
 const reached = {
   measure: 0.84,
@@ -23,7 +23,7 @@ const reached = {
 const mostFlagged = 0.015;
 
 describe("contradictions planted into quiet walks, the whole text analysed again", { timeout: 600_000 }, () => {
-  const shares = plantedShares(1);
+  const shares = plantedShares(1, 4);
   const table = shareTable(shares, true).join("\n");
 
   test("every kind is planted", () => {

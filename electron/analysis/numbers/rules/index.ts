@@ -10,11 +10,13 @@ import { ratioRules } from "./ratio-rules.ts";
 import { shorthandRules } from "./shorthand-rules.ts";
 import { thousandsRules } from "./thousands-rules.ts";
 import { tireRules } from "./tire-rules.ts";
+import { truckTireRules } from "./truck-tire-rules.ts";
 import { yearRules } from "./year-rules.ts";
 
 /** Every way a number is spoken. Order carries no meaning: readings are ranked by likelihood. */
 export const numberRules: readonly NumberRule[] = [
   ...tireRules,
+  ...truckTireRules,
   ...fractionRules,
   ...dateRules,
   ...designationRules,

@@ -5,6 +5,9 @@ import { rolling, tiresInView, whenPlural } from "./rolling.ts";
 const notThisTread =
   /\b(?:new|brand new) (?:ones|tires|one)(?: of (?:these|them|those))? (?:come|comes|have|has|start|are|is|be)\b|\b(?:legal|law|minimum|wear bars?)\b[^#]*#[^#]*#|# [^#]* # (?:\S+ ){0,2}(?:the )?(?:legal(?! is| limit is|'s)|by law|minimum|wear bars?)\b/;
 
+/** Nor the section of a size: "11 R 22". */
+const notThisTreadNorSize = new RegExp(`${notThisTread.source}|# r\\b`);
+
 /** Tires: sizes, dates, tread and pressures. The spare takes them too, where the talk is about it. */
 export const tireSlots = [
   {
@@ -67,7 +70,7 @@ export const tireSlots = [
     attribute: "depth",
     unit: "said",
     need: { kinds: ["integer", "fraction", "decimal"], units: [null], min: 2, max: 14 },
-    unless: notThisTread,
+    unless: notThisTreadNorSize,
     cues: [
       {
         before:
