@@ -4,7 +4,7 @@ import { type Claim, type Conflict, type Finding, proposalKey, type RecordingDet
 export interface ClaimStanding {
   readonly claimOf: (id: string) => Claim | undefined;
   readonly conflictsOf: (claimId: string) => readonly Conflict[];
-  /** Topics of the open conflicts that a claim is in. */
+  /** Topics of the open conflicts that a claim is in, or that another figure for the very same thing is in. */
   readonly openTopics: (claimId: string) => string[];
   /** Moments of claims with their doubt and their open conflicts; ids that no claim has are left out. */
   readonly momentsOf: (claimIds: readonly string[]) => ToldMoment[];
@@ -20,9 +20,18 @@ export function claimStanding({ analysis, openConflictKeys }: Pick<RecordingDeta
   for (const conflict of analysis.conflicts)
     for (const id of new Set(conflict.sides.flatMap((side) => side.claims))) conflicts.set(id, [...(conflicts.get(id) ?? []), conflict]);
   const conflictsOf = (claimId: string) => conflicts.get(claimId) ?? [];
-  const openTopics = (claimId: string) => [
-    ...new Set(conflictsOf(claimId).flatMap((conflict) => (open.has(conflict.key) ? [conflict.topic] : []))),
-  ];
+  const openOn = (claimId: string) => conflictsOf(claimId).flatMap(({ key, topic }) => (open.has(key) ? [topic] : []));
+  const openFigures = new Map<string, string[]>();
+  for (const claim of analysis.claims) {
+    const topics = openOn(claim.id);
+    const figure = figureOf(claim);
+    if (topics.length > 0 && figure !== null) openFigures.set(figure, [...(openFigures.get(figure) ?? []), ...topics]);
+  }
+  const openTopics = (claimId: string) => {
+    const claim = claims.get(claimId);
+    const figure = claim ? figureOf(claim) : null;
+    return [...new Set([...openOn(claimId), ...(figure === null ? [] : (openFigures.get(figure) ?? []))])];
+  };
   return {
     claimOf: (id) => claims.get(id),
     conflictsOf,
@@ -34,6 +43,12 @@ export function claimStanding({ analysis, openConflictKeys }: Pick<RecordingDeta
       }),
     claimBehind: (finding) => (finding.proposalKey === null ? undefined : byKey.get(finding.proposalKey)),
   };
+}
+
+/** Names the very thing that a figure is told of; null for what is no figure, since of a condition several may hold at once. */
+function figureOf({ component, part, position, attribute, unit, circumstance, time, value }: Claim): string | null {
+  if (attribute === "condition" || !/\d/.test(String(value))) return null;
+  return JSON.stringify([component, part, position, attribute, unit, circumstance, time]);
 }
 
 /** "[open conflict: rear tire size]"; nothing where none is open. */

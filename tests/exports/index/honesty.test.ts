@@ -149,3 +149,30 @@ describe("a claim that one ruling takes out while another conflict about it is o
     ).toEqual([3.73]);
   });
 });
+
+describe("a figure for the very thing that another figure is in dispute about", () => {
+  const detail = sampleDetail();
+  const [, , ratio] = detail.analysis.claims;
+  const withClaim = (change: Partial<RecordingDetail["analysis"]["claims"][number]>, open: readonly string[]): RecordingDetail => ({
+    ...detail,
+    analysis: { ...detail.analysis, claims: [...detail.analysis.claims, { ...ratio!, id: "c9", start: 110, value: 3.23, ...change }] },
+    rulings: [],
+    openConflictKeys: [...open],
+  });
+  const added = (of: RecordingDetail) =>
+    ConditionIndex.parse(JSON.parse(build("index-json", of).text)).claims.find(({ start }) => start === 110);
+
+  test("is marked with that dispute, though it is on no side of it", () => {
+    expect(added(withClaim({}, ["measure:axle ratio"]))).toMatchObject({ status: "disputed", openConflicts: ["axle ratio"] });
+  });
+
+  test.for([
+    ["once it is settled", {}, []],
+    ["of another position", { position: "front" }, ["measure:axle ratio"]],
+    ["of another part", { part: "pinion" }, ["measure:axle ratio"]],
+    ["of another circumstance", { circumstance: "new" }, ["measure:axle ratio"]],
+    ["told in words", { value: "tall" }, ["measure:axle ratio"]],
+  ] as const)("is not marked %s", ([, change, open]) => {
+    expect(added(withClaim(change, open))).toMatchObject({ status: "undisputed", openConflicts: [] });
+  });
+});
