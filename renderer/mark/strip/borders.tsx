@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { memo, useState } from "react";
 import type { LapSpan } from "../../../shared-types/index.ts";
 import { tenthsLabel } from "../../shared/time.ts";
 import { heldBorder, type StripView, secondsAt, xOf } from "./geometry.ts";
@@ -13,7 +13,7 @@ export interface BordersProps {
  * The borders between zone spans: dragged with the pointer, nudged with the arrow keys. One of them is a tab stop; up and down go to the others.
  * A border shows where it would stand while it is moved, and is moved on disk once: when the pointer or the key is let go.
  */
-export function Borders({ lap, view, onMoveBorder }: BordersProps) {
+export const Borders = memo(function Borders({ lap, view, onMoveBorder }: BordersProps) {
   const [stop, setStop] = useState(0);
   const [moving, setMoving] = useState<{ index: number; to: number } | null>(null);
   const borders = lap.slice(1);
@@ -91,4 +91,4 @@ export function Borders({ lap, view, onMoveBorder }: BordersProps) {
       })}
     </div>
   );
-}
+});

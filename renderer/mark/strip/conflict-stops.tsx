@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { memo, useState } from "react";
 import { timeLabel } from "../../../shared-types/index.ts";
 import type { StripConflict } from "./conflict-arcs.ts";
 import { type StripView, xOf } from "./geometry.ts";
@@ -46,7 +46,7 @@ export interface ConflictStopsProps {
 }
 
 /** The conflicts' arcs for the keyboard and for screen readers: one tab stop, arrows from one to the next, Enter opens it at Check. */
-export function ConflictStops({ conflicts, view, onOpen, onPoint, onLeave, onGo }: ConflictStopsProps) {
+export const ConflictStops = memo(function ConflictStops({ conflicts, view, onOpen, onPoint, onLeave, onGo }: ConflictStopsProps) {
   const [stop, setStop] = useState(0);
   const tabStop = Math.min(stop, conflicts.length - 1);
   return (
@@ -85,4 +85,4 @@ export function ConflictStops({ conflicts, view, onOpen, onPoint, onLeave, onGo 
       })}
     </div>
   );
-}
+});

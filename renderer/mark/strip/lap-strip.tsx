@@ -1,4 +1,4 @@
-import { memo, useMemo, useRef, useState } from "react";
+import { memo, useCallback, useDeferredValue, useMemo, useRef, useState } from "react";
 import type { RecordingDetail } from "../../../shared-types/index.ts";
 import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
@@ -36,17 +36,23 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
   // The video's own length once it is known; the transcript may end earlier.
   const clockDuration = useClockValue(clock, (reading) => reading.duration);
   const duration = Math.max(detail.summary.duration, clockDuration, detail.lap.at(-1)?.end ?? 0, 1);
-  const { element, view, zoomed, zoom, slide, whole } = useStripView(duration);
+  const { element, view: wanted, zoomed, zoom, slide, whole } = useStripView(duration);
+  // What is drawn may be a view behind the wheel: a turn of it is never held up by the drawing of the one before.
+  const view = useDeferredValue(wanted);
   const conflicts = useMemo(() => stripConflicts(detail.analysis, detail.openConflictKeys), [detail.analysis, detail.openConflictKeys]);
   const [focusedConflict, setFocusedConflict] = useState<string | null>(null);
   const dragging = useRef(false);
-  const goToConflict = (index: number) => {
-    const moment = conflicts[index]?.moments[0];
-    if (moment === undefined) return;
-    const seconds = view.to - view.from;
-    if (moment < view.from || moment > view.to) slide(moment - view.from - seconds * 0.1);
-    element.current?.querySelector<HTMLElement>(`[data-conflict="${index}"]`)?.focus();
-  };
+  const goToConflict = useCallback(
+    (index: number) => {
+      const moment = conflicts[index]?.moments[0];
+      if (moment === undefined) return;
+      const seconds = view.to - view.from;
+      if (moment < view.from || moment > view.to) slide(moment - view.from - seconds * 0.1);
+      element.current?.querySelector<HTMLElement>(`[data-conflict="${index}"]`)?.focus();
+    },
+    [conflicts, view, slide, element],
+  );
+  const leaveConflicts = useCallback(() => element.current?.querySelector<HTMLElement>(".playhead")?.focus(), [element]);
   const besideConflict = (direction: 1 | -1) => {
     if (conflicts.length === 0) return;
     const index = conflicts.findIndex(({ conflict }) => conflict.key === focusedConflict);
@@ -130,7 +136,7 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
           onOpen={onOpenConflict}
           onPoint={setFocusedConflict}
           onGo={goToConflict}
-          onLeave={() => element.current?.querySelector<HTMLElement>(".playhead")?.focus()}
+          onLeave={leaveConflicts}
         />
         <Borders lap={detail.lap} view={view} onMoveBorder={onMoveBorder} />
         <Playhead clock={clock} view={view} lap={detail.lap} />

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { type StripView, slideView, zoomView } from "./geometry.ts";
 
 /** The strip's view: its measured width, and the stretch of the recording that the person zoomed to. */
@@ -14,7 +14,8 @@ export function useStripView(duration: number) {
   }, []);
 
   const shown = stretch ?? { from: 0, to: Math.max(duration, 1) };
-  const view: StripView = { ...shown, width: Math.max(width, 1) };
+  const { from, to } = shown;
+  const view = useMemo<StripView>(() => ({ from, to, width: Math.max(width, 1) }), [from, to, width]);
   const latest = useRef(view);
   latest.current = view;
 
