@@ -1,23 +1,23 @@
 import { useState } from "react";
-import { type Problem, type RecordingDetail, type SheetColumns, timeLabel } from "../../shared-types/index.ts";
+import type { Problem, RecordingDetail, SheetColumns } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { SheetColumnsDialog } from "../sheet/sheet-columns-dialog.tsx";
 import { type CheckItem, foreignStockNumber } from "./queue.ts";
+import { type SheetLine, sheetLines } from "./sheet-lines.ts";
 
 export interface SheetQueueProps {
   readonly detail: RecordingDetail;
   /** A line of the queue. */
-  readonly line: (item: CheckItem, title: string, more: string) => React.ReactNode;
+  readonly line: (item: CheckItem, title: string, more: string, sign?: React.ReactNode) => React.ReactNode;
 }
 
 /** What the dealer's own record says otherwise, bears out, and tells that nobody spoke; and what its columns are read as. */
 export function SheetQueue({ detail, line }: SheetQueueProps) {
-  const { denials, supports, silences } = detail.analysis;
-  const startOf = new Map(detail.analysis.claims.map(({ id, start }) => [id, start]));
-  const said = (claims: readonly string[]) => `said at ${claims.map((id) => timeLabel(startOf.get(id) ?? 0)).join(", ")}`;
+  const { denials, supports, silences } = sheetLines(detail);
+  const drawn = ({ item, title, more, disputed }: SheetLine) => line(item, title, more, disputed ? disputeSign : undefined);
   const foreign = foreignStockNumber(detail);
   const hasSheet = detail.stockSheet !== null;
   return (
@@ -34,17 +34,13 @@ export function SheetQueue({ detail, line }: SheetQueueProps) {
             </p>
           )}
           <SheetPart name="Says otherwise" none="It denies nothing that was said." empty={denials.length === 0}>
-            {denials.map((denial) =>
-              line({ kind: "denial", key: denial.key }, denial.field, `sheet ${denial.sheetValue}, ${said(denial.claims)}`),
-            )}
+            {denials.map(drawn)}
           </SheetPart>
           <SheetPart name="Bears out" none="It bears out nothing that was said." empty={supports.length === 0}>
-            {supports.map((support) =>
-              line({ kind: "support", key: support.key }, support.topic, `sheet ${support.sheetValue}, ${said(support.claims)}`),
-            )}
+            {supports.map(drawn)}
           </SheetPart>
           <SheetPart name="On it, and not spoken" none="Everything that is understood on it was spoken of." empty={silences.length === 0}>
-            {silences.map((silence) => line({ kind: "silence", key: silence.key }, silence.topic, `sheet ${silence.sheetValue}`))}
+            {silences.map(drawn)}
           </SheetPart>
         </>
       ) : (
@@ -53,6 +49,12 @@ export function SheetQueue({ detail, line }: SheetQueueProps) {
     </section>
   );
 }
+
+const disputeSign = (
+  <span className="queue-sign" data-open>
+    in dispute
+  </span>
+);
 
 interface SheetPartProps {
   readonly name: string;
