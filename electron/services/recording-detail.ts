@@ -72,6 +72,7 @@ export function recordingSummary({ library }: Pick<Parts, "library">, row: Recor
     published: library.publications.last(row.id),
     hasVideo: row.video !== null,
     videoFound: videoFound(library, row),
+    videoKept: row.video !== null && !isAbsolute(row.video.path),
     counts: {
       captions: library.captions.count(row.id),
       claims: library.proposals.countClaims(row.id),

@@ -22,6 +22,7 @@ import { ListTools, manyRecordings } from "./list/list-tools.tsx";
 import { RecordingList } from "./list/recording-list.tsx";
 import { PlanDialog } from "./plan/plan-dialog.tsx";
 import { RecordingRow } from "./recording-row.tsx";
+import { removalWords } from "./removal-words.ts";
 import { importRunOf, type RunLine } from "./run/import-run.ts";
 import { RunPanel } from "./run/run-panel.tsx";
 import { acceptOf, isOneRecording } from "./sort-files.ts";
@@ -221,9 +222,7 @@ export function LibraryScreen() {
         onYes={() => (removing ? remove(removing) : undefined)}
         onNo={() => setRemoving(null)}
       >
-        <p>
-          Its zone spans, findings and rulings go with it and cannot be brought back. The video and transcript files stay where they are.
-        </p>
+        <p>{removing ? removalWords(removing) : ""}</p>
       </Ask>
     </div>
   );

@@ -62,6 +62,7 @@ export function sampleDetail(): RecordingDetail {
       published: null,
       hasVideo: true,
       videoFound: true,
+      videoKept: false,
       counts: { captions: 3, claims: 6, findings: 1, proposals: 1, proposedZones: 0, conflicts: 2, openConflicts: 1 },
     },
     transcriptFile: "kestrel.vtt",

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cautionOf, nothingToCopy } from "../../renderer/call/answer-words.ts";
 import { proposalsLine } from "../../renderer/library/recording-row.tsx";
+import { removalWords } from "../../renderer/library/removal-words.ts";
 import { partOfFileName, titleOfFileName } from "../../renderer/library/sort-files.ts";
 import { descriptionOfDraft, draftOfRecording, emptyDescription, faultsOfDraft } from "../../renderer/library/vehicle-form.ts";
 import { hashOfPlace, placeOfHash, recordingPlace } from "../../renderer/shared/place.ts";
@@ -68,6 +69,12 @@ test("a moment whose words are withheld says why, each reason in its own words; 
   expect(new Set(words).size).toBe(withholdings.length);
   expect(words.every((line) => line.includes("Do not state it"))).toBe(true);
   expect(words.join(" ")).toContain("The stock sheet says drum.");
+});
+
+test("removing says truly which files go and which stay", () => {
+  expect(removalWords({ hasVideo: true, videoKept: true })).toMatch(/own copies of the video and the transcript: they are deleted/);
+  expect(removalWords({ hasVideo: true, videoKept: false })).toMatch(/The video file stays where it is/);
+  expect(removalWords({ hasVideo: false, videoKept: false })).not.toMatch(/video/);
 });
 
 test("a copy of nothing says so, why, and of which thing and vehicle", () => {

@@ -27,7 +27,7 @@ describe("importing", () => {
     const transcript = await parts.files.receive("walk.txt", streamOf(Buffer.from(sampleTranscriptText)), null);
     const video = await parts.files.receive("walk.WEBM", streamOf(webm), webm.length);
     const summary = await handlers["recording.import"](importInput({ transcript: transcript.id, video: video.id }));
-    expect(summary).toMatchObject({ hasVideo: true, videoFound: true });
+    expect(summary).toMatchObject({ hasVideo: true, videoFound: true, videoKept: true });
     expect(readdirSync(join(folder, "media"))).toEqual([`${summary.id}.webm`]);
     expect(readdirSync(join(folder, ".roundwalk-incoming", String(process.pid)))).toEqual([]);
     expect(mediaFile(summary.id)).toEqual({ path: join(folder, "media", `${summary.id}.webm`), mediaType: "video/webm" });
@@ -45,6 +45,7 @@ describe("importing", () => {
       importInput({ transcript: parts.files.offerPath(join(folder, "walk.txt")).id, video: parts.files.offerPath(path).id }),
     );
     expect(mediaFile(summary.id)).toEqual({ path, mediaType: "video/mp4" });
+    expect(summary.videoKept).toBe(false);
     await handlers["recording.remove"]({ id: summary.id });
     expect(existsSync(path)).toBe(true);
   });
