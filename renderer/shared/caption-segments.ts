@@ -80,6 +80,12 @@ export function captionSegments(caption: number, text: string, notes: CaptionNot
   });
 }
 
+/** The key of the gravest open conflict that a claim takes part in; null where it takes part in none. */
+export function openConflictOf(claim: string, conflicts: readonly Conflict[], openKeys: readonly string[]): string | null {
+  const open = conflicts.filter(({ key, sides }) => openKeys.includes(key) && sides.some(({ claims }) => claims.includes(claim)));
+  return open.toSorted((a, b) => b.weight - a.weight)[0]?.key ?? null;
+}
+
 /** Ids of claims that take part in an open conflict. */
 export function disputedClaims(conflicts: readonly Conflict[], openKeys: readonly string[]): Set<string> {
   const open = new Set(openKeys);

@@ -1,11 +1,21 @@
 import { describe, expect, test } from "vitest";
 import { captionHits, hitBeside } from "../../renderer/mark/captions/caption-hits.ts";
+import { disputeOfFinding } from "../../renderer/mark/findings/finding-dispute.ts";
 import { draftOfFinding, findingOfDraft, newFindingDraft, withPart } from "../../renderer/mark/findings/finding-draft.ts";
 import { markShortcuts, stripShortcuts } from "../../renderer/mark/shortcuts.ts";
 import { stripConflicts } from "../../renderer/mark/strip/conflict-arcs.ts";
 import { conflictBeside, conflictName } from "../../renderer/mark/strip/conflict-stops.tsx";
 import { proposalAfter } from "../../renderer/mark/use-mark-actions.ts";
-import { findingParts, partNamed, partsMeant, zoneNames } from "../../shared-types/index.ts";
+import {
+  type Claim,
+  type Conflict,
+  type Finding,
+  findingParts,
+  partNamed,
+  partsMeant,
+  proposalKey,
+  zoneNames,
+} from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
 describe("search in the captions", () => {
@@ -109,6 +119,30 @@ test("after an accepted finding comes the next in time, whatever the order they 
   expect(proposalAfter(proposals, { key: "mid", start: 40 })?.key).toBe("same");
   expect(proposalAfter(proposals, { key: "late", start: 90 })?.key).toBe("early");
   expect(proposalAfter([{ key: "only", start: 3 }], { key: "only", start: 3 })).toBeUndefined();
+});
+
+test("a finding read from a disputed claim names its gravest open conflict, proposed or accepted, until that is settled", () => {
+  const detail = sampleDetail();
+  const [proposal] = detail.findingProposals;
+  const claim = detail.analysis.claims.find(({ id }) => id === proposal?.claim) as Claim;
+  const [shape] = detail.analysis.conflicts as [Conflict];
+  const about = (key: string, weight: number): Conflict => ({
+    ...shape,
+    key,
+    weight,
+    sides: shape.sides.map((side, index) => (index === 0 ? { ...side, claims: [claim.id] } : side)),
+  });
+  const disputed = (openConflictKeys: string[]) => ({
+    openConflictKeys,
+    analysis: { claims: detail.analysis.claims, conflicts: [about("slight", 20), about("grave", 80)] },
+  });
+  const accepted: Finding = { ...(detail.findings[0] as Finding), proposalKey: proposalKey(claim) };
+  for (const finding of [proposal!, accepted]) {
+    expect(disputeOfFinding(finding, disputed(["slight", "grave"]))).toBe("grave");
+    expect(disputeOfFinding(finding, disputed(["slight"]))).toBe("slight");
+    expect(disputeOfFinding(finding, disputed([]))).toBeNull();
+  }
+  expect(disputeOfFinding({ ...accepted, proposalKey: null }, disputed(["grave"]))).toBeNull();
 });
 
 test("no key of the Mark desk does two things", () => {

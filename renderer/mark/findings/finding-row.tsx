@@ -14,13 +14,15 @@ import { useStill } from "./use-still.ts";
 export interface FindingRowProps {
   readonly recordingId: string;
   readonly finding: Finding | FindingProposal;
+  /** Where the dispute about it is shown; null where what was said is in none. */
+  readonly dispute: string | null;
   readonly onGo: (seconds: number) => void;
   readonly onShowStill: (finding: Finding) => void;
   readonly children: React.ReactNode;
 }
 
 /** What a row of the findings list says, with its still where it has one. */
-export function FindingRow({ recordingId, finding, onGo, onShowStill, children }: FindingRowProps) {
+export function FindingRow({ recordingId, finding, dispute, onGo, onShowStill, children }: FindingRowProps) {
   const proposed = !("id" in finding);
   // A part in its own words does not say what it belongs to.
   const group = !proposed && finding.part && !finding.part.includes(componentLabel(finding.component)) ? finding.component : null;
@@ -44,6 +46,16 @@ export function FindingRow({ recordingId, finding, onGo, onShowStill, children }
           {group ? ` (${componentLabel(group)})` : ""}, {gradeLabels[finding.grade].toLowerCase()}, {zoneLabels[finding.zone].toLowerCase()}
           {proposed ? ", proposed" : `, ${finding.initials}`}
         </p>
+        {dispute === null ? null : (
+          <a
+            className="chip"
+            data-kind="dispute"
+            href={dispute}
+            aria-label={`“${finding.seen}” is in dispute: look at it at the Check desk`}
+          >
+            <span aria-hidden="true">▼</span> in dispute
+          </a>
+        )}
         {!proposed && finding.note ? <p className="small">{finding.note}</p> : null}
       </div>
       <div className="finding-tools">{children}</div>

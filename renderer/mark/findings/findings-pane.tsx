@@ -4,11 +4,13 @@ import type { Edit } from "../../client/use-recording.ts";
 import type { Clock } from "../../player/clock.ts";
 import { Button } from "../../shared/button.tsx";
 import { Modal } from "../../shared/dialog.tsx";
+import { recordingPlace } from "../../shared/place.ts";
 import { tenthsLabel } from "../../shared/time.ts";
 import { spanAt } from "../lap.ts";
 import { type FindingAsk, type MarkActions, proposalAfter, proposalsIn } from "../use-mark-actions.ts";
 import type { MarkKeeper } from "../use-marks.ts";
 import { keyboardStayed, VirtualRows } from "../virtual-rows.tsx";
+import { disputeOfFinding } from "./finding-dispute.ts";
 import { draftOfFinding, type FindingDraft, findingOfDraft, newFindingDraft } from "./finding-draft.ts";
 import { FindingForm } from "./finding-form.tsx";
 import { FindingRow } from "./finding-row.tsx";
@@ -56,6 +58,10 @@ export function FindingsPane(props: FindingsPaneProps) {
   const edited = detail.findings.find((finding) => finding.id === editing);
   const recordingId = detail.summary.id;
   const { duration } = detail.summary;
+  const disputeOf = (finding: Finding | FindingProposal) => {
+    const conflict = disputeOfFinding(finding, detail);
+    return conflict === null ? null : recordingPlace(recordingId, "check", { conflict });
+  };
 
   /** The findings before one was added, until the new one is in the list and has the keyboard. */
   const known = useRef<ReadonlySet<string> | null>(null);
@@ -157,7 +163,13 @@ export function FindingsPane(props: FindingsPaneProps) {
           attributes: { "data-proposed": row.kind === "proposal" || undefined },
           content:
             row.kind === "finding" ? (
-              <FindingRow recordingId={recordingId} finding={row.finding} onGo={clock.seek.bind(clock)} onShowStill={setStillOf}>
+              <FindingRow
+                recordingId={recordingId}
+                finding={row.finding}
+                dispute={disputeOf(row.finding)}
+                onGo={clock.seek.bind(clock)}
+                onShowStill={setStillOf}
+              >
                 <Button weight="quiet" data-first onClick={() => onEdit(row.finding.id)} aria-label={`Change “${row.finding.seen}”`}>
                   Change
                 </Button>
@@ -166,7 +178,13 @@ export function FindingsPane(props: FindingsPaneProps) {
                 </Button>
               </FindingRow>
             ) : (
-              <FindingRow recordingId={recordingId} finding={row.proposal} onGo={clock.seek.bind(clock)} onShowStill={setStillOf}>
+              <FindingRow
+                recordingId={recordingId}
+                finding={row.proposal}
+                dispute={disputeOf(row.proposal)}
+                onGo={clock.seek.bind(clock)}
+                onShowStill={setStillOf}
+              >
                 <Button data-first onClick={() => void accept(row.proposal)} aria-label={`Accept “${row.proposal.seen}”`}>
                   Accept
                 </Button>
