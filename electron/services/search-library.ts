@@ -13,6 +13,7 @@ import type { Parts } from "./parts.ts";
 import { type Broadness, matchFor, narrowedMatches } from "./search-query.ts";
 import { keptSpelling } from "./search-spelling.ts";
 import { type Background, claimAnswer, findingWithholding, keptBackgrounds, lowerFirst, withholding } from "./search-standing.ts";
+import { asksWhetherItWorks } from "./search-words.ts";
 
 interface Found {
   readonly entry: FoundEntry;
@@ -48,8 +49,20 @@ export function librarySearch() {
       ? [() => ofVehicle("something"), () => forgivenOfVehicle()]
       : [() => find(query, "something", null), () => forgiven("something")];
     const found = whole.length > 0 ? whole : firstOf(broader, (look) => look());
-    return found.slice(0, limit).map(({ entry, readAs }) => hit(entry, readAs, backgroundOf));
+    const attributeOf = ({ entry: { kind, recordingId, reference } }: Found): AttributeName | undefined =>
+      kind === "claim" ? backgroundOf(recordingId).claims.get(reference)?.attribute : undefined;
+    const ordered = asksWhetherItWorks(query) ? workingFirst(found, attributeOf) : found;
+    return ordered.slice(0, limit).map(({ entry, readAs }) => hit(entry, readAs, backgroundOf));
   };
+}
+
+/** How a thing was found to be answers whether it works; that it is there does not. All else keeps its order. */
+function workingFirst(found: readonly Found[], attributeOf: (one: Found) => AttributeName | undefined): Found[] {
+  const rank = (one: Found) => {
+    const attribute = attributeOf(one);
+    return attribute === "condition" ? 0 : attribute === "presence" ? 2 : 1;
+  };
+  return found.toSorted((a, b) => rank(a) - rank(b));
 }
 
 /** The first that gives anything. */

@@ -140,6 +140,15 @@ export const questionWords: ReadonlySet<string> = new Set(
   ).split(" "),
 );
 
+/** Words that ask whether a thing works: how it was found to be answers them, not that it is there. */
+const workingWords: ReadonlySet<string> = new Set(
+  "work works working run runs running operate operates operational function functions".split(" "),
+);
+
+export function asksWhetherItWorks(query: string): boolean {
+  return wordsOf(query).some((word) => workingWords.has(word));
+}
+
 /** Lower-case words and numbers; "235/60-15" gives three, as the index has them. */
 export function wordsOf(text: string): string[] {
   return (

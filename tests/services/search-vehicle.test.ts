@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { sampleClaim } from "../support/builders/sample-analysis.ts";
 import { asVehicles, cooling } from "../support/builders/two-vehicles.ts";
 
 describe("a question that names a vehicle by a word", () => {
@@ -33,5 +34,30 @@ describe("a question that names a vehicle by a word", () => {
       "K4102 claim@30",
       "K4103 claim@30",
     ]);
+  });
+});
+
+describe("whether a thing works", () => {
+  const air = { component: "air-conditioning", position: null, zone: "cabin" } as const;
+  const blowing = sampleClaim("c9", 3, 44, "the air blows cold I think", {
+    ...air,
+    ...{ attribute: "condition", value: "good", stance: "hedged" },
+  });
+
+  test.for(["does the air work", "does the AC work", "is the ac working", "does the air conditioning work on the pickup"])(
+    "“%s” is answered by how it was found to be, with its doubt, before that it is there",
+    async (query) => {
+      const { hits } = await asVehicles({ K4102: [], K4103: [...cooling(), blowing] });
+      const [first, second] = (await hits(query)).filter(({ kind }) => kind === "claim");
+      expect(first).toMatchObject({ start: 44, hedged: true, withheld: { reason: "hedged" }, answer: null });
+      expect(second).toMatchObject({ start: 40 });
+    },
+  );
+
+  test("a question that does not ask it keeps its order, and a thing that is only there is still told", async () => {
+    const { hits } = await asVehicles({ K4102: cooling(), K4103: [...cooling(), blowing] });
+    expect((await hits("does the air work on the van"))[0]).toMatchObject({ start: 40, stockNumber: "K4102" });
+    const order = (await hits("ac pickup")).map(({ start }) => start);
+    expect(order[0]).toBe(40);
   });
 });
