@@ -41,6 +41,8 @@ export const RecordingSummary = z.strictObject({
   hasVideo: z.boolean(),
   /** False when the video's file has gone from where it was. */
   videoFound: z.boolean(),
+  /** True where the library keeps a copy of the video itself, which goes when the recording is removed. */
+  videoKept: z.boolean(),
   counts: z.strictObject({
     captions: z.int(),
     claims: z.int(),
