@@ -1,9 +1,9 @@
-import type { RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Button } from "./button.tsx";
+import { type UndoDetail, undoneWords, undoTip } from "./undo-words.ts";
 
 export interface UndoBarProps {
-  readonly detail: Pick<RecordingDetail, "undoLabel" | "redoLabel">;
+  readonly detail: UndoDetail;
   readonly edit: Edit;
 }
 
@@ -16,7 +16,7 @@ export function UndoBar({ detail, edit }: UndoBarProps) {
         weight="quiet"
         onClick={() => undo(detail, edit)}
         disabled={undoLabel === null}
-        tip={undoLabel === null ? "Nothing to undo" : `Undo: ${undoLabel} (Ctrl Z)`}
+        tip={undoTip(detail)}
         aria-keyshortcuts="Control+Z"
       >
         Undo
@@ -34,10 +34,11 @@ export function UndoBar({ detail, edit }: UndoBarProps) {
   );
 }
 
-export function undo({ undoLabel }: UndoBarProps["detail"], edit: Edit): void {
-  if (undoLabel !== null) void edit("edit.undo", {}, `Undone: ${undoLabel}`);
+export function undo(detail: UndoDetail, edit: Edit): void {
+  const { undoLabel } = detail;
+  if (undoLabel !== null) void edit("edit.undo", {}, undoneWords({ ...detail, undoLabel }));
 }
 
-export function redo({ redoLabel }: UndoBarProps["detail"], edit: Edit): void {
+export function redo({ redoLabel }: UndoDetail, edit: Edit): void {
   if (redoLabel !== null) void edit("edit.redo", {}, `Done again: ${redoLabel}`);
 }
