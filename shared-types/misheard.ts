@@ -1,4 +1,4 @@
-import type { Conflict } from "./analysis.ts";
+import type { Conflict, StockSheetDenial } from "./analysis.ts";
 import type { Ruling } from "./recording.ts";
 
 /** A ruling as far as it says which claims no longer count. */
@@ -41,4 +41,17 @@ function decided(conflicts: readonly Pick<Conflict, "key" | "sides">[], rulings:
     const ruling = standing.get(conflict.key);
     return ruling ? [{ conflict, ruling }] : [];
   });
+}
+
+/**
+ * What the stock sheet denies and nobody has dealt with: a denial is dealt with once a ruling has taken every claim out that it denies.
+ * Until then a person must read the vehicle, or the claim leaves the library unsupported.
+ */
+export function openDenials<Denial extends Pick<StockSheetDenial, "claims">>(
+  denials: readonly Denial[],
+  conflicts: readonly Pick<Conflict, "key" | "sides">[],
+  rulings: readonly Ruling[],
+): Denial[] {
+  const out = overruledClaims(conflicts, rulings);
+  return denials.filter(({ claims }) => claims.some((claim) => !out.has(claim)));
 }

@@ -53,6 +53,8 @@ export const RecordingSummary = z.strictObject({
     proposedZones: z.int(),
     conflicts: z.int(),
     openConflicts: z.int(),
+    /** Denials of the stock sheet with a claim that no ruling has taken out. */
+    openDenials: z.int(),
   }),
 });
 export type RecordingSummary = z.infer<typeof RecordingSummary>;

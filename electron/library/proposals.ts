@@ -155,6 +155,8 @@ export function proposalTables(database: Database.Database) {
         chapters: tables.chapters.of(recordingId),
       };
     },
+    /** What the stock sheet denies; read alone, for the library's list. */
+    denials: (recordingId: string): Analysis["denials"] => tables.denials.of(recordingId),
     /** When it was analysed: ISO 8601, UTC. */
     analysedAt: (recordingId: string): string | undefined => selectTime.get(recordingId) as string | undefined,
     /** What a lap is made from; empty until the recording was analysed. Read alone, since every list and edit needs it. */

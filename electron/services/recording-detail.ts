@@ -5,6 +5,7 @@ import {
   type FindingProposal,
   inMarkedZones,
   type LapSpan,
+  openDenials,
   type RecordingDetail,
   type RecordingSummary,
 } from "../../shared-types/index.ts";
@@ -81,8 +82,15 @@ export function recordingSummary({ library }: Pick<Parts, "library">, row: Recor
       proposedZones: recordingLap(library, row).filter((span) => span.zoneSpanId === null).length,
       conflicts: library.rulings.countConflicts(row.id),
       openConflicts: library.rulings.openConflictKeys(row.id).length,
+      openDenials: countOpenDenials(library, row.id),
     },
   };
+}
+
+function countOpenDenials(library: Library, id: string): number {
+  // Most recordings have none, and the rest of the analysis is then not read for it.
+  const denials = library.proposals.denials(id);
+  return denials.length === 0 ? 0 : openDenials(denials, storedAnalysis(library, id).conflicts, library.rulings.of(id)).length;
 }
 
 export function recordingDetail(parts: Pick<Parts, "library">, id: string): RecordingDetail {

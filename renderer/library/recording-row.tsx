@@ -55,9 +55,9 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVid
         name="Check"
         to={recordingPlace(recording.id, "check")}
         title={recording.title}
-        state={counts.openConflicts > 0 ? counted(counts.openConflicts, "open conflict", "open conflicts") : "no open conflicts"}
+        state={checkLine(counts)}
         more={`${settled} of ${counts.conflicts} settled${publishedWords(recording)}`}
-        done={counts.openConflicts === 0}
+        done={counts.openConflicts + counts.openDenials === 0}
       />
       <DeskState
         name="Call"
@@ -115,6 +115,15 @@ export function proposalsLine({ proposals, proposedZones }: Pick<RecordingSummar
     proposedZones > 0 ? counted(proposedZones, "zone", "zones") : "",
   ].filter(Boolean);
   return waiting.length > 0 ? `proposed: ${waiting.join(", ")}` : "no proposals left";
+}
+
+/** What waits at the Check desk: conflicts, and what the stock sheet denies while nobody has dealt with it. */
+export function checkLine({ openConflicts, openDenials }: Pick<RecordingSummary["counts"], "openConflicts" | "openDenials">): string {
+  const waiting = [
+    openConflicts > 0 ? counted(openConflicts, "open conflict", "open conflicts") : "",
+    openDenials > 0 ? `${counted(openDenials, "claim", "claims")} denied by the stock sheet` : "",
+  ].filter(Boolean);
+  return waiting.length > 0 ? waiting.join(", ") : "no open conflicts";
 }
 
 interface DeskStateProps {

@@ -63,7 +63,7 @@ export function sampleDetail(): RecordingDetail {
       hasVideo: true,
       videoFound: true,
       videoKept: false,
-      counts: { captions: 3, claims: 6, findings: 1, proposals: 1, proposedZones: 0, conflicts: 2, openConflicts: 1 },
+      counts: { captions: 3, claims: 6, findings: 1, proposals: 1, proposedZones: 0, conflicts: 2, openConflicts: 1, openDenials: 0 },
     },
     transcriptFile: "kestrel.vtt",
     transcriptFormat: "webvtt",

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cautionOf, nothingToCopy } from "../../renderer/call/answer-words.ts";
-import { proposalsLine } from "../../renderer/library/recording-row.tsx";
+import { checkLine, proposalsLine } from "../../renderer/library/recording-row.tsx";
 import { removalWords } from "../../renderer/library/removal-words.ts";
 import { partOfFileName, titleOfFileName } from "../../renderer/library/sort-files.ts";
 import { descriptionOfDraft, draftOfRecording, emptyDescription, faultsOfDraft } from "../../renderer/library/vehicle-form.ts";
@@ -69,6 +69,15 @@ test("a moment whose words are withheld says why, each reason in its own words; 
   expect(new Set(words).size).toBe(withholdings.length);
   expect(words.every((line) => line.includes("Do not state it"))).toBe(true);
   expect(words.join(" ")).toContain("The stock sheet says drum.");
+});
+
+test.for([
+  [0, 0, "no open conflicts"],
+  [2, 0, "2 open conflicts"],
+  [0, 1, "1 claim denied by the stock sheet"],
+  [1, 3, "1 open conflict, 3 claims denied by the stock sheet"],
+] as const)("%i conflicts and %i denials wait at Check: %s", ([openConflicts, denied, words]) => {
+  expect(checkLine({ openConflicts, openDenials: denied })).toBe(words);
 });
 
 test("removing says truly which files go and which stay", () => {

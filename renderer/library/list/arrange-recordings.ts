@@ -41,7 +41,7 @@ function plain(text: string): string {
     .replaceAll(/(?<=[\p{L}\p{N}])[-_./](?=[\p{L}\p{N}])/gu, "");
 }
 
-/** What a recording's desks have left to do; an open conflict holds up its publication, so it counts most. */
+/** What a recording's desks have left to do; an open conflict or a denial holds up its publication, so it counts most. */
 function waiting({ counts }: RecordingSummary): number {
-  return counts.openConflicts * 1000 + counts.proposals + counts.proposedZones;
+  return (counts.openConflicts + counts.openDenials) * 1000 + counts.proposals + counts.proposedZones;
 }
