@@ -66,7 +66,10 @@ export const checkSheet: readonly SheetGroup[] = [
   {
     name: "Ruling",
     shortcuts: [
-      { key: "1", words: "side A stands; the next digits choose the other rulings in their order" },
+      {
+        key: "1",
+        words: "side A stands; the next digits choose the other rulings in their order, those after them the side that was misheard",
+      },
       { key: "Ctrl+Enter", words: "decide, from the reason's field" },
     ],
   },

@@ -25,6 +25,26 @@ export function rulingOptions(conflict: Pick<Conflict, "sides">): RulingOption[]
   ];
 }
 
+/** The digit of each side that may have been misheard: they go on after the decisions' own. Null past 9. */
+export function digitOfMisheard(options: readonly RulingOption[], side: number): number | null {
+  const digit = options.length + side + 1;
+  return digit <= 9 ? digit : null;
+}
+
+/** What a digit chooses: a decision, or a recogniser's error with its side. @param choice from 0, as the digits count from 1. */
+export function rulingOfDigit(
+  options: readonly RulingOption[],
+  sides: number,
+  choice: number | null,
+): { readonly option: RulingOption; readonly misheard: number | null } | null {
+  if (choice === null) return null;
+  const own = options[choice];
+  if (own) return { option: own, misheard: null };
+  const option = options.find(({ decision }) => decision === "recogniser-error");
+  const misheard = choice - options.length;
+  return option && misheard < sides ? { option, misheard } : null;
+}
+
 export interface RulingDraft {
   readonly option: RulingOption | null;
   /** Which side was misheard, for a recogniser's error. */

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { type Conflict, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Button } from "../shared/button.tsx";
@@ -8,11 +8,13 @@ import { useShortcuts } from "../shared/keys.ts";
 import { TextField } from "../shared/text-field.tsx";
 import { choiceOfKey } from "./check-shortcuts.ts";
 import {
+  digitOfMisheard,
   emptyRuling,
   faultOfRightWords,
   faultsOfRuling,
   type RulingDraft,
   type RulingDrafts,
+  rulingOfDigit,
   rulingOptions,
   type SideWords,
   sideOfRuling,
@@ -38,23 +40,30 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
   };
   const [tried, setTried] = useState(false);
   /** Whoever chose by digit goes on typing; whoever walks the choices with the arrow keys must not be carried away from them. */
-  const [byDigit, setByDigit] = useState(false);
+  const [byDigit, setByDigit] = useState<{ readonly goTo: "side" | "words" | "reason" } | null>(null);
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (byDigit === null) return;
+    form.current?.querySelector<HTMLElement>(fieldSelectors[byDigit.goTo])?.focus();
+  }, [byDigit]);
   const options = rulingOptions(conflict);
   const values = sideValues(conflict, detail.analysis.claims);
   const found = faultsOfRuling(draft, faultOfRightWords(conflict, misheard, rightWords, detail));
   const replaced = wordsOfSide(conflict, misheard, detail);
   /** The field starts with the words it replaces; what the person wrote meanwhile is kept. */
-  const chooseMisheard = (side: number) => {
+  const withMisheard = (side: number): Partial<RulingDraft> => {
     const untouched = rightWords.trim() === "" || rightWords === replaced[0]?.words;
-    set({ misheard: side, ...(untouched ? { rightWords: wordsOfSide(conflict, side, detail)[0]?.words ?? "" } : {}) });
+    return { misheard: side, ...(untouched ? { rightWords: wordsOfSide(conflict, side, detail)[0]?.words ?? "" } : {}) };
   };
   const faults = tried ? found : {};
   const ruledBefore = detail.rulings.some((ruling) => ruling.conflictKey === conflict.key);
   useShortcuts((key) => {
-    const chosen = options[choiceOfKey(key) ?? -1];
+    const chosen = rulingOfDigit(options, conflict.sides.length, choiceOfKey(key));
     if (!chosen) return false;
-    setByDigit(true);
-    set({ option: chosen });
+    const side = chosen.misheard ?? misheard;
+    // The side is asked for before the words: they are prefilled from it.
+    setByDigit({ goTo: chosen.option.decision !== "recogniser-error" ? "reason" : side === null ? "side" : "words" });
+    set({ option: chosen.option, ...(chosen.misheard === null ? {} : withMisheard(chosen.misheard)) });
     return true;
   });
 
@@ -81,6 +90,7 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
 
   return (
     <form
+      ref={form}
       className="ruling"
       aria-label="Ruling"
       onSubmit={(event) => {
@@ -101,7 +111,7 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
               className="cover"
               checked={option?.decision === one.decision && option.side === one.side}
               onChange={() => {
-                setByDigit(false);
+                setByDigit(null);
                 set({ option: one });
               }}
             />
@@ -124,9 +134,11 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
                     name="misheard"
                     className="cover"
                     checked={misheard === index}
-                    onChange={() => chooseMisheard(index)}
+                    onChange={() => set(withMisheard(index))}
                   />
                   {sideLetter(index)}: {value}
+                  {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a key's cap takes no focus */}
+                  {digitOfMisheard(options, index) === null ? null : <kbd aria-hidden="true">{digitOfMisheard(options, index)}</kbd>}
                 </label>
               ))}
               {faults.misheard ? <span className="small field-fault">{faults.misheard}</span> : null}
@@ -140,7 +152,6 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
               fault={faults.rightWords}
               hint={replacedLine(replaced)}
               maxLength={500}
-              autoFocus={byDigit}
             />
           ) : null}
           <TextField
@@ -150,7 +161,6 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
             fault={faults.reason}
             maxLength={2000}
             rows={1}
-            autoFocus={byDigit && option.decision !== "recogniser-error"}
           />
           <div className="row">
             <Button type="submit" weight="main" aria-keyshortcuts="Control+Enter">
@@ -163,6 +173,13 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
     </form>
   );
 }
+
+/** Where a digit takes the keyboard. */
+const fieldSelectors = {
+  side: 'input[name="misheard"]',
+  words: ".ruling-words input.text-field",
+  reason: ".ruling-words textarea",
+} as const;
 
 /** Which words of the captions are replaced, and where: "In place of “to 55 60 15” at 2:54". */
 function replacedLine(replaced: readonly SideWords[]): string {

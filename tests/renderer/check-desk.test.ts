@@ -15,9 +15,11 @@ import {
   weightWord,
 } from "../../renderer/check/queue.ts";
 import {
+  digitOfMisheard,
   emptyRuling,
   faultOfRightWords,
   faultsOfRuling,
+  rulingOfDigit,
   rulingOptions,
   sideOfRuling,
   wordsOfSide,
@@ -254,5 +256,22 @@ describe("chapters too short to stand alone", () => {
   );
   test("are measured as the exports measure them", () => {
     expect(shortestChapterSeconds).toBe(shortestWritten);
+  });
+});
+
+describe("digits", () => {
+  const options = rulingOptions(tires);
+  const sides = tires.sides.length;
+  test("every decision has its own, and the misheard sides go on after them", () => {
+    for (const [choice, option] of options.entries()) expect(rulingOfDigit(options, sides, choice)).toEqual({ option, misheard: null });
+    for (let side = 0; side < sides; side++) {
+      const digit = digitOfMisheard(options, side) as number;
+      expect(rulingOfDigit(options, sides, digit - 1)).toMatchObject({ option: { decision: "recogniser-error" }, misheard: side });
+    }
+    expect(rulingOfDigit(options, sides, options.length + sides)).toBeNull();
+    expect(rulingOfDigit(options, sides, null)).toBeNull();
+  });
+  test("no cap is shown for a digit that no key has", () => {
+    expect(digitOfMisheard(options, 9)).toBeNull();
   });
 });
