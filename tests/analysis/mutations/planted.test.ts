@@ -7,13 +7,13 @@ import { plantedShares, shareTable } from "./planted-share.ts";
  * One denial of each row is planted here, and an equal sentence of every fourth; `npm run score -- --mutations` plants more of them and names each miss.
  */
 const reached = {
-  measure: 0.84,
+  measure: 0.95,
   count: 0.95,
   type: 0.95,
-  material: 0.92,
+  material: 0.95,
   color: 0.95,
   presence: 0.95,
-  condition: 0.81,
+  condition: 0.95,
   originality: 0.95,
   standard: 0.95,
   hedge: 0.95,
