@@ -39,6 +39,7 @@ export async function openLoopback(
         serve: createAddressServer({
           page: createAppServer(options.pageFolder ?? join(root, ".build", "page")),
           mediaFile: application.mediaFile,
+          copyFile: application.copyFile,
           download: application.download,
         }),
         receive: parts.files.receive,

@@ -76,6 +76,7 @@ export async function openDesktop({ libraryFile, texts, log, wishes }: DesktopOp
     createAddressServer({
       page: createAppServer(join(built, "..", "page")),
       mediaFile: application.mediaFile,
+      copyFile: application.copyFile,
       download: application.download,
     }),
   );

@@ -30,6 +30,9 @@ export const addresses = {
   files: "/files",
   /** `GET /media/RECORDING-ID`: the video, with byte ranges. */
   media: "/media/",
-  /** `GET /exports/RECORDING-ID/FORMAT`: the export as a download. */
+  /** `GET /exports/RECORDING-ID/FORMAT`: the export as a download; in place of a format `copyAddress` for the copy of the video. */
   exports: "/exports/",
 } as const;
+
+/** Stands where an export's format would, for the copy of the video with its chapters inside. */
+export const copyAddress = "video-copy";

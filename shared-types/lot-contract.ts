@@ -42,7 +42,7 @@ export function lotMethods<Format extends z.ZodType, Granularity extends z.ZodTy
         captions: z.boolean(),
         overwrite: z.boolean(),
       }),
-      z.strictObject({ path: z.string(), bytes: z.int() }),
+      z.strictObject({ path: z.string(), bytes: z.int(), downloadUrl: z.string() }),
     ),
 
     /** Where bundles were last kept. */

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
-import { existsSync } from "node:fs";
+import { existsSync, statSync } from "node:fs";
 import { mkdir, open, rename, rm } from "node:fs/promises";
-import { basename, isAbsolute, join, relative, sep } from "node:path";
+import { basename, extname, isAbsolute, join, relative, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import {
   addresses,
@@ -14,6 +14,7 @@ import {
   pdfPages,
 } from "../../shared-types/index.ts";
 import { buildExport, type ExportInput, exportFileName, fileStem, needsHashes } from "../exports/build-export.ts";
+import type { RecordingRow } from "../library/recordings.ts";
 import { recordingHashes } from "./file-hashes.ts";
 import type { Parts } from "./parts.ts";
 import { cancelled, printPage } from "./print-pages.ts";
@@ -167,11 +168,23 @@ async function built(parts: Pick<Parts, "pdf">, format: ExportFormat, input: Exp
   };
 }
 
-/** Where the video lies as seen from the written files; on another drive that is its file address. */
+/** What the copy with the chapters inside is called; null where there is no video to copy. */
+export function copyNameOf(recording: Pick<RecordingRow, "title" | "stockNumber" | "video">): string | null {
+  return recording.video && `${fileStem(recording)}.with-chapters${extname(recording.video.name || recording.video.path).toLowerCase()}`;
+}
+
+/**
+ * Where the video lies as seen from the written files: the copy with its chapters where it lies beside them and is no older than the
+ * video, so that the folder can be handed on whole. On another drive it is a file address.
+ */
 function videoHrefFrom({ library }: Pick<Parts, "library">, folder: string, recordingId: string): string | null {
-  const video = findRecording({ library }, recordingId).video;
-  if (!video) return null;
-  const path = videoPath(library, video);
+  const row = findRecording({ library }, recordingId);
+  if (!row.video) return null;
+  const path = videoPath(library, row.video);
+  const copy = copyNameOf(row);
+  const made = copy === null ? undefined : statSync(join(folder, copy), { throwIfNoEntry: false });
+  const original = statSync(path, { throwIfNoEntry: false });
+  if (copy !== null && made?.isFile() && made.mtimeMs >= (original?.mtimeMs ?? 0)) return encodeURIComponent(copy);
   const way = relative(folder, path);
   return isAbsolute(way) ? pathToFileURL(path).href : way.split(sep).map(encodeURIComponent).join("/");
 }

@@ -16,6 +16,7 @@ import { createOfferedFiles } from "./offered-files.ts";
 import type { Parts } from "./parts.ts";
 import { noPdfPrinter } from "./print-pages.ts";
 import { videoPath } from "./recording-detail.ts";
+import { copyFile } from "./video-copies/copy-with-chapters.ts";
 import { keepFingerprint, keepFingerprints } from "./videos/keep-fingerprints.ts";
 
 export interface ApplicationOptions {
@@ -69,6 +70,8 @@ export function openApplication(options: ApplicationOptions) {
       }
       return video ? { path: videoPath(library, video), mediaType: video.mediaType } : undefined;
     },
+    /** The copy of the video with its chapters inside, for its download. */
+    copyFile: (recordingId: string) => copyFile(parts, recordingId),
     download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity, paper: Paper) =>
       downloadExport(parts, { recordingId, format, granularity, paper }),
     /** The demo for a library that never had one, then whatever another version analysed. Resolves when the demo is in. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { addresses, ChapterGranularity, ExportFormat, Paper, RecordingId } from "../../shared-types/index.ts";
+import { addresses, ChapterGranularity, copyAddress, ExportFormat, Paper, RecordingId } from "../../shared-types/index.ts";
 import { type MediaFile, serveMedia } from "./serve-media.ts";
 
 export interface ExportedFile {
@@ -13,6 +13,8 @@ export interface ExportedFile {
 export interface ServedThings {
   readonly page: (request: Request) => Promise<Response>;
   readonly mediaFile: (recordingId: string) => MediaFile | undefined;
+  /** The copy of the video with its chapters inside; left out where none can be made. */
+  readonly copyFile?: (recordingId: string) => (MediaFile & { readonly fileName: string }) | undefined;
   readonly download: (
     recordingId: string,
     format: ExportFormat,
@@ -24,7 +26,7 @@ export interface ServedThings {
 const ExportAddress = z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity, paper: Paper });
 
 /** The page, the videos and the exports: the addresses that both hosts have. */
-export function createAddressServer({ page, mediaFile, download }: ServedThings): (request: Request) => Promise<Response> {
+export function createAddressServer({ page, mediaFile, copyFile, download }: ServedThings): (request: Request) => Promise<Response> {
   return async (request) => {
     const { pathname } = new URL(request.url);
     if (pathname.startsWith(addresses.media)) {
@@ -33,6 +35,10 @@ export function createAddressServer({ page, mediaFile, download }: ServedThings)
     }
     if (pathname.startsWith(addresses.exports)) {
       const [recordingId, format, granularity = "zones", paper = "letter", ...rest] = pathname.slice(addresses.exports.length).split("/");
+      if (format === copyAddress) {
+        const id = RecordingId.safeParse(recordingId);
+        return serveCopy(request, id.success ? copyFile?.(id.data) : undefined);
+      }
       const asked = ExportAddress.safeParse({ recordingId, format, granularity, paper });
       const file =
         asked.success && rest.length === 0
@@ -44,6 +50,14 @@ export function createAddressServer({ page, mediaFile, download }: ServedThings)
   };
 }
 
+async function serveCopy(request: Request, file: (MediaFile & { readonly fileName: string }) | undefined): Promise<Response> {
+  const response = await serveMedia(request, file);
+  if (file && response.ok) response.headers.set("content-disposition", attachment(file.fileName));
+  return response;
+}
+
+const attachment = (fileName: string): string => `attachment; filename="${fileName.replaceAll(/[^\w.-]/g, "_")}"`;
+
 function serveExport(request: Request, file: ExportedFile | undefined): Response {
   if (request.method !== "GET" && request.method !== "HEAD") {
     return new Response("Only GET and HEAD.", { status: 405, headers: { allow: "GET, HEAD" } });
@@ -54,7 +68,7 @@ function serveExport(request: Request, file: ExportedFile | undefined): Response
   const headers = new Headers({
     "content-type": isText ? `${file.mediaType}; charset=utf-8` : file.mediaType,
     "content-length": String(content.length),
-    "content-disposition": `attachment; filename="${file.fileName.replaceAll(/[^\w.-]/g, "_")}"`,
+    "content-disposition": attachment(file.fileName),
     // An exported page is a stranger here, should a browser show it after all.
     "content-security-policy": "sandbox",
     "cache-control": "no-store",

@@ -70,7 +70,11 @@ export function VideoCopy({ recordingId, granularity }: VideoCopyProps) {
       )}
       {made ? (
         <p className="small" role="status">
-          Made, {bytesLabel(made.bytes)}: <code className="export-path">{made.path}</code>
+          Made, {bytesLabel(made.bytes)}.{" "}
+          <a href={made.downloadUrl} download>
+            Download the copy
+          </a>{" "}
+          <code className="export-path">{made.path}</code>
         </p>
       ) : null}
       {problem ? <ProblemNote problem={problem} onDismiss={() => setProblem(null)} /> : null}

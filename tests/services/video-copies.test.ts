@@ -1,12 +1,13 @@
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { copyFileSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { extname, join } from "node:path";
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from "node:fs";
+import { dirname, extname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { exportFolderOf } from "../../electron/services/export-recording.ts";
 import { copyAbility, copyWithChapters } from "../../electron/services/video-copies/copy-with-chapters.ts";
 import { findFfmpeg } from "../../electron/services/video-copies/ffmpeg.ts";
+import { createAddressServer } from "../../electron/transport/serve-addresses.ts";
 import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { sampleApplication, sampleVehicle } from "../support/builders/sample-application.ts";
 import { temporaryFolder } from "../support/builders/temporary-folder.ts";
@@ -56,12 +57,13 @@ describe.skipIf(missing)(`copies with chapters${missing ? ` (skipped: ${missing}
     async (video) => {
       const { parts, recordingId, source } = await recordingOf(video);
       const before = fileHash(source);
-      const { path, bytes } = await copyWithChapters(
+      const { path, bytes, downloadUrl } = await copyWithChapters(
         parts,
         { recordingId, granularity: "zones", captions: false, overwrite: false },
         { signal: new AbortController().signal, tell: quiet },
       );
       expect(bytes).toBeGreaterThan(0);
+      expect(downloadUrl).toBe(`/exports/${recordingId}/video-copy`);
       const { chapters } = probe(path);
       expect(chapters.length).toBeGreaterThanOrEqual(3);
       expect(Number(chapters[0]?.start_time)).toBe(0);
@@ -159,4 +161,37 @@ test("a recording without its video cannot be copied, and says what to do", asyn
 
   rmSync(source);
   expect(copyAbility(parts, { recordingId }).whyNot).toContain("is not where it was. Find the video again");
+});
+
+describe("a copy that lies beside the index", () => {
+  const write = async (made: Awaited<ReturnType<typeof recordingOf>>) => {
+    const { handlers, recordingId } = made;
+    const { files } = await handlers["export.write"]({ recordingId, formats: ["index-html"], granularity: "zones", overwrite: true });
+    return /<video [^>]*src="([^"]*)"/.exec(readFileSync(files[0]!.path, "utf8"))?.[1];
+  };
+
+  test("is what its page plays, unless the video is newer; without one the page plays the original", async () => {
+    const made = await recordingOf("clip.mp4");
+    expect(await write(made)).toMatch(/^\.\..*walk\.mp4$/);
+    const copy = made.copyFile(made.recordingId)!;
+    copyFileSync(made.source, copy.path);
+    expect(await write(made)).toBe("fk-1971-kestrel.with-chapters.mp4");
+    const later = new Date(Date.now() + 60_000);
+    utimesSync(made.source, later, later);
+    expect(await write(made)).toMatch(/walk\.mp4$/);
+  });
+
+  test("is downloaded under its own name, and is not there before it was made", async () => {
+    const { recordingId, source, copyFile, mediaFile, download } = await recordingOf("clip.mp4");
+    const serve = createAddressServer({ page: async () => new Response("page"), mediaFile, copyFile, download });
+    const ask = (id: string) => serve(new Request(`http://localhost/exports/${id}/video-copy`));
+    expect((await ask(recordingId)).status).toBe(404);
+    const { path } = copyFile(recordingId)!;
+    mkdirSync(dirname(path), { recursive: true });
+    copyFileSync(source, path);
+    const response = await ask(recordingId);
+    expect(response.headers.get("content-disposition")).toBe('attachment; filename="fk-1971-kestrel.with-chapters.mp4"');
+    expect(Buffer.from(await response.arrayBuffer()).equals(readFileSync(source))).toBe(true);
+    expect((await ask("..%2f..%2fsecret")).status).toBe(404);
+  });
 });

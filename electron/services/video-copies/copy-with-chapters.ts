@@ -3,9 +3,9 @@ import { existsSync } from "node:fs";
 import { mkdir, mkdtemp, rename, rm, stat, statfs, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { basename, extname, join } from "node:path";
-import type { ChapterGranularity } from "../../../shared-types/index.ts";
-import { buildExport, fileStem } from "../../exports/build-export.ts";
-import { exportFolderOf } from "../export-recording.ts";
+import { addresses, type ChapterGranularity, copyAddress } from "../../../shared-types/index.ts";
+import { buildExport } from "../../exports/build-export.ts";
+import { copyNameOf, exportFolderOf } from "../export-recording.ts";
 import type { Parts } from "../parts.ts";
 import { findRecording, recordingDetail, videoPath } from "../recording-detail.ts";
 import { Refusal } from "../refusals.ts";
@@ -38,6 +38,14 @@ export function copyAbility(parts: Pick<Parts, "library">, { recordingId }: { re
   return { whyNot };
 }
 
+/** The copy behind a recording's download address; undefined where none was made. */
+export function copyFile({ library }: Pick<Parts, "library">, recordingId: string) {
+  const row = library.recordings.get(recordingId);
+  const name = row ? copyNameOf(row) : null;
+  if (!row?.video || name === null) return undefined;
+  return { path: join(exportFolderOf({ library }, recordingId), name), mediaType: row.video.mediaType, fileName: name };
+}
+
 export interface CopyAsked {
   readonly recordingId: string;
   readonly granularity: ChapterGranularity;
@@ -49,6 +57,7 @@ export interface CopyAsked {
 export interface CopyMade {
   path: string;
   bytes: number;
+  downloadUrl: string;
 }
 
 export interface CopyOptions {
@@ -82,7 +91,7 @@ export async function copyWithChapters(
   }
   const container = containers[ending as keyof typeof containers];
   const folder = exportFolderOf(parts, recordingId);
-  const target = join(folder, `${fileStem(row)}.with-chapters${ending}`);
+  const target = join(folder, copyNameOf(row) ?? "");
   if (existsSync(target) && !overwrite) {
     throw new Refusal(
       "file-exists",
@@ -137,7 +146,7 @@ export async function copyWithChapters(
     await Promise.allSettled([rm(stage, { force: true }), rm(scratch, { recursive: true, force: true })]);
   }
   const { size } = await stat(target);
-  return { path: target, bytes: size };
+  return { path: target, bytes: size, downloadUrl: `${addresses.exports}${recordingId}/${copyAddress}` };
 }
 
 async function freeBytesOf(folder: string): Promise<number> {
