@@ -35,7 +35,7 @@ export function HitAnswer({ told, onPlay, copying }: { readonly told: Told; read
           <strong>{asHeading(thingOf(told))}.</strong> {caution}
         </p>
       ) : null}
-      {rightWords ? <p>Said to be misheard: “{rightWords}”</p> : null}
+      {rightWords ? <p>Misheard; said: “{rightWords}”</p> : null}
       {answer !== null ? <p className="answer-line">{answer}</p> : null}
       <div className="row">
         <Button onClick={onPlay} shortcut="Enter">

@@ -58,7 +58,7 @@ export const MarkedCaption = memo(function MarkedCaption({ caption, notes, dispu
       })}
       {notes.rightWords.map((words) => (
         <span key={words} className="misheard">
-          said to be misheard: “{words}”
+          misheard; said: “{words}”
         </span>
       ))}
       {notes.doubtful ? <span className="doubt">doubtful: {notes.doubtful}</span> : null}

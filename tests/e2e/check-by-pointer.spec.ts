@@ -71,7 +71,7 @@ test("the reviewer's whole job on the demo, by pointer", async ({ desk: page }) 
     const misheard = page.getByRole("option", { name: /overruled/ });
     await expect(misheard.first()).toBeVisible();
     await misheard.first().click();
-    await expect(page.getByRole("region", { name: "Answer" })).toContainText("Said to be misheard: “front discs”");
+    await expect(page.getByRole("region", { name: "Answer" })).toContainText("Misheard; said: “front discs”");
     await expect(page.getByRole("button", { name: "Copy the answer" })).toHaveCount(0);
   });
 });

@@ -59,7 +59,7 @@ test("of a recogniser's error only the misheard side falls, and its right words 
   await expect(page.getByText("Choose the side that was misheard.")).toBeVisible();
   await page.getByRole("radio", { name: /^A: / }).check({ force: true });
   await page.getByRole("button", { name: "Decide", exact: true }).click();
-  const words = "said to be misheard: “two fifty-five sixty fifteens”";
+  const words = "misheard; said: “two fifty-five sixty fifteens”";
   await expect(page.getByRole("region", { name: /^Side A/ })).toContainText(words);
   await expect(page.getByRole("region", { name: /^Side B/ })).not.toContainText("misheard");
   await page

@@ -47,3 +47,18 @@ test("a marked caption still reads as it came, with the reading named for the ea
   expect(read).toBe("the rears are to 35 60 15s repair, meant 235/60R15?, to be checked");
   expect(drawn).toContain('data-kind="disputed"');
 });
+
+test("what was really said stands beside a misheard caption as that, not as what was misheard", () => {
+  const { captions, analysis, rulings } = sampleDetail();
+  const ruling = {
+    ...rulings[0]!,
+    conflictKey: "measure:rear tire size",
+    decision: "recogniser-error",
+    side: 0,
+    rightWords: "255/60R15",
+  } as const;
+  const drawn = (ruled: readonly (typeof ruling)[]) =>
+    renderToStaticMarkup(<MarkedCaption caption={captions[0]!} notes={captionNotes(analysis, ruled)(0)} disputed={new Set()} />);
+  expect(drawn([ruling]).replace(/<[^>]*>/g, "")).toBe("the rears are to 35 60 15smisheard; said: “255/60R15”");
+  expect(drawn([])).not.toContain("misheard");
+});
