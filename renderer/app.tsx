@@ -3,6 +3,7 @@ import { Tooltip } from "@base-ui/react/tooltip";
 import { CallScreen } from "./call/call-screen.tsx";
 import type { Client } from "./client/client.ts";
 import { ClientContext } from "./client/use-client.ts";
+import { HelpProvider } from "./help/help-provider.tsx";
 import { HandedFilesGuide } from "./library/files/use-handed-files.ts";
 import { LibraryScreen } from "./library/library-screen.tsx";
 import { RecordingScreen } from "./recording-screen.tsx";
@@ -18,20 +19,22 @@ export function App({ client }: { readonly client: Client }) {
       <ClientContext value={client}>
         <Tooltip.Provider delay={500}>
           <InitialsProvider>
-            <ZonePatterns />
-            <HandedFilesGuide />
-            {place.screen === "library" ? <LibraryScreen /> : null}
-            {place.screen === "call" ? <CallScreen asked={place.query} compared={place.compared} /> : null}
-            {place.screen === "recording" ? (
-              <RecordingScreen
-                key={place.id}
-                recordingId={place.id}
-                desk={place.desk}
-                at={place.at}
-                conflictKey={place.conflict}
-                itemName={place.item}
-              />
-            ) : null}
+            <HelpProvider>
+              <ZonePatterns />
+              <HandedFilesGuide />
+              {place.screen === "library" ? <LibraryScreen /> : null}
+              {place.screen === "call" ? <CallScreen asked={place.query} compared={place.compared} /> : null}
+              {place.screen === "recording" ? (
+                <RecordingScreen
+                  key={place.id}
+                  recordingId={place.id}
+                  desk={place.desk}
+                  at={place.at}
+                  conflictKey={place.conflict}
+                  itemName={place.item}
+                />
+              ) : null}
+            </HelpProvider>
           </InitialsProvider>
         </Tooltip.Provider>
       </ClientContext>

@@ -31,7 +31,7 @@ export const startMethods = {
   "update.setting": method(none, UpdateSetting),
   /** Refused with `address-not-secure` for anything but an https address. */
   "update.set": method(z.strictObject({ address: z.string().trim().max(500).nullable() }), UpdateSetting),
-  /** Asks the address, at most once a day unless `now`; null where none was given. Fetches nothing else and opens nothing. */
+  /** Asks the address, at most once a day unless `now`; null where none was given, or where it did not answer today. Fetches nothing else and opens nothing. */
   "update.look": method(
     z.strictObject({ now: z.boolean() }),
     z.strictObject({ running: z.string(), newest: z.string(), newer: z.boolean() }).nullable(),

@@ -18,6 +18,13 @@ const DemoDescription = z.object({
   stockSheet: plainName.nullable(),
 });
 
+/** Libraries that the demo is just coming into: it stands among the recordings before it is known as the demo. */
+const coming = new WeakSet<Parts["library"]>();
+
+export function demoIsComing({ library }: Pick<Parts, "library">): boolean {
+  return coming.has(library);
+}
+
 /**
  * Puts the demo recording into a library that never had it: someone who removed it is not given it again.
  * A missing or damaged demo is told in the log and keeps nobody from starting.
@@ -30,6 +37,7 @@ export async function importDemoOnce(parts: Parts, analyst: Analyst, folder: str
     log(`The demo recording is missing, so the library starts empty: there is no ${description}. "npm run demo:make" makes it.`);
     return undefined;
   }
+  coming.add(library);
   try {
     const parsed = DemoDescription.safeParse(JSON.parse(readFileSync(description, "utf8")));
     if (!parsed.success) throw new Error(`demo.json is not as it should be: ${z.prettifyError(parsed.error)}`);
@@ -52,5 +60,8 @@ export async function importDemoOnce(parts: Parts, analyst: Analyst, folder: str
   } catch (failure) {
     log(`The demo recording in ${folder} cannot be used: ${failure instanceof Error ? failure.message : String(failure)}`);
     return undefined;
+  } finally {
+    coming.delete(library);
+    parts.events.publish("library.changed", { recordingId: null });
   }
 }

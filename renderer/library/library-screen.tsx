@@ -3,6 +3,7 @@ import { cautions, type Problem, type RecordingSummary } from "../../shared-type
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
 import { useLibrary } from "../client/use-library.ts";
+import { StartNotes } from "../help/start-notes.tsx";
 import { Button } from "../shared/button.tsx";
 import { Ask } from "../shared/dialog.tsx";
 import { Head } from "../shared/head.tsx";
@@ -17,6 +18,7 @@ import { ImportDialog } from "./import-dialog.tsx";
 import "./library.css";
 import { isBundle } from "../lot/is-bundle.ts";
 import { useLotDialogs } from "../lot/use-lot-dialogs.tsx";
+import { libraryKeys } from "./library-shortcuts.ts";
 import { arrangeRecordings, type RecordingOrder } from "./list/arrange-recordings.ts";
 import { ListTools, manyRecordings } from "./list/list-tools.tsx";
 import { RecordingList } from "./list/recording-list.tsx";
@@ -77,9 +79,9 @@ export function LibraryScreen() {
   useHandedFiles((files) => take(files, null), setProblemMet);
   const choice = useFileChoice({ accept: Object.values(acceptOf).join(","), several: true, onFiles: take, onProblem: setProblemMet });
   useShortcuts((name) => {
-    if (name === "I") setSingle({ files: [] });
-    else if (name === "F") choice.chooseFolder();
-    else if (name === "/" && field.current) field.current.focus();
+    if (name === libraryKeys.recording) setSingle({ files: [] });
+    else if (name === libraryKeys.folder) choice.chooseFolder();
+    else if (name === libraryKeys.find && field.current) field.current.focus();
     else return lot.take(name);
     return true;
   });
@@ -107,10 +109,10 @@ export function LibraryScreen() {
     <div className="screen">
       <Head desk={null} title="Library" subject={<h1>Recordings on this machine</h1>}>
         {lot.menu}
-        <Button onClick={choice.chooseFolder} shortcut="F">
+        <Button onClick={choice.chooseFolder} shortcut={libraryKeys.folder}>
           Import a folder…
         </Button>
-        <Button weight="main" onClick={() => setSingle({ files: [] })} shortcut="I">
+        <Button weight="main" onClick={() => setSingle({ files: [] })} shortcut={libraryKeys.recording}>
           Import a recording…
         </Button>
       </Head>
@@ -140,6 +142,7 @@ export function LibraryScreen() {
         {choice.inputs}
         {problem ? <ProblemNote problem={problem} /> : null}
         {problemMet ? <ProblemNote problem={problemMet} onDismiss={() => setProblemMet(null)} /> : null}
+        {recordings ? <StartNotes recordings={recordings.length} onImport={() => setSingle({ files: [] })} /> : null}
         <RunPanel run={run} onMend={mend} />
         {videos.note}
         {recordings && recordings.length === 0 && lines.length === 0 ? (

@@ -2,6 +2,7 @@ import { Menu } from "@base-ui/react/menu";
 import { type ReactNode, useState } from "react";
 import type { RecordingSummary } from "../../shared-types/index.ts";
 import type { FoundFile } from "../library/files/found-file.ts";
+import { libraryKeys } from "../library/library-shortcuts.ts";
 import { Button } from "../shared/button.tsx";
 import { ariaShortcut } from "../shared/keys.ts";
 import "../shared/menu.css";
@@ -16,7 +17,7 @@ type LotWindow =
   | { readonly kind: "bring"; readonly files: readonly FoundFile[] }
   | { readonly kind: "sheet" | "index" | "templates" };
 
-const bringKey = "B";
+const bringKey = libraryKeys.bundles;
 
 export interface LotDialogs {
   /** What can be done with the whole lot; for the top of the library. */

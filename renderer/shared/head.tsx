@@ -1,5 +1,7 @@
 import { Menu } from "@base-ui/react/menu";
 import { type ReactNode, useEffect } from "react";
+import { helpKey } from "../help/help-texts.ts";
+import { useHelp } from "../help/use-help.ts";
 import { Button } from "./button.tsx";
 import { type Ground, grounds, useGround } from "./ground.ts";
 import "./head.css";
@@ -23,6 +25,7 @@ export interface HeadProps {
 export function Head({ desk, recordingId, subject, title, children }: HeadProps) {
   const { initials, askInitials } = useInitials();
   const [ground, setGround] = useGround();
+  const help = useHelp();
   useEffect(() => {
     document.title = `${title}, Roundwalk`;
   }, [title]);
@@ -50,6 +53,9 @@ export function Head({ desk, recordingId, subject, title, children }: HeadProps)
       <div className="head-subject">{subject}</div>
       <div className="head-end">
         {children}
+        <Button weight="quiet" aria-keyshortcuts={helpKey} onClick={() => help.open()}>
+          Help
+        </Button>
         <Menu.Root>
           <Menu.Trigger render={<Button weight="quiet" aria-label={`You and this window, initials ${initials || "not given"}`} />}>
             {initials || "You"}

@@ -23,29 +23,7 @@ export function ShortcutSheet({ open, onClose, groups, signs }: ShortcutSheetPro
   const [single, setSingle] = useState(singleKeysAllowed);
   return (
     <Modal title="Keys and signs" open={open} onClose={onClose} wide>
-      <div className="sheet-columns">
-        {groups.map((group) => (
-          <section key={group.name} className="sheet-group">
-            <h3>{group.name}</h3>
-            <dl>
-              {group.shortcuts.map(({ key, words }) => (
-                <div key={key} className="sheet-line">
-                  <dt>
-                    <kbd>{keyCaps(key)}</kbd>
-                  </dt>
-                  <dd>{words}</dd>
-                </div>
-              ))}
-            </dl>
-          </section>
-        ))}
-        {signs ? (
-          <section className="sheet-group">
-            <h3>Signs</h3>
-            <dl>{signs}</dl>
-          </section>
-        ) : null}
-      </div>
+      <SheetColumns groups={groups} signs={signs} />
       {/* biome-ignore lint/a11y/noLabelWithoutControl: the switch inside is the control */}
       <label className="sheet-switch">
         <Switch.Root
@@ -61,6 +39,35 @@ export function ShortcutSheet({ open, onClose, groups, signs }: ShortcutSheetPro
         Keys without Ctrl act. Switch off when speech input types letters.
       </label>
     </Modal>
+  );
+}
+
+/** The tables themselves, which the help shows too. */
+export function SheetColumns({ groups, signs }: Pick<ShortcutSheetProps, "groups" | "signs">) {
+  return (
+    <div className="sheet-columns">
+      {groups.map((group) => (
+        <section key={group.name} className="sheet-group">
+          <h3>{group.name}</h3>
+          <dl>
+            {group.shortcuts.map(({ key, words }) => (
+              <div key={key} className="sheet-line">
+                <dt>
+                  <kbd>{keyCaps(key)}</kbd>
+                </dt>
+                <dd>{words}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+      ))}
+      {signs ? (
+        <section className="sheet-group">
+          <h3>Signs</h3>
+          <dl>{signs}</dl>
+        </section>
+      ) : null}
+    </div>
   );
 }
 

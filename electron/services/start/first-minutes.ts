@@ -1,4 +1,5 @@
 import { newsSince, type Output } from "../../../shared-types/index.ts";
+import { demoIsComing } from "../import-demo.ts";
 import type { Parts } from "../parts.ts";
 
 /** Older than every version there was. */
@@ -8,8 +9,8 @@ const beforeAll = "0.0.0";
 export function startState({ library }: Pick<Parts, "library">, version: string): Output<"start.state"> {
   const demo = library.settings.get("demo");
   const demoId = demo !== undefined && library.recordings.get(demo) ? demo : null;
-  const own = library.recordings.count() - (demoId === null ? 0 : 1);
-  const introduce = library.settings.get("firstMinutes") !== "done" && own === 0;
+  const own = library.recordings.count() - (demoId === null && !demoIsComing({ library }) ? 0 : 1);
+  const introduce = library.settings.get("firstMinutes") !== "done" && own <= 0;
   let told = library.settings.get("toldVersion");
   if (told === undefined && introduce) {
     told = version;

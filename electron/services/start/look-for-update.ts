@@ -37,14 +37,16 @@ function isSecure(address: string): boolean {
  * @param now milliseconds since 1970.
  */
 export function createUpdateLook(parts: Pick<Parts, "library">, running: string, fetchFrom: Fetch = fetch, now = Date.now) {
-  let last: { readonly address: string; readonly at: number; readonly newest: string } | undefined;
+  let last: { readonly address: string; readonly at: number; readonly newest: string | null } | undefined;
   return async (atOnce: boolean): Promise<Output<"update.look">> => {
     const { address } = updateSetting(parts);
     if (address === null) return null;
     if (!last || last.address !== address || atOnce || now() - last.at > dayMilliseconds) {
-      last = { address, at: now(), newest: await askFor(address, fetchFrom) };
+      // An address that did not answer is not asked again all day either.
+      last = { address, at: now(), newest: null };
+      last = { ...last, newest: await askFor(address, fetchFrom) };
     }
-    return { running, newest: last.newest, newer: compareVersions(last.newest, running) > 0 };
+    return last.newest === null ? null : { running, newest: last.newest, newer: compareVersions(last.newest, running) > 0 };
   };
 }
 

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { startState, startTold } from "../../../electron/services/start/first-minutes.ts";
 import { compareVersions, news, newsSince } from "../../../shared-types/index.ts";
+import { sampleAnalysis } from "../../support/builders/sample-analysis.ts";
 import { importSample, sampleApplication } from "../../support/builders/sample-application.ts";
 
 describe("the first minutes", () => {
@@ -29,6 +30,25 @@ describe("the first minutes", () => {
     await application.handlers["recording.remove"]({ id });
     expect(startState(application.parts, "0.1.0").demoId).toBeNull();
   });
+});
+
+test("while the demo comes in, it counts as no recording of one's own", async () => {
+  const seen: ReturnType<typeof startState>[] = [];
+  const application: ReturnType<typeof sampleApplication> = sampleApplication({
+    answer: () => {
+      seen.push(startState(application.parts, "0.1.0"));
+      return sampleAnalysis();
+    },
+  });
+  const told: unknown[] = [];
+  application.parts.events.subscribe(({ name }) => {
+    if (name === "library.changed") told.push(startState(application.parts, "0.1.0").demoId);
+  });
+  await application.start(join(import.meta.dirname, "../../../fixtures/demo"));
+  expect(seen[0]).toMatchObject({ introduce: true, news: [] });
+  const [demo] = await application.handlers["recording.list"]({});
+  // The page is told once the demo is known as such.
+  expect(told.at(-1)).toBe(demo?.id);
 });
 
 describe("what is new", () => {

@@ -66,6 +66,17 @@ test("it asks once a day, and at once when a person asks", async () => {
   expect(asked).toHaveLength(3);
 });
 
+test("an address that did not answer is left alone until the next day", async () => {
+  const { parts, asked, clock, look } = ground(() => new Response("", { status: 500 }));
+  setUpdateAddress(parts, address);
+  await expect(look(false)).rejects.toMatchObject({ problem: { code: "update-unreachable" } });
+  expect(await look(false)).toBeNull();
+  expect(asked).toHaveLength(1);
+  clock.now += 86_400_001;
+  await expect(look(false)).rejects.toMatchObject({ problem: { code: "update-unreachable" } });
+  expect(asked).toHaveLength(2);
+});
+
 describe("versions are compared as numbers", () => {
   test.each([
     { running: "0.9.0", newest: "0.10.0", newer: true },
