@@ -2,6 +2,7 @@ import { useEffect, useEffectEvent, useMemo, useState } from "react";
 import { type Conflict, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
 import type { Clock, Stretch } from "../player/clock.ts";
 import { Picture } from "../player/picture.tsx";
+import { useClockValue } from "../player/use-clock.ts";
 import { useRecordingClock } from "../player/use-recording-clock.ts";
 import { Button } from "../shared/button.tsx";
 import { captionNotes } from "../shared/caption-segments.ts";
@@ -10,6 +11,7 @@ import { sideLetter, sideValues } from "../shared/claim-words.ts";
 import { MarkedCaption } from "../shared/marked-caption.tsx";
 import { recordingPlace } from "../shared/place.ts";
 import { ZoneSwatch } from "../shared/zone-patterns.tsx";
+import { PlayingSign } from "./playing-sign.tsx";
 import "./side-card.css";
 
 /** What a side's card hands up, so that both can be heard in turn. */
@@ -43,6 +45,7 @@ export function SideCard({ conflict, sideIndex, seatKey, detail, onSide, onHear,
   const claim = claims[Math.min(moment, claims.length - 1)];
   const picture = useRecordingClock(detail.summary);
   const { clock } = picture;
+  const playing = useClockValue(clock, (reading) => reading.playing);
   const notes = useMemo(() => captionNotes(detail.analysis, detail.rulings), [detail.analysis, detail.rulings]);
   const tellHearing = useEffectEvent(hearingRef);
   // By moments, not by the claim itself: a ruling brings a new copy of the same claim, which must not move the picture.
@@ -62,7 +65,7 @@ export function SideCard({ conflict, sideIndex, seatKey, detail, onSide, onHear,
   const value = sideValues(conflict, detail.analysis.claims)[sideIndex] ?? "";
   const repairs = claim ? detail.analysis.repairs.filter((repair) => claim.repairs.includes(repair.id)) : [];
   return (
-    <section className="side" aria-label={`Side ${letter}: ${value}`}>
+    <section className="side" data-playing={playing || undefined} aria-label={`Side ${letter}: ${value}`}>
       <div className="side-picture">
         <Picture {...picture} />
       </div>
@@ -72,6 +75,7 @@ export function SideCard({ conflict, sideIndex, seatKey, detail, onSide, onHear,
             {letter}
           </span>
           <strong className="side-value">{value}</strong>
+          <PlayingSign playing={playing} letter={letter} />
           {conflict.sides.length > 2 ? (
             <div className="side-choice">
               <Choice
@@ -122,7 +126,7 @@ export function SideCard({ conflict, sideIndex, seatKey, detail, onSide, onHear,
           <Button onClick={onHear} shortcut={seatKey} disabled={!claim}>
             Hear {letter}
           </Button>
-          <Button weight="quiet" onClick={() => clock.pause()}>
+          <Button weight="quiet" shortcut="S" onClick={() => clock.pause()}>
             Stop
           </Button>
           {claims.length > 1 ? (
