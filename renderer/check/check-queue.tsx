@@ -2,8 +2,8 @@ import { Progress } from "@base-ui/react/progress";
 import { type Conflict, promiseLabels, publicationLine, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { asHeading, sideLetter, sideValues } from "../shared/claim-words.ts";
-import { type CheckItem, openQuestions, publishItem, sameItem, weightWord } from "./queue.ts";
-import { isShownIn, leftByKind, type QueueFilter, shownConflicts } from "./queue-filter.ts";
+import { type CheckItem, checkItems, openQuestions, publishItem, sameItem, weightWord } from "./queue.ts";
+import { isShownIn, keptBackLine, leftByKind, type QueueFilter, shownConflicts } from "./queue-filter.ts";
 import { QueueFilters } from "./queue-filters.tsx";
 import { SheetQueue } from "./sheet-queue.tsx";
 
@@ -24,6 +24,9 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
   const last = detail.publications.at(-1);
   const left = analysis.conflicts.filter((conflict) => openConflictKeys.includes(conflict.key)).length;
   const questions = openQuestions(detail);
+  const keptBack = (items: readonly CheckItem[]) => keptBackLine(items, detail, filter.zone);
+  const everything = checkItems(detail, "all");
+  const keptBackOf = (kind: CheckItem["kind"]) => keptBack(everything.filter((item) => item.kind === kind));
   const line = (item: CheckItem, title: string, more: string, sign?: React.ReactNode) =>
     item.kind !== "conflict" && !isShownIn(item, detail, filter.zone) ? null : (
       <li key={item.key}>
@@ -82,23 +85,28 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
         })}
       </ol>
       {queue.length === 0 ? <p className="queue-none">None under these filters.</p> : null}
-      <SheetQueue detail={detail} line={line} />
-      <QueuePart name="Promises" none="No promise was heard." empty={analysis.promises.length === 0}>
+      <SheetQueue detail={detail} line={line} keptBack={keptBack} />
+      <QueuePart name="Promises" none="No promise was heard." empty={analysis.promises.length === 0} keptBack={keptBackOf("promise")}>
         {analysis.promises.map((promise) =>
           line({ kind: "promise", key: promise.id }, `“${promise.quote}”`, `${promiseLabels[promise.kind]}, ${timeLabel(promise.start)}`),
         )}
       </QueuePart>
-      <QueuePart name="Remarks" none="No remarks." empty={analysis.remarks.length === 0}>
+      <QueuePart name="Remarks" none="No remarks." empty={analysis.remarks.length === 0} keptBack={keptBackOf("remark")}>
         {analysis.remarks.map((remark) => line({ kind: "remark", key: remark.key }, remark.topic, remark.why))}
       </QueuePart>
-      <QueuePart name="Questions" none="Everything usual is shown and spoken of." empty={questions.length === 0}>
+      <QueuePart name="Questions" none="Everything usual is shown and spoken of." empty={questions.length === 0} keptBack={null}>
         {questions.map(({ key, question }) => (
           <li key={key} className="queue-question">
             {question}
           </li>
         ))}
       </QueuePart>
-      <QueuePart name="Doubtful captions" none="No doubtful captions." empty={analysis.doubtful.length + trustedCaptions.length === 0}>
+      <QueuePart
+        name="Doubtful captions"
+        none="No doubtful captions."
+        empty={analysis.doubtful.length + trustedCaptions.length === 0}
+        keptBack={keptBackOf("doubtful")}
+      >
         {analysis.doubtful.map(({ caption, why }) =>
           line(
             { kind: "doubtful", key: String(caption) },
@@ -127,14 +135,17 @@ interface QueuePartProps {
   readonly name: string;
   readonly none: string;
   readonly empty: boolean;
+  /** What the zone filter keeps back: without it the bare heading reads as if there were none. */
+  readonly keptBack: string | null;
   readonly children: React.ReactNode;
 }
 
-function QueuePart({ name, none, empty, children }: QueuePartProps) {
+function QueuePart({ name, none, empty, keptBack, children }: QueuePartProps) {
   return (
     <section className="queue-part" aria-label={name}>
       <h3>{name}</h3>
       {empty ? <p className="queue-none">{none}</p> : <ol className="queue-list">{children}</ol>}
+      {keptBack === null ? null : <p className="queue-none">{keptBack}</p>}
     </section>
   );
 }

@@ -4,6 +4,7 @@ import {
   conflictKinds,
   type RecordingDetail,
   type ZoneName,
+  zoneLabels,
   zoneNames,
 } from "../../shared-types/index.ts";
 import { counted } from "../shared/count.ts";
@@ -76,6 +77,17 @@ export function isShownIn(item: CheckItem, detail: RecordingDetail, zone: ZoneNa
   if (item.kind === "doubtful") return inZone(captions[Number(item.key)]?.start ?? -1);
   // What nobody spoke of was said nowhere.
   return item.kind === "conflict";
+}
+
+/** What a part of the list says of what the zone filter keeps back: "None in Cabin, 3 elsewhere."; null where it keeps nothing back. */
+export function keptBackLine(items: readonly CheckItem[], detail: RecordingDetail, zone: ZoneName | null): string | null {
+  if (zone === null || items.length === 0) return null;
+  const shown = items.filter((item) => isShownIn(item, detail, zone)).length;
+  if (shown === items.length) return null;
+  if (items.every(({ kind }) => kind === "silence")) return `${items.length}, spoken of in no zone: shown under “Any zone”.`;
+  return shown === 0
+    ? `None in ${zoneLabels[zone]}, ${items.length} elsewhere.`
+    : `${shown} in ${zoneLabels[zone]}, ${items.length - shown} elsewhere.`;
 }
 
 /** Everything in the list, in its order, for the arrow keys. */

@@ -12,10 +12,12 @@ export interface SheetQueueProps {
   readonly detail: RecordingDetail;
   /** A line of the queue. */
   readonly line: (item: CheckItem, title: string, more: string, sign?: React.ReactNode) => React.ReactNode;
+  /** What the zone filter keeps back of a part. */
+  readonly keptBack: (items: readonly CheckItem[]) => string | null;
 }
 
 /** What the dealer's own record says otherwise, bears out, and tells that nobody spoke; and what its columns are read as. */
-export function SheetQueue({ detail, line }: SheetQueueProps) {
+export function SheetQueue({ detail, line, keptBack }: SheetQueueProps) {
   const { denials, supports, silences } = sheetLines(detail);
   const drawn = ({ item, title, more, disputed }: SheetLine) => line(item, title, more, disputed ? disputeSign : undefined);
   const foreign = foreignStockNumber(detail);
@@ -33,13 +35,28 @@ export function SheetQueue({ detail, line }: SheetQueueProps) {
               The sheet is of stock number {foreign}, and this recording of {detail.summary.stockNumber}. Is it this vehicle's?
             </p>
           )}
-          <SheetPart name="Says otherwise" none="It denies nothing that was said." empty={denials.length === 0}>
+          <SheetPart
+            name="Says otherwise"
+            none="It denies nothing that was said."
+            empty={denials.length === 0}
+            keptBack={keptBack(itemsOf(denials))}
+          >
             {denials.map(drawn)}
           </SheetPart>
-          <SheetPart name="Bears out" none="It bears out nothing that was said." empty={supports.length === 0}>
+          <SheetPart
+            name="Bears out"
+            none="It bears out nothing that was said."
+            empty={supports.length === 0}
+            keptBack={keptBack(itemsOf(supports))}
+          >
             {supports.map(drawn)}
           </SheetPart>
-          <SheetPart name="On it, and not spoken" none="Everything that is understood on it was spoken of." empty={silences.length === 0}>
+          <SheetPart
+            name="On it, and not spoken"
+            none="Everything that is understood on it was spoken of."
+            empty={silences.length === 0}
+            keptBack={keptBack(itemsOf(silences))}
+          >
             {silences.map(drawn)}
           </SheetPart>
         </>
@@ -49,6 +66,8 @@ export function SheetQueue({ detail, line }: SheetQueueProps) {
     </section>
   );
 }
+
+const itemsOf = (lines: readonly SheetLine[]): CheckItem[] => lines.map(({ item }) => item);
 
 const disputeSign = (
   <span className="queue-sign" data-open>
@@ -60,14 +79,16 @@ interface SheetPartProps {
   readonly name: string;
   readonly none: string;
   readonly empty: boolean;
+  readonly keptBack: string | null;
   readonly children: React.ReactNode;
 }
 
-function SheetPart({ name, none, empty, children }: SheetPartProps) {
+function SheetPart({ name, none, empty, keptBack, children }: SheetPartProps) {
   return (
     <section aria-label={`The stock sheet: ${name.toLowerCase()}`}>
       <h4 className="queue-sub">{name}</h4>
       {empty ? <p className="queue-none">{none}</p> : <ol className="queue-list">{children}</ol>}
+      {keptBack === null ? null : <p className="queue-none">{keptBack}</p>}
     </section>
   );
 }

@@ -4,6 +4,7 @@ import type { CheckItem } from "../../renderer/check/queue.ts";
 import {
   filterChoices,
   isShownIn,
+  keptBackLine,
   leftByKind,
   shownConflicts,
   shownItems,
@@ -52,6 +53,18 @@ describe("what of the queue is shown", () => {
     expect(isShownIn(doubtful, detail, elsewhere?.zone ?? null)).toBe(false);
     expect(isShownIn({ kind: "silence", key: "x" }, detail, first?.zone ?? null)).toBe(false);
     expect(shownItems(detail, { ...wholeQueue, zone: "roof" }).filter(({ kind }) => kind === "conflict")).toEqual([]);
+  });
+  test("what a zone keeps back is counted, so that it does not read as none", () => {
+    const doubtful: CheckItem[] = detail.captions.map(({ index }) => ({ kind: "doubtful", key: String(index) }));
+    const zone = detail.lap.find((span) => detail.captions.some(({ start }) => start >= span.start && start < span.end))?.zone ?? null;
+    const shown = doubtful.filter((item) => isShownIn(item, detail, zone)).length;
+    expect(shown).toBeGreaterThan(0);
+    expect(shown).toBeLessThan(doubtful.length);
+    expect(keptBackLine(doubtful, detail, zone)).toMatch(new RegExp(`^${shown} in .+, ${doubtful.length - shown} elsewhere\\.$`));
+    expect(keptBackLine(doubtful, detail, "roof")).toBe(`None in Roof, ${doubtful.length} elsewhere.`);
+    expect(keptBackLine(doubtful, detail, null)).toBeNull();
+    expect(keptBackLine([], detail, "roof")).toBeNull();
+    expect(keptBackLine([{ kind: "silence", key: "x" }], detail, "roof")).toBe("1, spoken of in no zone: shown under “Any zone”.");
   });
   test("keys go round through every choice and back", () => {
     expect([null, "a", "b"].map((now) => stepped(["a", "b"], now, 1))).toEqual(["a", "b", null]);
