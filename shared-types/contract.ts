@@ -163,6 +163,8 @@ export const contract = {
       vehicle: Vehicle,
       /** Import although the library has this very transcript; without it that is refused with `transcript-known`. */
       again: z.boolean().optional(),
+      /** Refuse with `stock-number-known`, unless `again`, where a recording of this stock number is there, so that a person can be asked. */
+      asksOfStockNumber: z.boolean().optional(),
       /** By which `import.progress` tells of it and `import.cancel` stops it. */
       ticket: z.uuid().optional(),
     }),

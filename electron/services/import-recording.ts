@@ -44,6 +44,12 @@ export async function importRecording(
   const mediaType = videoFile && videoMediaType(videoFile.path, videoFile.name);
 
   const described = { ...input, ...withSheetDescription(input, sheet?.fields ?? null, sheet?.meanings ?? null) };
+  const refuseTwice = () => {
+    if (input.again) return;
+    refuseKnown(parts, transcriptFile.name, transcriptBytes);
+    if (input.asksOfStockNumber) refuseStockNumber(parts, transcriptFile.name, described.stockNumber);
+  };
+  refuseTwice();
   const id = randomUUID();
   const fingerprint = videoFile ? await fingerprintOf(videoFile.path) : null;
   const video = videoFile && mediaType ? await placeVideo(parts, videoFile, mediaType, id) : null;
@@ -53,8 +59,8 @@ export async function importRecording(
   try {
     refuseStopped(signal, input.title);
     library.transaction(() => {
-      // Again: of several imports at once, another may have brought the same words meanwhile.
-      if (!input.again) refuseKnown(parts, transcriptFile.name, transcriptBytes);
+      // Again: of several imports at once, another may have brought the same words or the same vehicle meanwhile.
+      refuseTwice();
       addRows(parts, { id, input: described, transcriptFile, transcriptBytes, transcript, video, fingerprint, sheet });
     });
   } catch (failure) {
@@ -106,6 +112,20 @@ function refuseKnown({ library }: Parts, name: string, bytes: Uint8Array): void 
   throw new Refusal(
     "transcript-known",
     `${name} is already in the library as “${known.title}” (${stock}imported ${known.importedAt.slice(0, 10)}). Import it again?`,
+    { file: name },
+  );
+}
+
+/** Two recordings of one vehicle may be meant (another day's walk), or the second takes the place of a first with mistakes: a person says. */
+function refuseStockNumber({ library }: Parts, name: string, stockNumber: string): void {
+  const plain = (typed: string) => typed.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
+  const wanted = plain(stockNumber);
+  const known = wanted === "" ? undefined : library.recordings.all().find((row) => plain(row.stockNumber) === wanted);
+  if (!known) return;
+  throw new Refusal(
+    "stock-number-known",
+    `This stock number is in the library already: ${known.stockNumber}, “${known.title}” (imported ${known.importedAt.slice(0, 10)}). ` +
+      `Bring ${name} in beside it? If it takes the other's place, remove the other afterwards; people's work on that one goes with it.`,
     { file: name },
   );
 }

@@ -52,7 +52,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
   const [tried, setTried] = useState(false);
   const [working, setWorking] = useState<string | null>(null);
   const [problem, setProblem] = useState<{ part: ImportPart | null; problem: Problem } | null>(null);
-  /** The transcript is in the library already; the person is asked whether it is meant. */
+  /** The transcript or the stock number is in the library already; the person is asked whether it is meant. */
   const [known, setKnown] = useState<Problem | null>(null);
   /** The sheet has columns that a person must be asked about; the import goes on with the answers. */
   const [asking, setAsking] = useState<{ readonly sheet: SheetColumns; readonly goOn: (() => void) | null } | null>(null);
@@ -156,6 +156,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
         stockSheet: ids.stockSheet,
         ...descriptionOfDraft(draft),
         again,
+        asksOfStockNumber: true,
         ticket,
       });
       onImported();
@@ -169,7 +170,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
       const left = Object.values(ids).filter((id) => id !== null);
       // Handed over for nothing: another try hands its files over anew.
       client.call("file.letGo", { files: left }).catch(() => undefined);
-      if (met.code === "transcript-known") setKnown(met);
+      if (met.code === "transcript-known" || met.code === "stock-number-known") setKnown(met);
       else if (!stop.signal.aborted) setProblem({ part: partAtFault(met, parts), problem: met });
       setWorking(null);
     }
@@ -244,9 +245,9 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
         />
       ) : null}
       <Ask
-        title="Import the same transcript again?"
+        title={known?.code === "stock-number-known" ? "This stock number is in the library already" : "Import the same transcript again?"}
         open={known !== null}
-        yes="Import it again"
+        yes={known?.code === "stock-number-known" ? "Import it beside it" : "Import it again"}
         no="Do not import"
         onYes={() => void run(true)}
         onNo={() => setKnown(null)}

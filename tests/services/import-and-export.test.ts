@@ -50,6 +50,31 @@ describe("importing", () => {
     expect(existsSync(path)).toBe(true);
   });
 
+  test.for([
+    { stockNumber: "FK-1971", asked: true, why: "the same" },
+    { stockNumber: "fk 1971", asked: true, why: "the same, typed otherwise" },
+    { stockNumber: "FK-1972", asked: false, why: "another" },
+    { stockNumber: "", asked: false, why: "none" },
+  ])("a mended transcript under a stock number that is $why: asked about $asked", async ({ stockNumber, asked }) => {
+    const application = sampleApplication();
+    const { handlers, parts, folder } = application;
+    await importSample(application, application);
+    writeFileSync(join(folder, "mended.txt"), `${sampleTranscriptText}[1:55] Mended.\n`);
+    const mended = (more: object) =>
+      handlers["recording.import"]({
+        ...importInput({ transcript: parts.files.offerPath(join(folder, "mended.txt")).id, video: null }),
+        ...{ stockNumber, asksOfStockNumber: true, ...more },
+      });
+    if (asked) {
+      await expect(mended({})).rejects.toMatchObject({
+        problem: { code: "stock-number-known", message: expect.stringMatching(/in the library already: FK-1971, “Kestrel walk round”/) },
+      });
+      expect(parts.library.recordings.count()).toBe(1);
+    }
+    expect(await mended(asked ? { again: true } : {})).toMatchObject({ stockNumber });
+    expect(parts.library.recordings.count()).toBe(2);
+  });
+
   test("the same transcript again is asked about, and taken when it is meant", async () => {
     const application = sampleApplication();
     await importSample(application, application);

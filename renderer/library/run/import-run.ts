@@ -80,7 +80,16 @@ export function createImportRun(client: Client, newTicket: () => string = () => 
       const video = await offer("video");
       setProgress(ticket, { kind: "reading" });
       const { title, stockNumber, vehicle } = order;
-      const input: Input<"recording.import"> = { transcript, video, stockSheet, title, stockNumber, vehicle, ticket };
+      const input: Input<"recording.import"> = {
+        transcript,
+        video,
+        stockSheet,
+        title,
+        stockNumber,
+        vehicle,
+        ticket,
+        asksOfStockNumber: true,
+      };
       const summary = await client.call("recording.import", again.has(ticket) ? { ...input, again: true } : input);
       setState(ticket, { kind: "imported", recordingId: summary.id });
     } catch (thrown) {
@@ -136,7 +145,7 @@ export function createImportRun(client: Client, newTicket: () => string = () => 
       for (const { ticket } of lines.filter(({ state }) => state.kind === "waiting")) cancel(ticket);
       for (const { ticket } of lines) cancel(ticket);
     },
-    /** Tries a line again that failed or was cancelled. @param known although the library has its transcript. */
+    /** Tries a line again that failed or was cancelled. @param known although the library has its transcript or its stock number. */
     retry: (ticket: string, known = false): void => {
       const line = lineOf(ticket);
       if (!line || !isSettled(line) || line.state.kind === "imported") return;

@@ -45,6 +45,8 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
   const { state, order, ticket } = line;
   const share = lineShare(state);
   const title = order.title;
+  const isKnown = state.kind === "failed" && ["transcript-known", "stock-number-known"].includes(state.problem.code);
+  const knownWords = state.kind === "failed" && state.problem.code === "stock-number-known" ? "Import it beside it" : "Import it again";
   return (
     <li className="run-line" data-state={state.kind}>
       <div className="run-what">
@@ -62,12 +64,12 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
             Cancel
           </Button>
         )}
-        {state.kind === "failed" && state.problem.code === "transcript-known" ? (
-          <Button onClick={() => run.retry(ticket, true)} aria-label={`Import it again: ${title}`}>
-            Import it again
+        {isKnown ? (
+          <Button onClick={() => run.retry(ticket, true)} aria-label={`${knownWords}: ${title}`}>
+            {knownWords}
           </Button>
         ) : null}
-        {(state.kind === "failed" && state.problem.code !== "transcript-known") || state.kind === "cancelled" ? (
+        {(state.kind === "failed" && !isKnown) || state.kind === "cancelled" ? (
           <Button onClick={() => run.retry(ticket)} aria-label={`Try again: ${title}`}>
             Try again
           </Button>
