@@ -12,7 +12,7 @@ import {
   stillWithin,
   supportList,
 } from "./index-parts.ts";
-import { gradeSign, type IndexPlan, lapBand, planDrawing, undersideDrawing, zoneList } from "./index-plan.ts";
+import { gradeSign, type IndexPlan, lapBand, notDrawn, planDrawing, undersideDrawing, zoneList } from "./index-plan.ts";
 import { indexScript } from "./index-script.ts";
 import { indexStyle } from "./index-style.ts";
 import { html, type Markup, raw } from "./markup.ts";
@@ -76,7 +76,7 @@ ${plays && html`<p role="status" class="status"></p>`}
 ${plays && html`<section class="video" aria-label="Recording">${video(recording.videoFile!, href!)}</section>`}
 <p class="${plays ? "times-of on-paper" : "times-of"}">${recording.videoFile === null ? "This recording is a transcript without a video; times are its own." : html`Times are minutes and seconds of the recording <b>${recording.videoFile}</b>.`}</p>
 <section aria-labelledby="vehicle"><h2 id="vehicle">The vehicle, zone by zone</h2>
-<div class="plan-beside"><figure>${planDrawing(index, plan)}${plan.underside.seconds > 0 && html`<div class="beneath">${undersideDrawing(index)}<span>Underside: ${timeLabel(plan.underside.seconds)}</span></div>`}<figcaption>Numbers are the findings below, shaped by grade: ${(["as-new", "good", "worn", "damaged", "not-shown"] as const).map((grade) => html`${gradeSign(grade)} `)}▼ marks a zone where something said is in dispute.</figcaption></figure><div>${zoneList(index, plan)}</div></div></section>
+<div class="plan-beside"><figure>${planDrawing(index, plan)}${plan.underside.seconds > 0 && html`<div class="beneath">${undersideDrawing(index)}<span>Underside: ${timeLabel(plan.underside.seconds)}${plan.underside.findings > 0 && html`, ${plan.underside.findings} ${plan.underside.findings === 1 ? "finding" : "findings"}`}${plan.underside.openConflicts > 0 && html` <span class="open-mark">▼ ${plan.underside.openConflicts} open</span>`}</span></div>`}<figcaption>Numbers are the findings below, shaped by grade: ${(["as-new", "good", "worn", "damaged", "not-shown"] as const).map((grade) => html`${gradeSign(grade)} `)}▼ marks a zone where something said is in dispute. ${notDrawn(index)}</figcaption></figure><div>${zoneList(index, plan)}</div></div></section>
 ${sections.map(
   ({ id, title, content }) => html`<section aria-labelledby="${id}"><h2 id="${id}">${title}</h2>${content}</section>
 `,

@@ -1,5 +1,6 @@
 import {
   alongX,
+  type BodyStyle,
   bodyBox,
   bodyPath,
   bodyShapes,
@@ -32,11 +33,13 @@ export function planOf(detail: RecordingDetail): IndexPlan {
 }
 
 type IndexFinding = ConditionIndex["findings"][number];
+type Vehicle = ConditionIndex["recording"]["vehicle"];
 
 /** How far in from the body's edge a mark stands, in the drawing's units. */
 const inset = 13;
 /** Marks that fit beside each other at one place, and how far apart. */
 const marksInRow = 3;
+const marksAtSide = 5;
 const apart = 17;
 
 /** Zones below the drawing: no place around or in the body as it is seen from above. */
@@ -46,11 +49,7 @@ const besides = ["roof", "underside", "documents", "opening", "drive", "closing"
 export function planDrawing(index: ConditionIndex, plan: IndexPlan): Markup {
   const { bodyStyle, drive } = index.recording.vehicle;
   const outline = outlines[bodyStyle];
-  const inside = [
-    { zone: "engine-bay", from: 0, to: outline.cowl },
-    { zone: "cabin", from: outline.cowl, to: outline.deck },
-    { zone: "cargo", from: outline.deck, to: 1 },
-  ] as const;
+  const inside = insideOf(bodyStyle);
   const side = drive === "left-hand" ? "left" : "right";
   return html`<svg class="plan" viewBox="0 0 ${planSize.width} ${planSize.height}" role="img" aria-label="The ${bodyStyle} from above, nose to the left, driver on the ${side}; findings by number. The list beside it says the same in words.">
 <g class="plan-wheels">${shapesUnder(bodyStyle).map(drawn)}</g>
@@ -60,7 +59,7 @@ ${walkRing(drive).map((piece) => html`<path class="${areaClass(plan[piece.zone])
 <g class="plan-lines">${bodyShapes(bodyStyle, drive).map(drawn)}</g>
 ${walkRing(drive).map((piece) => areaName(piece.zone, plan[piece.zone], piece.labelX, piece.labelY, piece.lines))}
 ${inside.map(({ zone, from, to }) => areaName(zone, plan[zone], alongX((from + to) / 2), centreY, 2))}
-${findingMarks(index.findings, drive, inside)}
+${placedFindings(index).placed.map(findingMark)}
 </svg>`;
 }
 
@@ -84,26 +83,46 @@ function areaName(zone: ZoneName, tally: ZoneTally, x: number, y: number, lines:
 
 interface Place {
   readonly x: number;
-  readonly y: number;
+  /** One for each row of marks. */
+  readonly rows: readonly number[];
+  readonly inRow: number;
 }
 
-/** Numbers of findings where they are on the vehicle: by their position, else by their zone; those with no place here stand in the list alone. */
-function findingMarks(
-  findings: readonly IndexFinding[],
-  drive: ConditionIndex["recording"]["vehicle"]["drive"],
-  inside: readonly { readonly zone: ZoneName; readonly from: number; readonly to: number }[],
-): Markup[] {
+type Inside = readonly { readonly zone: ZoneName; readonly from: number; readonly to: number }[];
+
+function insideOf(bodyStyle: BodyStyle): Inside {
+  const { cowl, deck } = outlines[bodyStyle];
+  return [
+    { zone: "engine-bay", from: 0, to: cowl },
+    { zone: "cabin", from: cowl, to: deck },
+    { zone: "cargo", from: deck, to: 1 },
+  ];
+}
+
+/** Where on the vehicle a finding's mark stands: by its position, else by its zone; undefined for what has no place on it. */
+function placeOf({ position, zone }: IndexFinding, { bodyStyle, drive }: Vehicle): Place | undefined {
+  const within = insideOf(bodyStyle).find((one) => one.zone === zone);
+  if (within) {
+    // Inside the vehicle its own area is nearer than a corner of the body. Its name stands in the middle, and the marks above and below it.
+    const inRow = Math.max(1, Math.floor((alongX(within.to) - alongX(within.from)) / apart));
+    return { x: alongX((within.from + within.to) / 2), rows: zone === "cabin" ? [centreY - 21, centreY + 25] : [centreY - 21], inRow };
+  }
   const driverSign = drive === "left-hand" ? 1 : -1;
-  const edgeY = (sign: number) => centreY + sign * (bodyBox.halfWidth - inset);
+  const edge = (share: number, sign: number, inRow: number): Place => ({
+    x: alongX(share),
+    rows: [centreY + sign * (bodyBox.halfWidth - inset)],
+    inRow,
+  });
+  const end = (x: number): Place => ({ x, rows: [centreY + 28, centreY + 43], inRow: marksInRow });
   const positions: Partial<Record<PositionName, Place>> = {
-    front: { x: alongX(0) + inset + 6, y: centreY + 28 },
-    rear: { x: alongX(1) - inset - 6, y: centreY + 28 },
-    driver: { x: alongX(0.5), y: edgeY(driverSign) },
-    passenger: { x: alongX(0.5), y: edgeY(-driverSign) },
-    "driver-front": { x: alongX(0.17), y: edgeY(driverSign) },
-    "driver-rear": { x: alongX(0.8), y: edgeY(driverSign) },
-    "passenger-front": { x: alongX(0.17), y: edgeY(-driverSign) },
-    "passenger-rear": { x: alongX(0.8), y: edgeY(-driverSign) },
+    front: end(alongX(0) + inset + 6),
+    rear: end(alongX(1) - inset - 6),
+    driver: edge(0.5, driverSign, marksAtSide),
+    passenger: edge(0.5, -driverSign, marksAtSide),
+    "driver-front": edge(0.17, driverSign, marksInRow),
+    "driver-rear": edge(0.8, driverSign, marksInRow),
+    "passenger-front": edge(0.17, -driverSign, marksInRow),
+    "passenger-rear": edge(0.8, -driverSign, marksInRow),
   };
   const ofZone: Partial<Record<ZoneName, PositionName>> = {
     front: "front",
@@ -111,25 +130,47 @@ function findingMarks(
     "driver-side": "driver",
     "passenger-side": "passenger",
   };
-  const placeOf = ({ position, zone }: IndexFinding): Place | undefined => {
-    const within = inside.find((one) => one.zone === zone);
-    // Inside the vehicle its own area is nearer than a corner of the body.
-    if (within) return { x: alongX((within.from + within.to) / 2), y: centreY - 21 };
-    return (position && positions[position]) ?? positions[ofZone[zone] ?? "all"];
-  };
-  const placed = findings.flatMap((finding, position) => {
-    const place = placeOf(finding);
-    return place ? [{ finding, place, number: position + 1 }] : [];
-  });
-  return [...Map.groupBy(placed, ({ place }) => `${place.x} ${place.y}`).values()].flatMap((group) =>
-    group.map(({ finding, place, number }, position) => {
-      const row = Math.floor(position / marksInRow);
-      const inRow = Math.min(marksInRow, group.length - row * marksInRow);
-      const x = place.x + ((position % marksInRow) - (inRow - 1) / 2) * apart;
-      const y = place.y + row * 15 * (place.y > centreY ? -1 : 1);
-      const open = finding.openConflicts.length > 0 ? " plan-mark-open" : "";
-      return html`<g class="plan-mark${open}" transform="translate(${x.toFixed(1)} ${y.toFixed(1)})"><path d="${gradeShapes[finding.grade]}" transform="scale(1.65)"/><text y="3.4">${number}</text></g>`;
-    }),
+  return (position && positions[position]) ?? positions[ofZone[zone] ?? "all"];
+}
+
+interface NumberedFinding {
+  readonly finding: IndexFinding;
+  /** As the list of findings counts. */
+  readonly number: number;
+}
+
+/** Findings at their places, and those that stand in the list alone: without a place here, or more than its place has room for. */
+function placedFindings({ findings, recording }: ConditionIndex) {
+  const numbered = findings.map((finding, position) => ({ finding, number: position + 1, place: placeOf(finding, recording.vehicle) }));
+  const placed: (NumberedFinding & { readonly x: number; readonly y: number })[] = [];
+  const left: NumberedFinding[] = [];
+  for (const group of Map.groupBy(numbered, ({ place }) => (place ? `${place.x} ${place.rows[0]}` : "")).values()) {
+    const place = group[0]?.place;
+    const room = place ? place.inRow * place.rows.length : 0;
+    left.push(...group.slice(room));
+    if (!place) continue;
+    const here = group.slice(0, room);
+    here.forEach(({ finding, number }, position) => {
+      const row = Math.floor(position / place.inRow);
+      const inRow = Math.min(place.inRow, here.length - row * place.inRow);
+      placed.push({ finding, number, x: place.x + ((position % place.inRow) - (inRow - 1) / 2) * apart, y: place.rows[row] ?? centreY });
+    });
+  }
+  return { placed, left: left.toSorted((a, b) => a.number - b.number) };
+}
+
+function findingMark({ finding: { grade, openConflicts }, number, x, y }: ReturnType<typeof placedFindings>["placed"][number]): Markup {
+  const filled = grade === "worn" || grade === "damaged" ? " plan-mark-filled" : "";
+  const open = openConflicts.length > 0 ? " plan-mark-open" : "";
+  return html`<g class="plan-mark${filled}${open}" transform="translate(${x.toFixed(1)} ${y.toFixed(1)})"><path d="${gradeShapes[grade]}" transform="scale(1.65)"/><text y="3.4">${number}</text></g>`;
+}
+
+/** Which findings the drawing does not show, by number; nothing where it shows all. */
+export function notDrawn(index: ConditionIndex): Markup | false {
+  const { left } = placedFindings(index);
+  return (
+    left.length > 0 &&
+    html`Not on the drawing, in the list alone: ${left.map(({ finding, number }) => `${number} (${zoneLabels[finding.zone].toLowerCase()})`).join(", ")}.`
   );
 }
 

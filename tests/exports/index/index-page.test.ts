@@ -84,7 +84,7 @@ describe("the index page", () => {
           summary: { ...detail.summary, vehicle: { ...detail.summary.vehicle, bodyStyle, drive } },
           findings: detail.findings.map((finding) => ({ ...finding, zone: "roof", position })),
         });
-      const y = (text: string) => Number(/class="plan-mark" transform="translate\([\d.]+ ([\d.]+)\)"/.exec(text)?.[1]);
+      const y = (text: string) => Number(/class="plan-mark[^"]*" transform="translate\([\d.]+ ([\d.]+)\)"/.exec(text)?.[1]);
       // Nose to the left: the vehicle's own left is below.
       const below = drive === "left-hand" ? "driver" : "passenger";
       expect(y(at(below))).toBeGreaterThan(y(at(below === "driver" ? "passenger" : "driver")));
@@ -95,8 +95,47 @@ describe("the index page", () => {
   test("numbers a finding on the drawing as in the list, and names what was never shown", () => {
     const text = page(hostileDetail());
     const marks = [...text.matchAll(/class="plan-mark[^>]*>.*?<text y="[\d.]+">(\d+)<\/text>/g)].map(([, number]) => Number(number));
-    expect(marks).toEqual(hostileDetail().findings.map((_, position) => position + 1));
+    const told = /Not on the drawing, in the list alone: ([^.]*)\./.exec(text)?.[1] ?? "";
+    const alone = [...told.matchAll(/(\d+) \(/g)].map(([, number]) => Number(number));
+    expect([...marks, ...alone]).toEqual(hostileDetail().findings.map((_, position) => position + 1));
+    expect(marks.length).toBeGreaterThanOrEqual(6);
     expect(text.replace(/<[^>]*>/g, "")).toContain(`Not shown in this recording: ${escapeHtml(zoneLabels["driver-side"].toLowerCase())}, `);
+  });
+
+  const inZone = (zone: "cabin" | "underside", count: number): RecordingDetail => {
+    const detail = sampleDetail();
+    const [finding] = detail.findings;
+    return {
+      ...detail,
+      findings: Array.from({ length: count }, (_, start) => ({ ...finding!, zone, position: null, start, end: start + 1 })),
+    };
+  };
+
+  test("keeps marks off the name of the cabin, and tells those that it has no room for", () => {
+    const text = page(inZone("cabin", 30));
+    const nameY = Number(/<text class="plan-name" x="[\d.]+" y="([\d.]+)">Cabin</.exec(text)?.[1]);
+    const heights = [...text.matchAll(/class="plan-mark[^"]*" transform="translate\([\d.]+ ([\d.]+)\)"/g)].map(([, y]) => Number(y));
+    expect(new Set(heights).size).toBe(2);
+    // A mark reaches ten up and down; the name has its letters above its line and the time below it.
+    for (const y of heights) expect(y + 10 < nameY - 8 || y - 10 > nameY + 13).toBe(true);
+    expect(text).toContain(`Not on the drawing, in the list alone: ${heights.length + 1} (cabin), `);
+    expect(page(inZone("cabin", 4))).not.toContain("Not on the drawing");
+  });
+
+  test("tells findings beneath, which the drawing from above cannot show, and what is open there", () => {
+    const text = page(inZone("underside", 2));
+    expect(text).toContain("Not on the drawing, in the list alone: 1 (underside), 2 (underside).");
+    expect(text).toMatch(/<span>Underside: [\d:]+, 2 findings<\/span>/);
+    const open = { ...inZone("underside", 1), rulings: [], openConflictKeys: ["measure:axle ratio"] };
+    expect(page(open)).toMatch(/<span>Underside: [\d:]+, 1 finding <span class="open-mark">▼ 1 open<\/span><\/span>/);
+  });
+
+  test("fills the mark of a grade on the drawing where its sign is filled, and only there", () => {
+    const graded = (grade: "worn" | "good") =>
+      page({ ...sampleDetail(), findings: sampleDetail().findings.map((one) => ({ ...one, grade })) });
+    expect(graded("worn")).toContain('class="plan-mark plan-mark-filled"');
+    expect(graded("good")).not.toContain('class="plan-mark plan-mark-filled"');
+    expect(graded("good")).toContain(".grade-worn path, .grade-damaged path { fill: currentColor; }");
   });
 
   test("says when it was published with conflicts open", () => {
