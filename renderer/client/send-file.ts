@@ -1,9 +1,21 @@
 import { addresses } from "../../shared-types/index.ts";
 import { type FileWatch, ProblemError } from "./client.ts";
 
+/** A browser may no longer read a file that was changed, moved or removed since it was chosen; asking it for a byte shows that. */
+async function isReadable(file: File): Promise<boolean> {
+  return file
+    .slice(0, 1)
+    .arrayBuffer()
+    .then(
+      () => true,
+      () => false,
+    );
+}
+
 /**
  * Sends a file to the loopback host and tells how far it is; the host's reply. `fetch` tells nothing of a body on its way.
- * @throws ProblemError `file-cancelled` when it was stopped, `file-not-sent` when the file or the host was not to be had.
+ * @throws ProblemError `file-cancelled` when it was stopped, `file-unreadable` when the browser can no longer read the file,
+ * `file-not-sent` when the host was not to be had.
  */
 export function sendFile(file: File, { signal, onSent }: FileWatch): Promise<unknown> {
   return new Promise((resolve, reject) => {
@@ -21,9 +33,13 @@ export function sendFile(file: File, { signal, onSent }: FileWatch): Promise<unk
       }
     };
     request.onerror = () =>
-      fail(
-        "file-not-sent",
-        `${file.name} could not be handed over. If it was changed or moved since it was chosen, choose it again; if not, see that Roundwalk still runs.`,
+      void isReadable(file).then((readable) =>
+        readable
+          ? fail("file-not-sent", `${file.name} could not be handed over. See that Roundwalk still runs, and try again.`)
+          : fail(
+              "file-unreadable",
+              `${file.name} was changed, moved or removed since it was chosen, and the browser can no longer read it: trying again will not help. Choose it anew; in the list of imports under “Other files…”.`,
+            ),
       );
     request.onabort = () => fail("file-cancelled", `${file.name} was not handed over: it was cancelled.`);
     request.onloadend = () => signal.removeEventListener("abort", stop);

@@ -62,3 +62,18 @@ export function runWords(lines: readonly RunLine[]): string {
     .filter(Boolean)
     .join(", ");
 }
+
+/** What can be done about a line: the one that helps comes first. */
+export type LineAct = "cancel" | "again" | "retry" | "other-files" | "off";
+
+export function lineActs(line: RunLine): readonly LineAct[] {
+  const { state, order } = line;
+  if (!isSettled(line)) return ["cancel"];
+  if (state.kind === "cancelled") return ["retry", "off"];
+  if (state.kind !== "failed") return [];
+  // Files that the host itself has offered are chosen at the host.
+  const others: readonly LineAct[] = typeof order.transcript.source === "string" ? [] : ["other-files"];
+  const { code } = state.problem;
+  if (code === "transcript-known" || code === "stock-number-known") return ["again", ...others, "off"];
+  return code === "file-unreadable" ? [...others, "retry", "off"] : ["retry", ...others, "off"];
+}

@@ -1,9 +1,9 @@
-import { useSyncExternalStore } from "react";
+import { type ReactNode, useSyncExternalStore } from "react";
 import { Button } from "../../shared/button.tsx";
 import { recordingPlace } from "../../shared/place.ts";
 import { ProblemNote } from "../../shared/problem-note.tsx";
 import { type ImportRun, isSettled, type RunLine } from "./import-run.ts";
-import { lineShare, lineWords, runWords } from "./line-words.ts";
+import { type LineAct, lineActs, lineShare, lineWords, runWords } from "./line-words.ts";
 import "./run-panel.css";
 
 export interface RunPanelProps {
@@ -45,8 +45,39 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
   const { state, order, ticket } = line;
   const share = lineShare(state);
   const title = order.title;
-  const isKnown = state.kind === "failed" && ["transcript-known", "stock-number-known"].includes(state.problem.code);
-  const knownWords = state.kind === "failed" && state.problem.code === "stock-number-known" ? "Import it beside it" : "Import it again";
+  const againWords = state.kind === "failed" && state.problem.code === "stock-number-known" ? "Import it beside it" : "Import it again";
+  const buttons: Readonly<Record<LineAct, ReactNode>> = {
+    cancel: (
+      <Button
+        key="cancel"
+        onClick={() => run.cancel(ticket)}
+        disabled={state.kind === "cancelling"}
+        aria-label={`Cancel the import of ${title}`}
+      >
+        Cancel
+      </Button>
+    ),
+    again: (
+      <Button key="again" onClick={() => run.retry(ticket, true)} aria-label={`${againWords}: ${title}`}>
+        {againWords}
+      </Button>
+    ),
+    retry: (
+      <Button key="retry" onClick={() => run.retry(ticket)} aria-label={`Try again: ${title}`}>
+        Try again
+      </Button>
+    ),
+    "other-files": (
+      <Button key="other-files" onClick={onMend} aria-label={`Other files… for ${title}`}>
+        Other files…
+      </Button>
+    ),
+    off: (
+      <Button key="off" weight="quiet" onClick={() => run.clear(ticket)} aria-label={`Off the list: ${title}`}>
+        Off the list
+      </Button>
+    ),
+  };
   return (
     <li className="run-line" data-state={state.kind}>
       <div className="run-what">
@@ -58,33 +89,7 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
       ) : (
         <progress className="run-bar" aria-label={`Import of ${title}`} max={1} {...(share === null ? {} : { value: share })} />
       )}
-      <div className="row run-acts">
-        {isSettled(line) ? null : (
-          <Button onClick={() => run.cancel(ticket)} disabled={state.kind === "cancelling"} aria-label={`Cancel the import of ${title}`}>
-            Cancel
-          </Button>
-        )}
-        {isKnown ? (
-          <Button onClick={() => run.retry(ticket, true)} aria-label={`${knownWords}: ${title}`}>
-            {knownWords}
-          </Button>
-        ) : null}
-        {(state.kind === "failed" && !isKnown) || state.kind === "cancelled" ? (
-          <Button onClick={() => run.retry(ticket)} aria-label={`Try again: ${title}`}>
-            Try again
-          </Button>
-        ) : null}
-        {state.kind === "failed" && typeof order.transcript.source !== "string" ? (
-          <Button onClick={onMend} aria-label={`Other files… for ${title}`}>
-            Other files…
-          </Button>
-        ) : null}
-        {state.kind === "failed" || state.kind === "cancelled" ? (
-          <Button weight="quiet" onClick={() => run.clear(ticket)} aria-label={`Off the list: ${title}`}>
-            Off the list
-          </Button>
-        ) : null}
-      </div>
+      <div className="row run-acts">{lineActs(line).map((act) => buttons[act])}</div>
       {state.kind === "failed" ? <ProblemNote problem={state.problem} /> : null}
     </li>
   );

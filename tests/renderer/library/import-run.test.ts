@@ -2,7 +2,7 @@ import { describe, expect, test, vi } from "vitest";
 import { type Client, ProblemError } from "../../../renderer/client/client.ts";
 import type { FoundFile } from "../../../renderer/library/files/found-file.ts";
 import { createImportRun, type ImportOrder } from "../../../renderer/library/run/import-run.ts";
-import { lineShare, lineWords, runWords, sizeLabel } from "../../../renderer/library/run/line-words.ts";
+import { lineActs, lineShare, lineWords, runWords, sizeLabel } from "../../../renderer/library/run/line-words.ts";
 import type { EventPayload } from "../../../shared-types/index.ts";
 
 const vehicle = { name: "", year: null, bodyStyle: "sedan", drive: "left-hand" } as const;
@@ -151,4 +151,23 @@ test("how a line stands is said in words, with sizes people know", () => {
   expect(lineShare({ kind: "imported", recordingId: "x" })).toBe(1);
   expect(lineShare({ kind: "reading" })).toBeNull();
   expect([0, 999, 1000, 999_600, 12_340_000].map(sizeLabel)).toEqual(["0 bytes", "999 bytes", "1.0 kB", "1.0 MB", "12 MB"]);
+});
+
+describe("what can be done about a line", () => {
+  const failed = (code: string, offered: boolean) => ({
+    ticket: "t",
+    order: order("a", { offered }),
+    state: { kind: "failed", problem: { code, message: "" } } as const,
+  });
+
+  test.for([
+    ["file-unreadable", false, ["other-files", "retry", "off"]],
+    ["file-not-sent", false, ["retry", "other-files", "off"]],
+    ["captions-backwards", false, ["retry", "other-files", "off"]],
+    ["captions-backwards", true, ["retry", "off"]],
+    ["transcript-known", true, ["again", "off"]],
+    ["stock-number-known", false, ["again", "other-files", "off"]],
+  ] as const)("after %s, files at the host %s: %j", ([code, offered, acts]) => {
+    expect(lineActs(failed(code, offered))).toEqual(acts);
+  });
 });
