@@ -36,7 +36,8 @@ export interface ImportDialogProps {
   /** For recordings that come whole, from another machine; without files the person chooses. */
   readonly onBundle: (files: readonly File[]) => void;
   readonly onClose: () => void;
-  readonly onImported: () => void;
+  /** @param transcript its file's name. */
+  readonly onImported: (recordingId: string, transcript: string) => void;
 }
 
 export function ImportDialog({ dropped, described, onBundle, onClose, onImported }: ImportDialogProps) {
@@ -159,7 +160,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
         asksOfStockNumber: true,
         ticket,
       });
-      onImported();
+      onImported(summary.id, parts.transcript.name);
       // Closed too late to be cancelled: it is in the library, and nobody waits for it to open.
       if (stop.signal.aborted) return;
       onClose();

@@ -196,8 +196,8 @@ export function LibraryScreen() {
             lot.bring(foundFiles(files.map((file) => ({ file, folder: "" }))));
           }}
           onClose={() => setSingle(null)}
-          onImported={() => {
-            if (single.ticket) run.clear(single.ticket);
+          onImported={(recordingId, transcript) => {
+            run.mended(recordingId, { ticket: single.ticket, transcript });
             reload();
           }}
         />

@@ -155,6 +155,17 @@ export function createImportRun(client: Client, newTicket: () => string = () => 
       show(lines.map((one) => (one.ticket === ticket ? { ...one, ticket: fresh, state: { kind: "waiting" } } : one)));
       pump();
     },
+    /**
+     * A line that had failed came in by the window for one recording: by its own “Other files…”, or, without a ticket, with a transcript
+     * of the same name.
+     */
+    mended: (recordingId: string, { ticket, transcript }: { readonly ticket?: string; readonly transcript: string }): void => {
+      const line =
+        ticket === undefined
+          ? lines.find(({ order, state }) => state.kind === "failed" && order.transcript.name === transcript)
+          : lineOf(ticket);
+      if (line && isSettled(line)) setState(line.ticket, { kind: "imported", recordingId });
+    },
     /** Takes lines out of sight that have come to their end. */
     clear: (ticket?: string): void => show(lines.filter((line) => !isSettled(line) || (ticket !== undefined && line.ticket !== ticket))),
   };

@@ -153,6 +153,35 @@ test("how a line stands is said in words, with sizes people know", () => {
   expect([0, 999, 1000, 999_600, 12_340_000].map(sizeLabel)).toEqual(["0 bytes", "999 bytes", "1.0 kB", "1.0 MB", "12 MB"]);
 });
 
+describe("a line that was mended in the window for one recording", () => {
+  async function oneFailed() {
+    const { run, imports, states } = ground();
+    run.add([order("a"), order("b")]);
+    await settle();
+    imports.get("a")?.reject(new ProblemError({ code: "captions-backwards", message: "a.vtt, line 6: …" }));
+    imports.get("b")?.resolve({ id: "B" });
+    await settle();
+    return { run, states };
+  }
+
+  test.for([
+    ["by its own button", { ticket: "ticket 1", transcript: "a, mended.vtt" }],
+    ["by a transcript of its name", { transcript: "a.vtt" }],
+  ] as const)("%s counts as imported", async ([, by]) => {
+    const { run, states } = await oneFailed();
+    run.mended("A", by);
+    expect(states()).toEqual({ a: "imported", b: "imported" });
+    expect(runWords(run.lines())).toBe("2 of 2 recordings imported");
+  });
+
+  test("another recording mends nothing", async () => {
+    const { run } = await oneFailed();
+    run.mended("C", { transcript: "c.vtt" });
+    run.mended("B", { transcript: "b.vtt" });
+    expect(runWords(run.lines())).toBe("1 of 2 recordings imported, 1 failed");
+  });
+});
+
 describe("what can be done about a line", () => {
   const failed = (code: string, offered: boolean) => ({
     ticket: "t",
