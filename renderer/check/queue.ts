@@ -118,7 +118,8 @@ export function weightWord(weight: number): Weight {
   return weight >= 67 ? "grave" : weight >= 34 ? "middling" : "slight";
 }
 
-const commonWords = new Set(["and", "the", "of", "against", "being", "size", "type", "or", "not"]);
+/** Words that tell nothing of what is meant: a stock number is no number of owners. */
+const commonWords = new Set(["and", "the", "of", "against", "being", "size", "type", "or", "not", "number"]);
 
 function stems(text: string): Set<string> {
   return new Set(

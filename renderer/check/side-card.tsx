@@ -65,7 +65,12 @@ export function SideCard({ conflict, sideIndex, seatKey, detail, onSide, onHear,
   const value = sideValues(conflict, detail.analysis.claims)[sideIndex] ?? "";
   const repairs = claim ? detail.analysis.repairs.filter((repair) => claim.repairs.includes(repair.id)) : [];
   return (
-    <section className="side" data-playing={playing || undefined} aria-label={`Side ${letter}: ${value}`}>
+    <section
+      className="side"
+      data-playing={playing || undefined}
+      data-settled={detail.openConflictKeys.includes(conflict.key) ? undefined : true}
+      aria-label={`Side ${letter}: ${value}`}
+    >
       <div className="side-picture">
         <Picture {...picture} />
       </div>

@@ -166,6 +166,8 @@ describe("the words that a recogniser's error replaces", () => {
 test.for<{ topic: string; fields: Record<string, string>; about: string[] }>([
   { topic: "rear tire size", fields: { "rear tires": "235/60R15", "front tires": "215/70R15", mileage: "58412" }, about: ["rear tires"] },
   { topic: "axle ratio", fields: { "axle ratio": "3.55", "stock number": "H-1" }, about: ["axle ratio"] },
+  { topic: "number of owners", fields: { "stock number": "CK-2107", owners: "3" }, about: ["owners"] },
+  { topic: "number of owners", fields: { "stock number": "CK-2107" }, about: [] },
   { topic: "engine", fields: { "final drive": "3.55" }, about: [] },
 ])("the stock sheet on $topic", ({ topic, fields, about }) => {
   expect(sheetFieldsAbout(topic, fields).map(([field]) => field)).toEqual(about);

@@ -71,12 +71,16 @@ function mismatch(tires: readonly Measured[], wheels: readonly Measured[], topic
   if (!tire || !wheel) return [];
   const tireClaims = tires.filter((one) => sameRim(one, tire) && clashes(one, wheel));
   const wheelClaims = wheels.filter((one) => sameRim(one, wheel));
+  // Each size is said at its own moment, not all at the first one's.
+  const said = [...Map.groupBy(tireClaims, ({ claim }) => String(claim.value))].map(
+    ([size, of]) => `${size} at ${moment(of[0]!.claim.start)}`,
+  );
   const sizes = [...new Set(tireClaims.map(({ claim }) => String(claim.value)))];
   return [
     conflictOf({
       kind: "standard",
       topic,
-      why: `A ${wheel.words} wheel is named at ${moment(wheel.claim.start)}, and ${listed(sizes)} at ${moment(tireClaims[0]!.claim.start)} needs a ${tire.words} rim.`,
+      why: `A ${wheel.words} wheel is named at ${moment(wheel.claim.start)}, and ${listed(said)} ${said.length === 1 ? "needs" : "need"} a ${tire.words} rim.`,
       rule: "tire-rim-against-wheel",
       standard: {
         name: "The rim in a tire size is the wheel's diameter",
