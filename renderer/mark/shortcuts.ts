@@ -114,7 +114,11 @@ export const markShortcuts = [
       { action: "zones", key: "3", words: "zones" },
       { action: "correct", key: "E", words: "correct the words of the caption at the playhead; Enter keeps, Esc drops" },
       { action: "original", key: "W", words: "show or hide the words it came with" },
-      { action: "search", key: "/", words: "search the captions; Enter and Shift Enter go through the hits" },
+      {
+        action: "search",
+        key: "/",
+        words: "search the captions; Enter and Shift Enter go through the hits, Esc leaves the field, a second Esc ends the search",
+      },
       { action: "hit-after", key: "G", words: "to the next hit" },
       { action: "hit-before", key: "Shift+G", words: "to the hit before" },
     ],

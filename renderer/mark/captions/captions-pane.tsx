@@ -8,6 +8,7 @@ import { useClockValue } from "../../player/use-clock.ts";
 import { Button } from "../../shared/button.tsx";
 import { captionNotes, disputedClaims } from "../../shared/caption-segments.ts";
 import { counted } from "../../shared/count.ts";
+import { useShortcuts } from "../../shared/keys.ts";
 import { spanAt } from "../lap.ts";
 import type { CaptionsAsk } from "../use-mark-actions.ts";
 import { CaptionEditor } from "./caption-editor.tsx";
@@ -104,6 +105,12 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
     else if (asked === "original") toggleOriginal(captions[here]?.index ?? -1);
     else goToHit(asked === "hit-after" ? 1 : -1);
     onAnswered();
+  });
+  useShortcuts((key) => {
+    if (key !== "Escape" || words === "") return false;
+    setHitAt(null);
+    onWords("");
+    return true;
   });
   useEffect(() => {
     if (ask) answer(ask);

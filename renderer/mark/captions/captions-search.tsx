@@ -32,9 +32,8 @@ export function CaptionsSearch({ ref, words, count, at, onWords, onGo, onLeave }
         onKeyDown={(event) => {
           if (event.key === "Enter") onGo(event.shiftKey ? -1 : 1);
           else if (event.key === "Escape") {
-            // The first Escape takes the words, the second the way back to the list.
-            if (words !== "") onWords("");
-            else onLeave();
+            // The words stay, so that the next-hit key goes on through them; Escape in the list then takes them.
+            onLeave();
           } else return;
           event.preventDefault();
           event.stopPropagation();
