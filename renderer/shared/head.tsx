@@ -6,6 +6,7 @@ import { Button } from "./button.tsx";
 import { type Ground, grounds, useGround } from "./ground.ts";
 import "./head.css";
 import { useInitials } from "./initials.tsx";
+import { useShortcuts } from "./keys.ts";
 import "./menu.css";
 import { type Desk, hashOfPlace, recordingPlace, rememberedRecording } from "./place.ts";
 
@@ -29,6 +30,12 @@ export function Head({ desk, recordingId, subject, title, children }: HeadProps)
   useEffect(() => {
     document.title = `${title}, Roundwalk`;
   }, [title]);
+  // The other desks have a sheet of their own under this key.
+  useShortcuts((key) => {
+    if (key !== "?" || desk === "mark" || desk === "check") return false;
+    help.open("keys");
+    return true;
+  });
   const opened = recordingId ?? (desk === "call" ? rememberedRecording() : null);
   return (
     <header className="head">
