@@ -175,6 +175,25 @@ const refusals: readonly { why: string; text: string; code: TranscriptErrorCode;
   },
   { why: "75 seconds", text: "[0:10] one\n[1:75] two", code: "broken-time", line: 2, says: /"\[1:75\] two" starts with no time/ },
   {
+    why: "a stamp with a semicolon",
+    text: "[0:10] one\n[1:99:0;25] Rear tires",
+    code: "broken-time",
+    line: 2,
+    says: /"\[1:99:0;25\] Rear tires" starts with no time/,
+  },
+  { why: "a stamp without minutes", text: "[0:10] one\n[:25] two", code: "broken-time", line: 2, says: /"\[:25\] two"/ },
+  {
+    why: "a stamp without its closing bracket",
+    text: "[0:10] one\ntwo\n[0:25 three",
+    code: "broken-time",
+    line: 3,
+    says: /"\[0:25 three"/,
+  },
+  { why: "a stamp with a letter for a nought", text: "(0:10) one\n(1:2O) two", code: "broken-time", line: 2, says: /"\(1:2O\) two"/ },
+  { why: "a stamp cut short", text: "[0:10] one\n[1:] two", code: "broken-time", line: 2, says: /"\[1:\] two"/ },
+  { why: "a bare stamp with a semicolon", text: "0:10 one\n1:05;25 two", code: "broken-time", line: 2, says: /"1:05;25 two"/ },
+  { why: "a bare stamp parted by a semicolon", text: "0:10 one\n1;25 two", code: "broken-time", line: 2, says: /"1;25 two"/ },
+  {
     why: "SRT time cut short",
     text: "00:00:01,000 --> 00:00:02,000\none\n\n00:00:03,000 --> 00:\ntwo",
     code: "broken-time",
@@ -332,4 +351,22 @@ describe("the development cases", () => {
     expect(transcript.captions.map(({ start, text }) => ({ start, text }))).toEqual(annotatedCaptions(name));
   });
   test("are all there", () => expect(files).toHaveLength(5));
+});
+
+/** Lines that a second caption begins with and that are no stamp, for all their figures. */
+const wordsLikeStamps = [
+  { first: "[0:00]", words: "(3.73:1) gears" },
+  { first: "[0:00]", words: "[2 of 4] the keys" },
+  { first: "[0:00]", words: "[engine noise: idle]" },
+  { first: "[0:00]", words: "[about 10:1] squeeze" },
+  { first: "(0:00)", words: "(3.73:1) gears" },
+  { first: "0:00", words: "3:73 gears" },
+  { first: "0:00", words: "12; 4 of them good" },
+] as const;
+
+describe("words that begin with figures", () => {
+  test.for(wordsLikeStamps)("$first then $words", ({ first, words }) => {
+    const { captions } = read(`${first} Come on up\n${words}`, "said.txt");
+    expect(captions.map(({ text }) => text.replaceAll("\n", " "))).toEqual([`Come on up ${words}`]);
+  });
 });
