@@ -1,6 +1,7 @@
 import { Checkbox } from "@base-ui/react/checkbox";
 import { type ExportFormat, isPdfFormat } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
+import { tickMark } from "../shared/tick-mark.tsx";
 import { exportWords } from "./export-formats.ts";
 
 export interface ExportFormatRowProps {
@@ -20,7 +21,7 @@ export function ExportFormatRow({ format, chosen, whyNot, onChoose, onLook }: Ex
       {/* biome-ignore lint/a11y/noLabelWithoutControl: the checkbox inside is the control */}
       <label className="export-label">
         <Checkbox.Root className="checkbox" checked={chosen} disabled={whyNot !== null} onCheckedChange={onChoose}>
-          <Checkbox.Indicator className="checkbox-mark" />
+          <Checkbox.Indicator className="checkbox-mark">{tickMark}</Checkbox.Indicator>
         </Checkbox.Root>
         <span>{name}</span>
       </label>

@@ -67,7 +67,8 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
   );
   const whyNot = (format: ExportFormat) => (isPdfFormat(format) ? abilities.whyNoPdf : null);
   // In the contract's order, whatever was ticked last.
-  const asked = exportFormats.filter((format) => formats.includes(format) && whyNot(format) === null);
+  const possible = exportFormats.filter((format) => whyNot(format) === null);
+  const asked = possible.filter((format) => formats.includes(format));
 
   const write = (overwrite: boolean) => {
     setInTheWay(null);
@@ -112,6 +113,17 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
           onChange={setPaper}
         />
       ) : null}
+      <div className="row">
+        <Button weight="quiet" onClick={() => setFormats(exportFormats)} disabled={asked.length === possible.length}>
+          Choose all
+        </Button>
+        <Button weight="quiet" onClick={() => setFormats([])} disabled={asked.length === 0}>
+          Choose none
+        </Button>
+        <span className="small soft">
+          {asked.length} of {possible.length} chosen
+        </span>
+      </div>
       <ul className="export-formats" aria-label="What to export">
         {exportFormats.map((format) => (
           <ExportFormatRow
@@ -134,6 +146,7 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
         </span>
       </div>
       {problem ? <ProblemNote problem={problem} onDismiss={() => setProblem(null)} /> : null}
+      <VideoCopy recordingId={recordingId} granularity={granularity} />
       {written ? (
         <Written written={written} reveal={abilities.revealFiles ? () => client.call("export.reveal", { recordingId }) : null} />
       ) : null}
@@ -152,7 +165,6 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
           </pre>
         </section>
       ) : null}
-      <VideoCopy recordingId={recordingId} granularity={granularity} />
       <p className="caution">{cautions.inspection}</p>
       <Ask
         title="Overwrite the files of the last export?"

@@ -1,5 +1,6 @@
 import { Checkbox } from "@base-ui/react/checkbox";
 import type { ReactNode } from "react";
+import { tickMark } from "../shared/tick-mark.tsx";
 
 export interface TickProps {
   readonly on: boolean;
@@ -14,7 +15,7 @@ export function Tick({ on, onChange, disabled = false, children }: TickProps) {
     // biome-ignore lint/a11y/noLabelWithoutControl: the checkbox inside is the control
     <label className="tick">
       <Checkbox.Root className="checkbox" checked={on} disabled={disabled} onCheckedChange={onChange}>
-        <Checkbox.Indicator className="checkbox-mark" />
+        <Checkbox.Indicator className="checkbox-mark">{tickMark}</Checkbox.Indicator>
       </Checkbox.Root>
       <span>{children}</span>
     </label>

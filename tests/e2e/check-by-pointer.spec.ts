@@ -36,12 +36,15 @@ test("the reviewer's whole job on the demo, by pointer", async ({ desk: page }) 
       .toBe(false);
     await page.getByText("Recogniser's error").click();
     await page.getByText(/^A: /).click();
+    await expect(page.getByLabel("The right words")).not.toHaveValue("");
+    await expect(page.getByText(/^In place of “/)).toBeVisible();
     await page.getByLabel("The right words").fill("front discs");
     await page.getByLabel("Reason").fill("Heard again, and looked at.");
     await page.getByRole("button", { name: "Decide", exact: true }).click();
     await page.getByRole("textbox", { name: "Initials" }).fill("RT");
     await page.getByRole("button", { name: "Use these initials" }).click();
     await expect(left).toContainText(`${all - 1} left of ${all}`);
+    await expect(page.locator(".side[data-settled]")).toHaveCount(2);
     await page.getByRole("button", { name: "Settled", exact: true }).click();
     await expect(queue).toHaveCount(1);
     await page.getByRole("button", { name: "All", exact: true }).click();

@@ -213,12 +213,15 @@ test.describe("in the export panel", () => {
     const dialog = page.getByRole("dialog", { name: "Export" });
     await dialog.getByRole("combobox", { name: "Paper of PDFs" }).press("Enter");
     await page.getByRole("option", { name: "A4", exact: true }).press("Enter");
-    // All but the PDFs are unticked.
-    const boxes = dialog.getByRole("checkbox");
-    const count = await boxes.count();
+    const formats = dialog.getByRole("list", { name: "What to export" }).getByRole("checkbox");
+    const count = await formats.count();
+    await expect(dialog.getByText(`${count} of ${count} chosen`)).toBeVisible();
+    await expect(formats.first().locator("svg path")).toBeVisible();
+    await dialog.getByRole("button", { name: "Choose none" }).press("Enter");
+    await expect(dialog.getByText(`0 of ${count} chosen`)).toBeVisible();
     for (let position = 0; position < count; position += 1) {
-      const box = boxes.nth(position);
-      if (!/, PDF$/.test(((await box.locator("xpath=ancestor::label").textContent()) ?? "").trim())) await box.press("Space");
+      const box = formats.nth(position);
+      if (/, PDF$/.test(((await box.locator("xpath=ancestor::label").textContent()) ?? "").trim())) await box.press("Space");
     }
     await dialog.getByRole("button", { name: "Write 2 files" }).press("Enter");
     await expect(dialog.getByRole("status").first()).toContainText(/Writing Condition index, PDF \(1 of 2\)/);
