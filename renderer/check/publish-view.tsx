@@ -9,7 +9,7 @@ import { useShortcuts } from "../shared/keys.ts";
 import { recordingPlace } from "../shared/place.ts";
 import { checkActionOf } from "./check-shortcuts.ts";
 import "./publish.css";
-import { openQuestions } from "./queue.ts";
+import { alsoLines } from "./publish-lines.ts";
 import { countedOfKind, kindWords } from "./queue-filter.ts";
 
 export interface PublishViewProps {
@@ -75,8 +75,20 @@ export function PublishView({ detail, edit }: PublishViewProps) {
       <section className="check-part" aria-labelledby="publish-also">
         <h3 id="publish-also">Read before it goes out, not counted as open</h3>
         <ul className="publish-also">
-          {alsoLines(detail).map((line) => (
-            <li key={line}>{line}</li>
+          {alsoLines(detail).map(({ words, href, details }) => (
+            <li key={words}>
+              {href !== null ? <a href={href}>{words}</a> : details.length === 0 ? words : null}
+              {details.length > 0 ? (
+                <details>
+                  <summary>{words}</summary>
+                  <ul>
+                    {details.map((told) => (
+                      <li key={told}>{told}</li>
+                    ))}
+                  </ul>
+                </details>
+              ) : null}
+            </li>
           ))}
         </ul>
       </section>
@@ -135,21 +147,4 @@ function readyLine({ analysis, rulings }: RecordingDetail, open: number): string
     .toSorted()
     .at(-1);
   return `No conflict is open. All ${length} were settled${people ? ` by ${people}` : ""}${latest ? `, the last at ${momentLabel(latest)}` : ""}.`;
-}
-
-/** What has no ruling and is for a person to read. */
-function alsoLines(detail: RecordingDetail): string[] {
-  const { denials, promises, doubtful } = detail.analysis;
-  const { proposals, proposedZones } = detail.summary.counts;
-  return [
-    denials.length > 0
-      ? `${counted(denials.length, "claim is", "claims are")} denied by the stock sheet.`
-      : "The stock sheet denies nothing.",
-    promises.length > 0
-      ? `${counted(promises.length, "stretch of words", "stretches of words")} that a buyer may hold the dealer to.`
-      : "No promise was heard.",
-    `${counted(openQuestions(detail).length, "question", "questions")} about what was never shown or said.`,
-    `${counted(doubtful.length, "doubtful caption", "doubtful captions")} that nothing was read from.`,
-    `${counted(proposals, "proposed finding", "proposed findings")} and ${counted(proposedZones, "proposed zone", "proposed zones")} that nobody accepted.`,
-  ];
 }
