@@ -40,6 +40,14 @@ export function numericAspectPercent(widthInches: number): number {
   return Math.round(widthInches * 100) % 100 === 0 ? 92 : 82;
 }
 
+/** Truck tires on rims of 20 inches and more stand taller than wide: 9.00-20 about 40 in, 10.00-20 about 41.5 (trade tables from memory). */
+const truckNumeric = { leastRimInches: 20, leastWidthInches: 7.5, aspectPercent: 108 } as const;
+
+function aspectOfNumeric(widthInches: number, rim: Rim): number {
+  const ofTruck = rim.inches >= truckNumeric.leastRimInches && widthInches >= truckNumeric.leastWidthInches;
+  return ofTruck ? truckNumeric.aspectPercent : numericAspectPercent(widthInches);
+}
+
 /** Metric sizes without an aspect are read as 80 series (https://www.austin7.org/TechnicalArticles/TyreSizes/TyreSizes.html). */
 export const impliedMetricAspectPercent = 80;
 
@@ -101,7 +109,7 @@ export function overallDiameter(size: TireSize): Diameter | undefined {
     case "metric-no-aspect":
       return diameterOf(size.widthMm, impliedMetricAspectPercent, size.rim, true);
     case "numeric":
-      return diameterOf(size.widthInches * millimetresPerInch, numericAspectPercent(size.widthInches), size.rim, true);
+      return diameterOf(size.widthInches * millimetresPerInch, aspectOfNumeric(size.widthInches, size.rim), size.rim, true);
     case "truck-inch":
       return diameterOf(size.widthInches * millimetresPerInch, truckInchAspectPercent, size.rim, true);
     case "flotation":

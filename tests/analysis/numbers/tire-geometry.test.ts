@@ -109,3 +109,23 @@ test.for(["", "235", "235/60", "235/60R", "R15", "600/60R15x", "31x10R15", "O70-
     expect(parseTireSize(text)).toBeUndefined();
   },
 );
+
+/** Diameter in inches within an inch and a half of what the trade's tables print (from memory): makers differ by their tread. */
+const truckSizes = [
+  ["11R22.5", 41.5],
+  ["11R24.5", 43.5],
+  ["10R22.5", 40],
+  ["9R22.5", 38.4],
+  ["10.00R20", 41.5],
+] as const;
+
+describe("truck sizes", () => {
+  test.for(truckSizes)("%s is about %d in tall", ([text, inches]) => {
+    const diameter = overallDiameter(parseTireSize(text)!)!;
+    expect(Math.abs(diameter.inches - inches)).toBeLessThan(1.5);
+    expect(diameter.estimate).toBe(true);
+  });
+  test.for(["11R22", "11 22.5", "111R22.5", "11R2.5", "R22.5"])("%s is no size", (text) => {
+    expect(parseTireSize(text)).toBeUndefined();
+  });
+});

@@ -38,7 +38,9 @@ export function readField(column: StockSheetColumn, text: string): ReadCell | un
     }
     case "tire-size":
       // Two sizes in one field are a front and a rear; which is which, the field does not say.
-      return (text.match(/\d{3}\/\d{2}|\d{2}x\d|\b\d{1,2}(?:\.\d{2})?[R-]\d{2}(?:\.5)?\b/gi)?.length ?? 0) > 1 ? undefined : { value: text.trim(), unit: null };
+      return (text.match(/\d{3}\/\d{2}|\d{2}x\d|\b\d{1,2}(?:\.\d{2})?[R-]\d{2}(?:\.5)?\b/gi)?.length ?? 0) > 1
+        ? undefined
+        : { value: text.trim(), unit: null };
     default:
       return { value: text.trim(), unit: null };
   }
