@@ -2,7 +2,7 @@ import { Progress } from "@base-ui/react/progress";
 import { type Conflict, promiseLabels, publicationLine, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { asHeading, sideLetter, sideValues } from "../shared/claim-words.ts";
-import { type CheckItem, checkItems, openQuestions, publishItem, sameItem, weightWord } from "./queue.ts";
+import { type CheckItem, checkItems, openQuestions, publishItem, sameItem, waitsForLook, weightWord } from "./queue.ts";
 import { isShownIn, keptBackLine, leftByKind, type QueueFilter, shownConflicts } from "./queue-filter.ts";
 import { QueueFilters } from "./queue-filters.tsx";
 import { SheetQueue } from "./sheet-queue.tsx";
@@ -74,10 +74,11 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
       <ol className="queue-list" aria-label="Conflicts by weight">
         {queue.map((conflict) => {
           const open = openConflictKeys.includes(conflict.key);
+          const waits = open ? waitsForLook(detail.rulings, conflict.key) : null;
           return line(
             { kind: "conflict", key: conflict.key },
             conflict.topic,
-            sidesLine(conflict, detail),
+            `${sidesLine(conflict, detail)}${waits ? `. To be looked at on the vehicle, says ${waits.initials}` : ""}`,
             <span className="queue-sign" data-open={open || undefined} title={`Weight ${conflict.weight} of 100`}>
               {open ? weightWord(conflict.weight) : "settled"}
             </span>,

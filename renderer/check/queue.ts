@@ -142,3 +142,8 @@ export function sheetFieldsAbout(topic: string, fields: Readonly<Record<string, 
   const best = Math.max(0, ...scored.map(({ shared }) => shared));
   return scored.filter(({ shared }) => shared > 0 && shared === best).map(({ field, value }) => [field, value]);
 }
+
+/** Who ruled that a conflict waits until someone has looked at the vehicle; null where it waits for a ruling, or is settled. */
+export function waitsForLook(rulings: readonly Ruling[], conflictKey: string): Pick<Ruling, "initials" | "at"> | null {
+  return rulings.find((one) => one.conflictKey === conflictKey && one.supersededBy === null && one.decision === "look-at-vehicle") ?? null;
+}

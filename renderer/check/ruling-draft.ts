@@ -45,6 +45,11 @@ export function rulingOfDigit(
   return option && misheard < sides ? { option, misheard } : null;
 }
 
+/** What the header says once it is ruled; a look at the vehicle decides nothing yet. */
+export function saidOfRuling({ decision, label }: Pick<RulingOption, "decision" | "label">, topic: string): string {
+  return decision === "look-at-vehicle" ? `Still open until someone has looked at the vehicle: ${topic}` : `Decided on ${topic}: ${label}`;
+}
+
 export interface RulingDraft {
   readonly option: RulingOption | null;
   /** Which side was misheard, for a recogniser's error. */

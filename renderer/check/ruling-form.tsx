@@ -17,6 +17,7 @@ import {
   rulingOfDigit,
   rulingOptions,
   type SideWords,
+  saidOfRuling,
   sideOfRuling,
   wordsOfSide,
 } from "./ruling-draft.ts";
@@ -79,7 +80,7 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
         reason: reason.trim(),
         rightWords: option.decision === "recogniser-error" ? rightWords.trim() : null,
       },
-      `Decided on ${conflict.topic}: ${option.label}`,
+      saidOfRuling(option, conflict.topic),
     );
     // A refused ruling stays in the form, so that nothing typed is lost.
     if (!saved) return;

@@ -12,6 +12,7 @@ import {
   rulingsOn,
   rulingsWithoutConflict,
   sheetFieldsAbout,
+  waitsForLook,
   weightWord,
 } from "../../renderer/check/queue.ts";
 import {
@@ -21,6 +22,7 @@ import {
   faultsOfRuling,
   rulingOfDigit,
   rulingOptions,
+  saidOfRuling,
   sideOfRuling,
   wordsOfSide,
 } from "../../renderer/check/ruling-draft.ts";
@@ -108,6 +110,23 @@ describe("rulings", () => {
     ];
     expect(rulingsOn(all, tires.key).map(({ id }) => id)).toEqual(["3", "2", "1"]);
     expect(rulingsWithoutConflict(all, detail.analysis.conflicts).map(({ id }) => id)).toEqual(["4"]);
+  });
+  test("a conflict that waits for a look at the vehicle says so, until another ruling takes that one's place", () => {
+    const look = ruling("1", "2026-01-01T00:00:00Z", null);
+    expect(waitsForLook([look], tires.key)).toMatchObject({ initials: "MB" });
+    expect(waitsForLook([look], axle.key)).toBeNull();
+    expect(
+      waitsForLook(
+        [
+          { ...look, supersededBy: "2" },
+          { ...look, id: "2", decision: "both-hold" },
+        ],
+        tires.key,
+      ),
+    ).toBeNull();
+    const said = rulingOptions(tires).map((option) => saidOfRuling(option, tires.topic));
+    expect(said.map((line) => line.startsWith("Decided on rear tire size: "))).toEqual([true, true, true, true, false]);
+    expect(said.at(-1)).toBe("Still open until someone has looked at the vehicle: rear tire size");
   });
   test("every side may stand, and its number is the contract's", () => {
     const three = { sides: [...tires.sides, { value: "245/60R15", unit: null, claims: ["c1"] }] };
