@@ -7,7 +7,7 @@ import { sampleDetail } from "../exports/sample-detail.ts";
 
 const detail = sampleDetail();
 const promise = {
-  ...{ id: "p1", key: "p", kind: "absolute", captions: [2], start: 80, end: 84, quote: "it never leaks", spans: [] },
+  ...{ id: "p1", key: "p", kind: "absolute" as const, captions: [2], start: 80, end: 84, quote: "it never leaks", spans: [] },
   ...{ why: "Absolute.", rule: { name: "r", source: "s" } },
 } as const;
 const full: RecordingDetail = {
