@@ -1,4 +1,5 @@
 import {
+  type AttributeName,
   type Claim,
   claimSubject,
   type Input,
