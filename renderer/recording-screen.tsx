@@ -8,6 +8,8 @@ import { MarkScreen } from "./mark/mark-screen.tsx";
 import { Button } from "./shared/button.tsx";
 import { counted } from "./shared/count.ts";
 import { Head } from "./shared/head.tsx";
+import { useStillNew } from "./shared/passing.ts";
+import { PassingProblem } from "./shared/passing-problem.tsx";
 import { hashOfPlace, rememberRecording } from "./shared/place.ts";
 import { ProblemNote } from "./shared/problem-note.tsx";
 import { UndoBar } from "./shared/undo-bar.tsx";
@@ -30,6 +32,7 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
   /** Half-written rulings, by conflict: kept over both desks until the recording is left. */
   const drafts = useRef<RulingDrafts>(new Map());
   const { detail, problem } = recording;
+  const stillNew = useStillNew(recording.saves);
   const summary = detail?.summary;
   useEffect(() => {
     if (detail) rememberRecording(recordingId);
@@ -61,9 +64,9 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
                 ? "no open conflicts"
                 : counted(summary.counts.openConflicts, "open conflict", "open conflicts")}
             </span>
-            <span className="head-state" aria-hidden="true">
+            <span className="head-state" aria-hidden="true" title={stillNew ? recording.lastSaved : undefined}>
               {recording.away ? "not connected" : recording.saving ? "saving…" : "on disk"}
-              {recording.lastSaved && !recording.saving && !recording.away ? (
+              {recording.lastSaved && stillNew && !recording.saving && !recording.away ? (
                 <span className="head-saved">: {recording.lastSaved}</span>
               ) : null}
             </span>
@@ -77,8 +80,8 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
       </div>
       {problem ? (
         detail ? (
-          <div className="recording-problem">
-            <ProblemNote problem={problem} onDismiss={recording.dismissProblem} />
+          <div className="passing-problem-place">
+            <PassingProblem problem={problem} onDismiss={recording.dismissProblem} lasting={recording.away} />
           </div>
         ) : (
           <main className="recording-problem">

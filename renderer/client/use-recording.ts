@@ -27,6 +27,8 @@ export interface OpenRecording {
   readonly away: boolean;
   /** What the last edit did, in words, for the live region. */
   readonly lastSaved: string;
+  /** How many edits were saved since the recording was opened: tells two with the same words apart. */
+  readonly saves: number;
   readonly edit: Edit;
 }
 
@@ -41,6 +43,7 @@ export function useRecording(recordingId: string): OpenRecording {
   const [problem, setProblem] = useState<Problem | null>(null);
   const [pending, setPending] = useState(0);
   const [lastSaved, setLastSaved] = useState("");
+  const [saves, setSaves] = useState(0);
   const queue = useRef<Promise<unknown>>(Promise.resolve());
   // Counts edits and reloads, so that an answer which left the host before a later edit cannot put the screen back.
   const turn = useRef(0);
@@ -75,6 +78,7 @@ export function useRecording(recordingId: string): OpenRecording {
           setDetail(answer);
           setProblem(null);
           setLastSaved(saved);
+          setSaves((count) => count + 1);
           return true;
         } catch (thrown) {
           setProblem(problemOf(thrown));
@@ -91,5 +95,5 @@ export function useRecording(recordingId: string): OpenRecording {
 
   const dismissProblem = useCallback(() => setProblem(null), []);
   const away = useHostAway() || problem?.code === "host-unreachable";
-  return { detail, problem, dismissProblem, saving: pending > 0, away, lastSaved, edit };
+  return { detail, problem, dismissProblem, saving: pending > 0, away, lastSaved, saves, edit };
 }
