@@ -18,6 +18,7 @@ import { ImportDialog } from "./import-dialog.tsx";
 import "./library.css";
 import { isBundle } from "../lot/is-bundle.ts";
 import { useLotDialogs } from "../lot/use-lot-dialogs.tsx";
+import { keepPlace, placeOfLibrary } from "./keep-place.ts";
 import { libraryKeys } from "./library-shortcuts.ts";
 import { arrangeRecordings, type RecordingOrder } from "./list/arrange-recordings.ts";
 import { ListTools, manyRecordings } from "./list/list-tools.tsx";
@@ -91,6 +92,8 @@ export function LibraryScreen() {
       () => {
         setProblemMet(null);
         reload();
+        // The row goes, and its menu button with it.
+        keepPlace(placeOfLibrary);
       },
       (thrown: unknown) => setProblemMet(problemOf(thrown)),
     );
@@ -119,6 +122,7 @@ export function LibraryScreen() {
       {/* Files may be dropped anywhere on the screen; the buttons do the same from the keyboard. */}
       <main
         className="library"
+        tabIndex={-1}
         data-dragging={dragging || undefined}
         onDragOver={(event) => {
           event.preventDefault();

@@ -2,6 +2,7 @@ import { type ReactNode, useSyncExternalStore } from "react";
 import { Button } from "../../shared/button.tsx";
 import { recordingPlace } from "../../shared/place.ts";
 import { ProblemNote } from "../../shared/problem-note.tsx";
+import { keepPlace, placeOfImports } from "../keep-place.ts";
 import { type ImportRun, isSettled, type RunLine } from "./import-run.ts";
 import { type LineAct, lineActs, lineShare, lineWords, runWords } from "./line-words.ts";
 import "./run-panel.css";
@@ -25,9 +26,22 @@ export function RunPanel({ run, onMend }: RunPanelProps) {
           {runWords(lines)}
         </p>
         {open > 0 ? (
-          <Button onClick={run.cancelAll}>Cancel all</Button>
+          <Button
+            onClick={() => {
+              run.cancelAll();
+              keepPlace(placeOfImports);
+            }}
+          >
+            Cancel all
+          </Button>
         ) : (
-          <Button weight="quiet" onClick={() => run.clear()}>
+          <Button
+            weight="quiet"
+            onClick={() => {
+              run.clear();
+              keepPlace(placeOfImports);
+            }}
+          >
             Clear this list
           </Button>
         )}
@@ -46,11 +60,16 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
   const share = lineShare(state);
   const title = order.title;
   const againWords = state.kind === "failed" && state.problem.code === "stock-number-known" ? "Import it beside it" : "Import it again";
+  /** Each act takes its own button away. */
+  const act = (change: () => void) => () => {
+    change();
+    keepPlace(placeOfImports);
+  };
   const buttons: Readonly<Record<LineAct, ReactNode>> = {
     cancel: (
       <Button
         key="cancel"
-        onClick={() => run.cancel(ticket)}
+        onClick={act(() => run.cancel(ticket))}
         disabled={state.kind === "cancelling"}
         aria-label={`Cancel the import of ${title}`}
       >
@@ -58,12 +77,12 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
       </Button>
     ),
     again: (
-      <Button key="again" onClick={() => run.retry(ticket, true)} aria-label={`${againWords}: ${title}`}>
+      <Button key="again" onClick={act(() => run.retry(ticket, true))} aria-label={`${againWords}: ${title}`}>
         {againWords}
       </Button>
     ),
     retry: (
-      <Button key="retry" onClick={() => run.retry(ticket)} aria-label={`Try again: ${title}`}>
+      <Button key="retry" onClick={act(() => run.retry(ticket))} aria-label={`Try again: ${title}`}>
         Try again
       </Button>
     ),
@@ -73,7 +92,7 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
       </Button>
     ),
     off: (
-      <Button key="off" weight="quiet" onClick={() => run.clear(ticket)} aria-label={`Off the list: ${title}`}>
+      <Button key="off" weight="quiet" onClick={act(() => run.clear(ticket))} aria-label={`Off the list: ${title}`}>
         Off the list
       </Button>
     ),
@@ -89,7 +108,7 @@ function Line({ line, run, onMend }: { readonly line: RunLine; readonly run: Imp
       ) : (
         <progress className="run-bar" aria-label={`Import of ${title}`} max={1} {...(share === null ? {} : { value: share })} />
       )}
-      <div className="row run-acts">{lineActs(line).map((act) => buttons[act])}</div>
+      <div className="row run-acts">{lineActs(line).map((one) => buttons[one])}</div>
       {state.kind === "failed" ? <ProblemNote problem={state.problem} /> : null}
     </li>
   );

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import type { Problem, WantedVideo } from "../../../shared-types/index.ts";
 import { bytesInFull } from "../../../shared-types/video-content.ts";
 import { problemOf } from "../../client/client.ts";
@@ -9,6 +9,7 @@ import { Ask, Modal } from "../../shared/dialog.tsx";
 import { ProblemNote } from "../../shared/problem-note.tsx";
 import { type FoundFile, placeOfFile } from "../files/found-file.ts";
 import { useFileChoice } from "../files/use-file-choice.tsx";
+import { keepPlace } from "../keep-place.ts";
 import { sizeLabel } from "../run/line-words.ts";
 import { acceptOf, partOfKnownEnding } from "../sort-files.ts";
 import { findVideos, replaceVideo, type VideoSearch } from "./match-videos.ts";
@@ -38,6 +39,7 @@ export function FindVideoDialog({ purpose, targets, onClose, onDone }: FindVideo
   const [result, setResult] = useState<{ readonly search: VideoSearch; readonly where: string; readonly looked: number } | null>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
   const [replacement, setReplacement] = useState<FoundFile | null>(null);
+  const chooser = useRef<HTMLButtonElement>(null);
   const [only] = open;
   const single = open.length === 1 ? only : undefined;
 
@@ -87,6 +89,8 @@ export function FindVideoDialog({ purpose, targets, onClose, onDone }: FindVideo
       if (met.code !== "file-cancelled") setProblem(met);
     }
     setLooking(null);
+    // The button was disabled while the file was handed over, and lost the focus by that.
+    keepPlace(() => chooser.current);
   };
   const takeAnyway = async (file: FoundFile) => {
     if (!single) return;
@@ -101,6 +105,8 @@ export function FindVideoDialog({ purpose, targets, onClose, onDone }: FindVideo
       if (met.code !== "file-cancelled") setProblem(met);
     }
     setLooking(null);
+    // The button was disabled while the file was handed over, and lost the focus by that.
+    keepPlace(() => chooser.current);
   };
   const choice = useFileChoice({
     accept: acceptOf.video,
@@ -144,7 +150,7 @@ export function FindVideoDialog({ purpose, targets, onClose, onDone }: FindVideo
             Look in a folder…
           </Button>
         ) : null}
-        <Button weight={purpose === "find" ? "plain" : "main"} onClick={choice.chooseFiles} disabled={looking !== null}>
+        <Button ref={chooser} weight={purpose === "find" ? "plain" : "main"} onClick={choice.chooseFiles} disabled={looking !== null}>
           {targets.length > 1 ? "Choose files…" : "Choose a file…"}
         </Button>
       </div>
