@@ -78,11 +78,11 @@ test("the first start shows the three desks on the demo, takes initials, and imp
 
     await test.step("with that they are over, after a restart too", async () => {
       await home(page);
-      await expect(page.getByRole("link", { name: "First of my own" })).toBeVisible();
+      await expect(page.getByRole("link", { name: "First of my own", exact: true })).toBeVisible();
       await expect(firstMinutes(page)).toHaveCount(0);
       const { address } = await host.restart();
       await page.goto(address);
-      await expect(page.getByRole("link", { name: "First of my own" })).toBeVisible();
+      await expect(page.getByRole("link", { name: "First of my own", exact: true })).toBeVisible();
       await expect(firstMinutes(page)).toHaveCount(0);
       await expect(page.getByRole("region", { name: "What is new" })).toHaveCount(0);
     });
