@@ -32,14 +32,14 @@ export function createAppServer(pageFolder: string): (request: Request) => Promi
     const address = pathname === "/" ? "/index.html" : pathname;
     if (address === "/index.html") files = listFiles(pageFolder);
     const path = files.get(address);
-    if (path === undefined) {
+    const content = path === undefined ? undefined : await contentOf(path);
+    if (path === undefined || content === undefined) {
       const isPage = address === "/index.html";
       return new Response(isPage ? notBuilt : "There is nothing at this address.", {
         status: isPage ? 503 : 404,
         headers: { "content-type": "text/plain; charset=utf-8", "cache-control": "no-store" },
       });
     }
-    const content = await readFile(path);
     const headers = new Headers({
       "content-type": contentTypes[extname(path)] ?? "application/octet-stream",
       "content-length": String(content.length),
@@ -48,6 +48,16 @@ export function createAppServer(pageFolder: string): (request: Request) => Promi
     });
     return new Response(request.method === "HEAD" ? null : content, { headers });
   };
+}
+
+/** Undefined where a new build has taken the file away since the list was read. */
+async function contentOf(path: string): Promise<Buffer<ArrayBuffer> | undefined> {
+  try {
+    return await readFile(path);
+  } catch (failure) {
+    if ((failure as NodeJS.ErrnoException).code === "ENOENT") return undefined;
+    throw failure;
+  }
 }
 
 function listFiles(folder: string): Map<string, string> {
