@@ -26,7 +26,9 @@ describe("a recording that moves to another machine", () => {
     expect(await takeBundle(fresh, path)).toEqual({ recordingId: id, title: "Kestrel walk round", outcome: "imported" });
 
     const here = await fresh.handlers["recording.get"]({ id });
-    expect(here).toEqual(there);
+    // There the video was a person's own file; here the library keeps the copy that came along.
+    expect([there.summary.videoKept, here.summary.videoKept]).toEqual([false, true]);
+    expect(here).toEqual({ ...there, summary: { ...there.summary, videoKept: true } });
     // What no screen shows, too: the words as they came, and the whole history, undone and dropped edits included.
     expect(fresh.parts.library.recordings.transcriptBytes(id)).toEqual(old.parts.library.recordings.transcriptBytes(id));
     expect(fresh.parts.library.captions.of(id)).toEqual(old.parts.library.captions.of(id));
