@@ -27,6 +27,9 @@ const contrasted: ReadonlySet<string> = new Set(["type", "material", "displaceme
 const speaksOfThisOne =
   /^(?:(?:and|but|so|now|okay|well|right|yeah) )?(?:this|these|here|it's|it (?:has|is|still)|it's|you've|we've got|ours|i've got)\b/;
 
+/** Words that make an earlier reading another vehicle's or another day's. */
+const toldOfThen = /\b(?:others?|another|that|had|was|were|used|before|when|then|last|first|most|those)\b/;
+
 interface Placed {
   readonly claim: Claim;
   readonly index: number;
@@ -50,6 +53,8 @@ export function markSetAgainst(claims: readonly Claim[], speech: Speech): Claim[
       const earlier = placed[before]!;
       if (earlier.end > later.first || !isContrast(earlier.claim, later.claim)) continue;
       const earlierLead = leadOf(speech, earlier, 1);
+      // The figures of a dial told twice are two readings of it, however the second is put ("it's at 88,600 now").
+      if (isToday && !turns && earlier.claim.attribute === "mileage" && !toldOfThen.test(earlierLead)) continue;
       if (turns || isToday ? !speaksOfThisOne.test(earlierLead) : isSomeonesDoing(earlier.claim, earlierLead)) marked.add(earlier.index);
     }
   });

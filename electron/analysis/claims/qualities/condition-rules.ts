@@ -329,8 +329,11 @@ export const conditionRules: readonly QualityRule[] = [
       "cold enough to",
       "freeze/freezes you out",
       "hang meat",
+      "the/factory/rear/front/dash/cab/roof/sleeper air works !on/for/out/with/from/in",
+      "the/factory/rear/front/dash/cab/roof/sleeper air still/really/all works !on/for/out/with/from/in",
     ],
     unless: [
+      "if/whether ..3 air works",
       "heater/heat ..3 blow/blows/blowing ..1 cold",
       "n't blow/blowing ..2 cold",
       "not blow/blowing ..2 cold",

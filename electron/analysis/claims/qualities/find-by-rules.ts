@@ -123,6 +123,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     value: rule.value,
     last: memory.last,
   });
+  if (nearest && hasOtherSubject(scene, hit.firstUnit, nearest)) return [];
   const named = nearest && isOfAllInView(scene, rule, hit, nearest, turned) ? null : nearest;
   const part = named && narrowed(scene, named, rule);
   if (part) {
@@ -211,6 +212,25 @@ const verbs: ReadonlySet<string> = new Set(["is", "are", "was", "were", "'s", "'
 
 function isVerb(scene: SpokenScene, unit: number): boolean {
   return verbs.has(scene.units[unit]!.word);
+}
+
+/** Verbs of doing well whose own noun right before them is what does it. */
+const doesWell = /^(?:works?|shuts?|closes?|opens?|slides?|latches|latch)$/;
+const determines = /^(?:the|my|your|our|his|her|its|this|that)$/;
+/** Not nouns, or nouns for everything that was told. */
+const noSubject = /^(?:one|ones|lot|whole|rest|thing|things|stuff|both|even|here|there|too)$/;
+/** Between a noun and its verb. */
+const stressing = /^(?:still|just|only|also|really|actually|always|all)$/;
+
+/** "The odometer reads 312,000. The winch works": a noun of its own, though no part is known by it, keeps the words from the part before. */
+function hasOtherSubject(scene: SpokenScene, firstUnit: number, { first, end }: ScenePart): boolean {
+  let at = firstUnit - 1;
+  while (stressing.test(scene.units[at]?.word ?? "")) at--;
+  const noun = scene.units[at];
+  const determiner = scene.units[at - 1];
+  if (!noun || !determiner || noun.endsPhrase || !doesWell.test(scene.units[firstUnit]!.word)) return false;
+  if (!determines.test(determiner.word) || noSubject.test(noun.word)) return false;
+  return first < determiner.token && end <= determiner.token;
 }
 
 /** "No leaks up here": said of what is in view, not of the whole. */

@@ -58,12 +58,24 @@ interface Spoken {
   readonly start: number;
   readonly captions: readonly number[];
   readonly zone: ZoneName;
+  readonly dial: boolean;
+}
+
+/**
+ * Whether it is a reading of the dial to its hundreds or finer, stated flatly. A second one in another sentence is no contrast and no
+ * rounding; a slip put right has its words of correction.
+ */
+function isExactReading({ component, attribute, value, stance, circumstance, time }: Claim): boolean {
+  if (component !== "odometer" || attribute !== "mileage" || typeof value !== "number") return false;
+  return stance === "stated" && time === "today" && circumstance === null && value >= 1000 && value % 1000 !== 0;
 }
 
 /** The sides with at least one claim that no claim of another side stands beside. */
 function sidesStanding(sides: readonly (readonly Claim[])[], seconds: number): number[] {
   const spoken: Spoken[] = sides
-    .flatMap((claims, side) => claims.map((claim) => ({ side, start: claim.start, captions: claim.captions, zone: claim.zone })))
+    .flatMap((claims, side) =>
+      claims.map((claim) => ({ side, start: claim.start, captions: claim.captions, zone: claim.zone, dial: isExactReading(claim) })),
+    )
     .sort((a, b) => a.start - b.start || a.side - b.side);
   const contrasted = new Set<number>();
   for (const forward of [true, false]) {
@@ -86,6 +98,6 @@ function sidesStanding(sides: readonly (readonly Claim[])[], seconds: number): n
 function inOneBreath(first: Spoken, second: Spoken, seconds: number): boolean {
   const apart = Math.abs(first.start - second.start);
   // Between two zones the speaker has moved on: only what straddles the step is still one thought.
-  const breath = first.zone === second.zone ? seconds : seconds / 3;
+  const breath = first.zone === second.zone && !(first.dial && second.dial) ? seconds : seconds / 3;
   return apart < breath || (apart < longestBreathSeconds && first.captions.some((caption) => second.captions.includes(caption)));
 }
