@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import { type Conflict, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Button } from "../shared/button.tsx";
@@ -43,7 +43,8 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
   /** Whoever chose by digit goes on typing; whoever walks the choices with the arrow keys must not be carried away from them. */
   const [byDigit, setByDigit] = useState<{ readonly goTo: "side" | "words" | "reason" } | null>(null);
   const form = useRef<HTMLFormElement>(null);
-  useEffect(() => {
+  // Before the next key: what is typed right after the digit is the reason's, not the page's.
+  useLayoutEffect(() => {
     if (byDigit === null) return;
     form.current?.querySelector<HTMLElement>(fieldSelectors[byDigit.goTo])?.focus();
   }, [byDigit]);
