@@ -25,7 +25,9 @@ describe("libraries of every form that was ever given out", () => {
     const written = JSON.parse(readFileSync(join(place, `form-${form}.json`), "utf8"));
     // What is counted or listed only since is empty in an older library, until its recordings are analysed again.
     written.summary.counts.proposedZones ??= 0;
+    written.summary.counts.openDenials ??= 0;
     written.summary.published ??= null;
+    written.summary.videoKept ??= false;
     const kept = RecordingDetail.parse({
       trustedCaptions: [],
       captionCorrections: [],
