@@ -81,7 +81,7 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
   await test.step("the rest is settled, one open conflict after the other", async () => {
     for (let open = all - 1; open > 0; open--) {
       await page.keyboard.press("n");
-      await expect(page.getByText("in dispute", { exact: true })).toBeVisible();
+      await expect(page.getByRole("article").getByText("in dispute", { exact: true })).toBeVisible();
       await page.keyboard.press("1");
       await page.getByLabel("Reason").waitFor();
       await page.keyboard.type("Looked at on the lift.");
