@@ -169,7 +169,7 @@ test.describe("the help", () => {
 
   test("works without any connection, by the arrows alone, with the screens' own keys and cautions", async ({ desk: page, context }) => {
     await page.getByRole("link", { name: /^Mark / }).waitFor({ timeout: 60_000 });
-    await page.getByRole("button", { name: "Help" }).click();
+    await page.getByRole("button", { name: "Help", exact: true }).click();
     await expectAccessible(page, "help, desks");
     await page.keyboard.press("Escape");
     await page.evaluate(() => {
