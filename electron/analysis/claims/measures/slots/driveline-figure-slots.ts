@@ -144,7 +144,7 @@ export const drivelineFigureSlots = [
     cues: [
       {
         after:
-          /^(?:inch )?(?:style |type |ford )?(?:center section|centre section|third member|style (?:rear|center|centre|axle)|housing|chunk|pumpkin|locker|limited slip|posi)\b/,
+          /^(?:inch )?(?:style |type )?(?:center section|centre section|third member|style (?:rear|center|centre|axle)|housing|chunk|pumpkin|locker|limited slip|posi)\b/,
         score: 1.35,
       },
       {

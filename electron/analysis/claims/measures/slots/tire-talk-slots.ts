@@ -46,7 +46,7 @@ export const tireTalkSlots = [
       /\bsockets?\b|\bhigh\b|\bmid\b|\b(?:wants?|wanted|buddy's?|friend's?|brother's?|neighbor's?|neighbour's?|could|would|people)\b[^#]* #|\bmuffler|\bspeakers?\b/,
     cues: [
       {
-        before: /\b(?:trucks?|rig|jeep|rolling|rolls|rides?|sits?|sitting|it's|she's|that's) on$/,
+        before: /\b(?:trucks?|rig|rolling|rolls|rides?|sits?|sitting|it's|she's|that's) on$/,
         score: 1.0,
       },
       {
