@@ -62,13 +62,16 @@ export const stockPhrases = [
 
 /** Whether a word is on the list or a plain form of one that is. */
 export function isVehicleWord(word: string): boolean {
-  const bare = word.replace(/'s$/, "");
-  return [
-    bare,
-    bare.replace(/s$/, ""),
-    bare.replace(/es$/, ""),
-    bare.replace(/e?d$/, ""),
-    bare.replace(/ing$/, ""),
-    bare.replace(/ies$/, "y"),
-  ].some((form) => vehicleStems.has(form));
+  const bare = without(word, "'s");
+  if (vehicleStems.has(bare)) return true;
+  if (bare.endsWith("s"))
+    return (
+      vehicleStems.has(bare.slice(0, -1)) ||
+      (bare.endsWith("es") && vehicleStems.has(bare.slice(0, -2))) ||
+      (bare.endsWith("ies") && vehicleStems.has(`${bare.slice(0, -3)}y`))
+    );
+  if (bare.endsWith("d")) return vehicleStems.has(bare.endsWith("ed") ? bare.slice(0, -2) : bare.slice(0, -1));
+  return bare.endsWith("ing") && vehicleStems.has(bare.slice(0, -3));
 }
+
+const without = (word: string, ending: string): string => (word.endsWith(ending) ? word.slice(0, -ending.length) : word);

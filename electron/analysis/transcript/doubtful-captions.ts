@@ -38,7 +38,11 @@ export function findDoubtful(captions: readonly Caption[], spoken: readonly (rea
   return [...reasons].map(([caption, why]) => ({ caption, why })).toSorted((a, b) => a.caption - b.caption);
 }
 
+/** Beyond ASCII: without any such letter there is no foreign script. */
+const beyondAscii = /[^\u0000-\u007f]/;
+
 function foreignScript(text: string): string | null {
+  if (!beyondAscii.test(text)) return null;
   const letters = [...text.matchAll(/\p{L}/gu)].length;
   const latin = [...text.matchAll(/\p{Script=Latin}|[µΩ]/gu)].length;
   return letters >= 3 && letters - latin > letters * 0.3 ? "words in a foreign script" : null;

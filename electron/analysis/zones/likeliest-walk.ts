@@ -20,7 +20,7 @@ interface Walk {
 }
 
 /** Walks kept after each clause. Far more than a real recording needs: ties are rare beyond ten. */
-const keptWalks = 48;
+const keptWalks = 32;
 /** Score behind the leading walk at which a walk is given up: more than a zone's whole evidence in a minute of talk. */
 const hopelessBehind = 24;
 
@@ -35,6 +35,7 @@ const unsaidEntry = zoneNames.map((zone) => walkCosts.unsaidEntry[zone] ?? 0);
 const revisitCosts: Readonly<Partial<Record<ZoneName | "other", number>>> = walkCosts.revisit;
 const revisit = zoneNames.map((zone) => revisitCosts[zone] ?? walkCosts.revisit.other);
 const usual = zoneNames.flatMap((from) => zoneNames.map((to) => usualNext[from]?.[to] ?? 0));
+const mostUsual = Math.max(0, ...usual);
 
 /** The zone of each clause along the likeliest walk (Viterbi over zone and zones seen). */
 export function likeliestWalk(speech: Speech, clauses: readonly WeighedClause[]): ZoneName[] {
@@ -80,17 +81,23 @@ function firstWalks(clause: WeighedClause, staying: readonly number[]): Walk[] {
 
 function nextWalks(walks: readonly Walk[], clause: WeighedClause, staying: readonly number[], share: number): Walk[] {
   const leader = walks.reduce((best, walk) => Math.max(best, walk.score + (staying[walk.zone] ?? 0)), Number.NEGATIVE_INFINITY);
+  const hopeless = leader - hopelessBehind;
   const best = new Map<number, Walk>();
   const away = clause.moves.some((move) => move.zone === null);
+  const moving = clause.moves.length > 0;
+  // Without words that move the camera, a step gains at most a usual one's bonus less this: most are hopeless before they are weighed.
+  const leastCost = away ? Math.min(walkCosts.change[clause.break], walkCosts.changeAfterComeAlong) : walkCosts.change[clause.break];
   for (const walk of walks) {
     for (let zone = 0; zone < zoneCount; zone += 1) {
+      const stay = staying[zone] ?? 0;
+      if (!moving && walk.score + stay + (zone === walk.zone ? 0 : mostUsual - leastCost) < hopeless) continue;
       // Words that move the camera into a zone speak for it also when it is there already: what was announced is now done.
-      const strength = clause.moves.length === 0 ? 0 : entryStrength(clause.moves, zone, walk.zone, walk.lastSide);
+      const strength = moving ? entryStrength(clause.moves, zone, walk.zone, walk.lastSide) : 0;
       const moved = zone === walk.zone ? strength * walkCosts.movedAgainShare : strength;
       const gain = zone === walk.zone ? 0 : changeGain(walk, zone, clause, moved > 0, away, share);
-      const score = walk.score + gain + moved + (staying[zone] ?? 0);
+      const score = walk.score + gain + moved + stay;
       // A walk this far behind never catches up, for one clause cannot say so much.
-      if (score < leader - hopelessBehind) continue;
+      if (score < hopeless) continue;
       const seen = walk.seen | (1 << zone);
       const lastSide = isSide(zone) ? zone : walk.lastSide;
       const key = (seen * 16 + zone) * 4 + (lastSide < 0 ? 0 : lastSide === driver ? 1 : 2);
@@ -98,7 +105,7 @@ function nextWalks(walks: readonly Walk[], clause: WeighedClause, staying: reado
       if (!other || score > other.score) best.set(key, { score, zone, seen, lastSide, before: walk });
     }
   }
-  return [...best.values()].toSorted(byScore).slice(0, keptWalks);
+  return [...best.values()].sort(byScore).slice(0, keptWalks);
 }
 
 const byScore = (a: Walk, b: Walk) => b.score - a.score || a.zone - b.zone || a.seen - b.seen;

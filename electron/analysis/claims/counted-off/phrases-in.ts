@@ -37,9 +37,18 @@ export interface PhraseFound {
   readonly groups: readonly (string | undefined)[];
 }
 
+/** One text for all the rules that look through a speech. */
+const textsBySpeech = new WeakMap<CountedSpeech, Placed>();
+
+function placedOf(counted: CountedSpeech): Placed {
+  const placed = textsBySpeech.get(counted) ?? new Placed(counted);
+  textsBySpeech.set(counted, placed);
+  return placed;
+}
+
 /** Every place of a pattern in the words of a speech: lower case, single blanks, " ." at a sentence's end. */
 export function phrasesIn(counted: CountedSpeech, pattern: RegExp): PhraseFound[] {
-  const placed = new Placed(counted);
+  const placed = placedOf(counted);
   return [...placed.text.matchAll(pattern)].map((match) => ({
     first: placed.tokenAt(match.index),
     end: placed.tokenAt(match.index + match[0].length - 1) + 1,

@@ -320,25 +320,57 @@ function withItsOwn(text: string): readonly string[] {
 interface CompiledPhrase<Meaning> {
   readonly phrase: Phrase<Meaning>;
   readonly elements: readonly Element[];
+  /** Place in the table: hits at one unit come in this order. */
+  readonly order: number;
+  /** Units from the phrase's first to its anchor, least and most. */
+  readonly least: number;
+  readonly most: number;
 }
 
-/** Words a phrase can begin with; null where it can begin with anything. */
-function openingWords(elements: readonly Element[]): ReadonlySet<string> | null {
-  const words = new Set<string>();
+/** Words that stand in nearly every sentence: a phrase is looked up by another of its words where it has one. Chosen for speed; no result depends on it. */
+const everydayWords: ReadonlySet<string> = new Set(
+  (
+    "a an the this that these those it they them he she you i we one ones my his her our your their its is are was were 's 're 'm be been " +
+    "being has have had 've got get gets n't not no never and or but so of in on at to for from with by up down out off all any some just " +
+    "there here been do does did what which who when where if as than then too very still new old good been only more"
+  ).split(" "),
+);
+
+/** What it costs to look a phrase up by these words: everyday ones are met at every turn. */
+const lookUpCost = (words: ReadonlySet<string>): number => [...words].reduce((sum, word) => sum + (everydayWords.has(word) ? 40 : 1), 0);
+
+interface Anchor {
+  readonly words: ReadonlySet<string>;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Furthest an anchor may be from where its phrase begins, in units. */
+const furthestAnchor = 16;
+
+/** The words of which one must stand in any match, and how far from its beginning; null where a phrase has none. */
+function anchorOf(elements: readonly Element[]): Anchor | null {
+  let best: (Anchor & { readonly cost: number }) | null = null;
+  let least = 0;
+  let most = 0;
   for (const element of elements) {
-    if (element.kind === "before-is-none-of" || element.kind === "next-is-none-of") continue;
-    if (element.kind !== "words" || element.numbers) return null;
-    for (const word of element.words) words.add(word);
-    if (!element.optional) return words;
+    if (most > furthestAnchor) break;
+    if (element.kind === "words" && !element.optional && !element.numbers) {
+      const cost = lookUpCost(element.words) * (1 + (most - least) / 2);
+      if (!best || cost < best.cost) best = { words: element.words, least, most, cost };
+    }
+    if (element.kind === "gap") most += element.most;
+    else if (element.kind === "any" || element.kind === "words" || element.kind === "number") {
+      most += 1;
+      if (element.kind === "any" || !element.optional) least += 1;
+    }
   }
-  return null;
+  return best;
 }
 
-/** A table of phrases made ready: looked up by opening word, so that cost grows with the speech and hardly with the table. */
+/** A table of phrases made ready: looked up by the rarest word each must hold, so that cost grows with the speech and hardly with the table. */
 export class PhraseBook<Meaning> {
-  readonly #byWord = new Map<string, CompiledPhrase<Meaning>[]>();
-  /** Phrases that open with any one word ("_ it was born with"), by the words that may come second. */
-  readonly #bySecondWord = new Map<string, CompiledPhrase<Meaning>[]>();
+  readonly #byAnchor = new Map<string, CompiledPhrase<Meaning>[]>();
   readonly #anywhere: CompiledPhrase<Meaning>[] = [];
 
   readonly #commas: boolean;
@@ -346,33 +378,42 @@ export class PhraseBook<Meaning> {
   /** `commas: "may-part"` lets punctuation within a sentence stand between any two words of a phrase. */
   constructor(phrases: readonly Phrase<Meaning>[], { commas }: { readonly commas: "may-part" | "part-names" } = { commas: "may-part" }) {
     this.#commas = commas === "may-part";
+    let order = 0;
     for (const phrase of phrases) {
       for (const text of withItsOwn(phrase.text)) {
-        const compiled = { phrase, elements: text.split(" ").filter(Boolean).map(elementOf) };
-        const words = openingWords(compiled.elements);
-        const second = !words && compiled.elements[0]?.kind === "any" ? openingWords(compiled.elements.slice(1)) : null;
-        const index = words ? this.#byWord : this.#bySecondWord;
-        const opening = words ?? second;
-        if (!opening) this.#anywhere.push(compiled);
-        else for (const word of opening) index.set(word, [...(index.get(word) ?? []), compiled]);
+        const elements = text.split(" ").filter(Boolean).map(elementOf);
+        const anchor = anchorOf(elements);
+        const compiled = { phrase, elements, order: order++, least: anchor?.least ?? 0, most: anchor?.most ?? 0 };
+        if (!anchor) this.#anywhere.push(compiled);
+        else
+          for (const word of anchor.words) {
+            const listed = this.#byAnchor.get(word);
+            if (listed) listed.push(compiled);
+            else this.#byAnchor.set(word, [compiled]);
+          }
       }
     }
   }
 
   /** Every phrase at every place, in order of place, then of the table. */
   find(units: readonly SpokenUnit[]): PhraseHit<Meaning>[] {
-    const hits: PhraseHit<Meaning>[] = [];
+    const found: { hit: PhraseHit<Meaning>; order: number }[] = [];
+    const tryAt = (compiled: CompiledPhrase<Meaning>, at: number) => {
+      const { phrase, elements, order } = compiled;
+      const endUnit = matchFrom(units, at, at, this.#commas, elements, 0);
+      if (endUnit > at)
+        found.push({ hit: { firstUnit: at, endUnit, first: units[at]!.token, end: units[endUnit - 1]!.token + 1, phrase }, order });
+    };
     for (let at = 0; at < units.length; at++) {
-      const candidates = [
-        ...(this.#byWord.get(units[at]!.word) ?? []),
-        ...(this.#bySecondWord.get(units[at + 1]?.word ?? "") ?? []),
-        ...this.#anywhere,
-      ];
-      for (const { phrase, elements } of candidates) {
-        const endUnit = matchFrom(units, at, at, this.#commas, elements, 0);
-        if (endUnit > at) hits.push({ firstUnit: at, endUnit, first: units[at]!.token, end: units[endUnit - 1]!.token + 1, phrase });
+      for (const compiled of this.#anywhere) tryAt(compiled, at);
+      for (const compiled of this.#byAnchor.get(units[at]!.word) ?? []) {
+        for (let start = Math.max(0, at - compiled.most); start <= at - compiled.least; start++) tryAt(compiled, start);
       }
     }
-    return hits;
+    found.sort((one, other) => one.hit.firstUnit - other.hit.firstUnit || one.order - other.order);
+    // Two words of one phrase's anchor may both lead to the same place.
+    return found
+      .filter(({ hit, order }, at) => order !== found[at - 1]?.order || hit.firstUnit !== found[at - 1]!.hit.firstUnit)
+      .map(({ hit }) => hit);
   }
 }

@@ -53,6 +53,7 @@ function isUnlikelyYear(reading: Reading, likeliest: Reading): boolean {
 function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings): Candidate | null {
   let bestReading: { reading: Reading; value: ClaimValue } | null = null;
   for (const reading of around.number.readings) {
+    if (!fits(reading, slot.need)) continue;
     // "It's 12 now" may be a year, but hardly.
     if (reading.unit === "GBP" && !around.british && !/[£]|quid|sterling/.test(around.said)) continue;
     if (
@@ -65,7 +66,7 @@ function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings): Ca
       continue;
     // A far-fetched repair explains nothing that the plain reading does not.
     if (reading.repaired && reading.likelihood < leastRepair && reading !== around.number.readings[0]) continue;
-    if (!fits(reading, slot.need) || !(unitSpoken(reading, around.said) || supposed(reading))) continue;
+    if (!(unitSpoken(reading, around.said) || supposed(reading))) continue;
     const value = slot.value ? slot.value(reading, around.said) : reading.value;
     if (value === undefined) continue;
     bestReading = { reading, value };
@@ -161,10 +162,27 @@ function joinedTo(speech: Speech, told: Topic | undefined, topics: readonly Topi
 const pronounBefore =
   /(?:^|[ .])(?:it's|it|they're|they|that one's|this one's|one's|that one|this one|these|those|she's|there's)\b[^.#]{0,30}$/;
 
+/** Slots by the units and kinds of a number's readings, as they come up: far fewer than numbers. */
+const slotsByReadings = new Map<string, readonly Slot[]>();
+
+/** Slots that take at least one of the readings by unit and kind, in the table's order. */
+function slotsOpenTo(readings: readonly Reading[]): readonly Slot[] {
+  const shapes = new Set(readings.map(({ unit, kind }) => `${unit}/${kind}`));
+  const key = [...shapes].sort().join(" ");
+  let open = slotsByReadings.get(key);
+  if (!open) {
+    open = slots.filter(({ need }) =>
+      readings.some(({ unit, kind }) => need.units.includes(unit) && (need.kinds === undefined || need.kinds.includes(kind))),
+    );
+    slotsByReadings.set(key, open);
+  }
+  return open;
+}
+
 /** All slots a number fits, likeliest first. */
 export function candidatesFor(speech: Speech, around: NumberSurroundings): Candidate[] {
   const found: Candidate[] = [];
-  for (const slot of slots) {
+  for (const slot of slotsOpenTo(around.number.readings)) {
     const candidate = candidateOf(speech, slot, around);
     if (candidate) found.push(candidate);
   }
