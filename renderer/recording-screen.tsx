@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import type { Problem } from "../shared-types/index.ts";
 import { CheckScreen } from "./check/check-screen.tsx";
-import { ExportPanel } from "./check/export-panel.tsx";
+import { ExportPanel } from "./publish/export-panel.tsx";
 import type { RulingDrafts } from "./check/ruling-draft.ts";
 import { useRecording } from "./client/use-recording.ts";
 import { MarkScreen } from "./mark/mark-screen.tsx";

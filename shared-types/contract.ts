@@ -1,8 +1,10 @@
 import { z } from "zod";
 import { CaptionIndex, Seconds } from "./analysis.ts";
+import { IndexTemplate } from "./index-text.ts";
 import { lotMethods, workEvents } from "./lot-contract.ts";
 import { Finding, Initials, RecordingDetail, RecordingId, RecordingSummary, Vehicle, ZoneSpan } from "./recording.ts";
 import { Comparison, mostCompared, SearchHit } from "./search.ts";
+import { MatterRef, SeenState } from "./seen-note.ts";
 import { startMethods } from "./start-contract.ts";
 import { SheetColumns, SheetField } from "./stock-sheet.ts";
 import { RulingDecision, ZoneName } from "./vocabulary.ts";
@@ -59,6 +61,7 @@ export const exportFormats = [
   "correction-text",
   "index-html",
   "index-pdf",
+  "index-text",
   "index-csv",
   "index-json",
   "index-schema",
@@ -97,6 +100,9 @@ export const WrittenFile = z.strictObject({
   /** What the reader of the file should know before it is used. */
   warnings: z.array(z.string()),
 });
+
+/** What a text with fields is called in the library. */
+const TemplateName = IndexTemplate.shape.name;
 
 /** From the recording's beginning. */
 const Milliseconds = z.int().nonnegative();
@@ -177,6 +183,8 @@ export const contract = {
   /** Files that the system handed over (a double click, the desktop's own window, another start) and nobody has taken yet; they are then taken. */
   "file.handedOver": method(none, z.strictObject({ files: z.array(OfferedFile) })),
   "folder.choose": method(none, OfferedFolder),
+  /** Asks for a folder to write to or to read from, in the system's own window; null when the person chose none. Looks at nothing in it. */
+  "folder.place": method(none, z.strictObject({ folder: z.string().nullable() })),
   "video.wanted": method(none, z.array(WantedVideo)),
   /** Gives a recording its video again: the same content only, unless `replace`. */
   "video.take": method(z.strictObject({ recordingId: RecordingId, video: z.uuid(), replace: z.boolean() }), RecordingSummary),
@@ -255,6 +263,14 @@ export const contract = {
   /** Keeps a still of the video at a moment; one that is there for it gives way. A still is no edit: it can be taken again. */
   "still.keep": method(z.strictObject({ recordingId: RecordingId, atMilliseconds: Milliseconds, image: StillImage }), StillPlace),
   "still.get": method(z.strictObject({ recordingId: RecordingId, atMilliseconds: Milliseconds }), StillPlace.extend({ image: StillImage })),
+  /**
+   * Moments of which an index wants a picture and none is kept near; none where there is no video to take one from. `hostTakes`: the
+   * host takes them itself when it writes the index, with the program that it found; else the page can, from its own player.
+   */
+  "still.wanted": method(
+    z.strictObject({ recordingId: RecordingId }),
+    z.strictObject({ moments: z.array(Milliseconds), hostTakes: z.boolean() }),
+  ),
   "conflict.rule": method(
     z.strictObject({
       recordingId: RecordingId,
@@ -267,15 +283,31 @@ export const contract = {
     }),
     RecordingDetail,
   ),
+  /** Notes that matters were seen, or that they wait again, all with one reason: one edit. What was noted before is superseded. */
+  "matter.note": method(
+    z.strictObject({
+      recordingId: RecordingId,
+      matters: z.array(MatterRef).min(1).max(2000),
+      state: SeenState,
+      reason: z.string().trim().min(1).max(2000),
+      initials: Initials,
+    }),
+    RecordingDetail,
+  ),
   "edit.undo": method(z.strictObject({ recordingId: RecordingId, initials: Initials }), RecordingDetail),
   "edit.redo": method(z.strictObject({ recordingId: RecordingId, initials: Initials }), RecordingDetail),
 
   /**
-   * Keeps that what leaves this recording was published now, by whom, and how many conflicts were open. `openConflictKeys` are those that
+   * Keeps that what leaves this recording was published now, by whom, and what was open. `openConflictKeys` and `openMatters` are those that
    * the person was told of: refused with `open-conflicts-changed` where others are open. A publication has happened; it is no edit.
    */
   "recording.publish": method(
-    z.strictObject({ recordingId: RecordingId, openConflictKeys: z.array(z.string().max(600)).max(5000), initials: Initials }),
+    z.strictObject({
+      recordingId: RecordingId,
+      openConflictKeys: z.array(z.string().max(600)).max(5000),
+      openMatters: z.array(MatterRef).max(5000),
+      initials: Initials,
+    }),
     RecordingDetail,
   ),
 
@@ -287,7 +319,7 @@ export const contract = {
   ),
 
   "export.preview": method(
-    z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity }),
+    z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity, template: TemplateName.optional() }),
     z.strictObject({ fileName: z.string(), mediaType: z.string(), text: z.string(), warnings: z.array(z.string()) }),
   ),
   /** Writes into the recording's folder under the library's exports; refuses to overwrite unless asked. */
@@ -299,6 +331,8 @@ export const contract = {
       overwrite: z.boolean(),
       /** Of PDFs; letter where it is left out. */
       paper: Paper.optional(),
+      /** Of the index text, by name; the library's first where it is left out. */
+      template: TemplateName.optional(),
     }),
     z.strictObject({ folder: z.string(), files: z.array(WrittenFile) }),
   ),
@@ -306,7 +340,7 @@ export const contract = {
   "export.cancel": method(z.strictObject({ recordingId: RecordingId }), z.strictObject({ ended: z.boolean() })),
   "export.reveal": method(z.strictObject({ recordingId: RecordingId }), none),
 
-  ...lotMethods(ExportFormat, ChapterGranularity),
+  ...lotMethods(ExportFormat, ChapterGranularity, Paper),
   ...startMethods,
 } as const;
 

@@ -23,9 +23,13 @@ const AskedRecordings = z.array(RecordingId).min(1).max(100_000).nullable();
 
 /**
  * What concerns recordings as wholes, and many at once.
- * @param ExportFormat of the exports, handed in since they are named where the contract is.
+ * Formats, granularities and papers of the exports are handed in, since they are named where the contract is.
  */
-export function lotMethods<Format extends z.ZodType, Granularity extends z.ZodType>(ExportFormat: Format, ChapterGranularity: Granularity) {
+export function lotMethods<Format extends z.ZodType, Granularity extends z.ZodType, Sheet extends z.ZodType>(
+  ExportFormat: Format,
+  ChapterGranularity: Granularity,
+  Paper: Sheet,
+) {
   return {
     /** Stops a piece of work, also one that has not arrived yet; its own call then tells what was done. */
     "work.cancel": method(z.strictObject({ ticket: Ticket }), none),
@@ -97,13 +101,16 @@ export function lotMethods<Format extends z.ZodType, Granularity extends z.ZodTy
         recordingIds: AskedRecordings,
         formats: z.array(ExportFormat),
         granularity: ChapterGranularity,
-        /** By name; null writes no text. */
+        /** Of the index text that each gets, by name; null writes none that `formats` does not ask for. */
         template: z.string().nullable(),
+        /** Of PDFs; letter where it is left out. */
+        paper: Paper.optional(),
         folder: Folder,
         overwrite: z.boolean(),
       }),
       z.strictObject({
-        written: z.array(Named.extend({ folder: z.string(), files: z.array(z.string()) })),
+        /** `warnings`: what the reader of the files should know before they are used. */
+        written: z.array(Named.extend({ folder: z.string(), files: z.array(z.string()), warnings: z.array(z.string()) })),
         failed: z.array(Named.extend({ why: z.string() })),
         /** Not ready, and so not written. */
         left: z.array(Named.extend({ why: z.string() })),

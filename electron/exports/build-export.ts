@@ -3,6 +3,8 @@ import {
   type ChapterGranularity,
   ConditionIndex,
   type ExportFormat,
+  firstTemplate,
+  type IndexTemplate,
   isPdfFormat,
   pdfPages,
   type RecordingDetail,
@@ -25,6 +27,7 @@ import { planOf } from "./html/index-plan.ts";
 import { indexCsv } from "./index-csv.ts";
 import { recordHtml } from "./review-record/record-html.ts";
 import { type FileHashes, recordText, reviewRecord } from "./review-record/review-record.ts";
+import { fillTemplate } from "./templates/fill-template.ts";
 
 export interface BuiltExport {
   /** A plain name without folders, safe on every system. */
@@ -49,6 +52,8 @@ export interface ExportInput {
   readonly stills?: readonly IndexStill[];
   /** A page that is only printed has no video, and says which file its times are of. */
   readonly printed?: boolean;
+  /** Of the index text; the first of a new library where it is left out. It has no faults. */
+  readonly template?: IndexTemplate;
 }
 
 /** Formats that name the hashes of the video and the transcript. */
@@ -102,6 +107,15 @@ const writers = {
     write: ({ detail, writtenAt, videoHref, stills, printed }) =>
       indexHtml(conditionIndex(detail, writtenAt), { plan: planOf(detail), videoHref, stills, printed }),
   },
+  "index-text": {
+    ending: "text.txt",
+    mediaType: "text/plain",
+    write: ({ detail, writtenAt, template = firstTemplate }) => {
+      const { text, faults } = fillTemplate(template.text, detail, writtenAt);
+      if (text === null) throw new Error(`“${template.name}” cannot be filled in: ${faults[0]?.message}`);
+      return text;
+    },
+  },
   "index-csv": {
     ending: "condition-index.csv",
     mediaType: "text/csv",
@@ -140,11 +154,17 @@ export function buildExport(format: TextFormat, input: ExportInput): BuiltExport
   const { mediaType, write } = writers[format] as Writer;
   const written = write(input);
   const { text, warnings } = typeof written === "string" ? { text: written, warnings: [] } : written;
-  return { fileName: exportFileName(format, input.detail.summary), mediaType, text, warnings };
+  return { fileName: exportFileName(format, input.detail.summary, input.template), mediaType, text, warnings };
 }
 
-/** What an export of this recording is called. */
-export function exportFileName(format: ExportFormat, recording: { stockNumber: string; title: string }): string {
+/** What an export of this recording is called; an index text after its template, so that two of them lie side by side. */
+export function exportFileName(
+  format: ExportFormat,
+  recording: { stockNumber: string; title: string },
+  template: Pick<IndexTemplate, "name"> = firstTemplate,
+): string {
+  if (format === "index-text")
+    return `${fileStem(recording)}.${fileStem({ stockNumber: "", title: template.name })}.${writers[format].ending}`;
   const ending = isPdfFormat(format) ? writers[pdfPages[format]].ending.replace(/html$/, "pdf") : writers[format].ending;
   return `${fileStem(recording)}.${ending}`;
 }

@@ -1,10 +1,19 @@
 import { existsSync, readFileSync } from "node:fs";
 import { basename, extname, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { chapterGranularities, longestTemplate, lostFields, textFormats } from "../../shared-types/index.ts";
+import {
+  chapterGranularities,
+  exportFormats,
+  type IndexTemplate,
+  isPdfFormat,
+  longestTemplate,
+  lostFields,
+  papers,
+} from "../../shared-types/index.ts";
+import { createBrowserPrinter } from "../launch/print-pdf.ts";
 import { defaultLibraryFile } from "../library/default-place.ts";
-import { indexTemplates } from "../services/index-templates.ts";
-import { indexLot, type LotTemplate, templateNamed } from "../services/lot/index-lot.ts";
+import { indexTemplates, templateNamed } from "../services/index-templates.ts";
+import { indexLot } from "../services/lot/index-lot.ts";
 import { type Application, openApplication } from "../services/open-application.ts";
 import { Refusal } from "../services/refusals.ts";
 import { describeFailure, failingFile } from "./describe-failure.ts";
@@ -18,6 +27,7 @@ const usage = `Usage: npm run index-lot -- --out FOLDER [options]
   --template TEXT      a text for each by this template: the name of one in the library, or a file
   --text-only          the text alone
   --chapters HOW       zones (the usual), findings or everything
+  --paper SIZE         letter (the usual) or a4: the sheet of the PDFs, which need an installed Chromium or Chrome
   --force              overwrite files that are already there`;
 
 const options = {
@@ -29,6 +39,7 @@ const options = {
   template: { type: "string" },
   "text-only": { type: "boolean" },
   chapters: { type: "string" },
+  paper: { type: "string" },
   force: { type: "boolean" },
   help: { type: "boolean", short: "h" },
 } as const;
@@ -40,17 +51,23 @@ async function main(args: string[]): Promise<number> {
     return 0;
   }
   const granularity = chapterGranularities.find((known) => known === (values.chapters ?? "zones"));
-  if (!values.out || !granularity || (values["text-only"] && !values.template)) {
+  const paper = papers.find((known) => known === (values.paper ?? "letter"));
+  if (!values.out || !granularity || !paper || (values["text-only"] && !values.template)) {
     const fault = !values.out
       ? "--out FOLDER is missing."
       : !granularity
         ? `--chapters takes ${chapterGranularities.join(", ")}.`
-        : "--text-only needs a --template.";
+        : !paper
+          ? `--paper takes ${papers.join(" or ")}.`
+          : "--text-only needs a --template.";
     console.error(`${fault}\n${usage}`);
     return 2;
   }
+  const pdf = createBrowserPrinter();
+  const whyNoPdf = values["text-only"] ? null : pdf.whyNot();
+  const formats = values["text-only"] ? [] : exportFormats.filter((format) => whyNoPdf === null || !isPdfFormat(format));
   const application = openApplication({
-    host: { name: "desktop", version: "headless", reveal: null },
+    host: { name: "desktop", version: "headless", reveal: null, pdf },
     libraryFile: values.library ? resolve(values.library) : defaultLibraryFile(),
   });
   const progress = showProgress(process.stderr);
@@ -69,8 +86,10 @@ async function main(args: string[]): Promise<number> {
       application.parts,
       {
         recordingIds: asked?.map(({ id }) => id) ?? null,
-        formats: values["text-only"] ? [] : [...textFormats],
+        // The text is written where a template is named.
+        formats: formats.filter((format) => format !== "index-text"),
         granularity,
+        paper,
         folder: resolve(values.out),
         overwrite: values.force ?? false,
       },
@@ -79,9 +98,13 @@ async function main(args: string[]): Promise<number> {
       (what) => (what === "" ? undefined : progress.say(what)),
     );
     progress.end();
-    for (const { title, folder, files } of done.written) console.log(`written  ${title}: ${files.length} files in ${folder}`);
+    for (const { title, folder, files, warnings } of done.written) {
+      console.log(`written  ${title}: ${files.length} files in ${folder}`);
+      for (const warning of warnings) console.error(`${title}: ${warning}`);
+    }
     for (const { title, why } of done.left) console.log(`left     ${title}: ${why}`);
     for (const { title, why } of done.failed) console.error(`not written: ${title}: ${why.replaceAll(/\s+/g, " ")}`);
+    if (whyNoPdf !== null && done.written.length > 0) console.error(`No PDF was written. ${whyNoPdf}`);
     if (done.cancelled) console.error("Cancelled. What is listed as written is whole.");
     return done.failed.length > 0 || done.cancelled ? 1 : 0;
   } finally {
@@ -90,7 +113,7 @@ async function main(args: string[]): Promise<number> {
   }
 }
 
-function templateOf({ parts }: Application, named: string): LotTemplate {
+function templateOf({ parts }: Application, named: string): IndexTemplate {
   if (indexTemplates(parts).some(({ name }) => name === named) || !existsSync(named)) return templateNamed(parts, named);
   const text = readFileSync(named, "utf8");
   if (text.length > longestTemplate)

@@ -34,6 +34,12 @@ export async function chooseFolder(
   };
 }
 
+/** Shows the same window for a folder to write to or to read bundles from: only its place is told. */
+export async function placeFolder(choose: (() => Promise<string | null>) | null | undefined): Promise<{ folder: string | null }> {
+  if (!choose) throw new Refusal("folder-choice-impossible", "This host has no window for folders. Write the folder's full path instead.");
+  return { folder: await choose() };
+}
+
 /** The files of a folder and of those in it, nearest first; hidden ones and links are passed over, for a link may lead in a circle. */
 function filesUnder(folder: string): { paths: string[]; more: boolean } {
   const paths: string[] = [];

@@ -7,6 +7,7 @@ import {
   addresses,
   type ChapterGranularity,
   type ExportFormat,
+  type IndexTemplate,
   type Input,
   isPdfFormat,
   type Output,
@@ -16,6 +17,7 @@ import {
 import { buildExport, type ExportInput, exportFileName, fileStem, needsHashes } from "../exports/build-export.ts";
 import type { RecordingRow } from "../library/recordings.ts";
 import { recordingHashes } from "./file-hashes.ts";
+import { indexTemplates, templateNamed } from "./index-templates.ts";
 import type { Parts } from "./parts.ts";
 import { cancelled, printPage } from "./print-pages.ts";
 import { findRecording, recordingDetail, videoPath } from "./recording-detail.ts";
@@ -34,12 +36,12 @@ export function exportFolderOf(parts: Pick<Parts, "library">, recordingId: strin
 /** @throws Refusal for a PDF, which has no text to look at. */
 export async function previewExport(
   parts: Parts,
-  { recordingId, format, granularity }: Input<"export.preview">,
+  { recordingId, format, granularity, template }: Input<"export.preview">,
 ): Promise<Output<"export.preview">> {
   if (isPdfFormat(format))
     throw new Refusal("no-preview", "A PDF is no text to look at here. Look at the page it is printed from, or write it and open it.");
   const input = await inputOf(parts, { recordingId, formats: [format], granularity });
-  const built = buildExport(format, input);
+  const built = buildExport(format, withTemplate(input, templateFor(parts, [format], template)));
   return { ...built, warnings: [...built.warnings] };
 }
 
@@ -57,6 +59,13 @@ async function inputOf(
   };
 }
 
+/** The template of an index text where one is asked for; null where none is. @throws Refusal for one that is not there. */
+function templateFor(parts: Pick<Parts, "library">, formats: readonly ExportFormat[], name: string | undefined): IndexTemplate | null {
+  return formats.includes("index-text") ? templateNamed(parts, name ?? null) : null;
+}
+
+const withTemplate = (input: ExportInput, template: IndexTemplate | null): ExportInput => (template ? { ...input, template } : input);
+
 /** The pictures that are kept of a recording, as a page carries them. */
 function stillsOf({ library }: Pick<Parts, "library">, recordingId: string): NonNullable<ExportInput["stills"]> {
   return library.stills.of(recordingId).map(({ atMilliseconds, width, height, mediaType, bytes }) => ({
@@ -72,13 +81,15 @@ const underWay = new Map<string, AbortController>();
 
 /** Writes into the recording's folder beside the library. */
 export async function writeExports(parts: Parts, input: Input<"export.write">): Promise<Output<"export.write">> {
-  const { recordingId } = input;
+  const { recordingId, template: named, ...asked } = input;
+  const template = templateFor(parts, input.formats, named);
   if (underWay.has(recordingId))
     throw new Refusal("export-under-way", "This recording's files are being written already. Wait for them, or cancel that first.");
   const control = new AbortController();
   underWay.set(recordingId, control);
   try {
-    return await writeExportsInto(parts, exportFolderOf(parts, recordingId), input, { signal: control.signal });
+    const folder = exportFolderOf(parts, recordingId);
+    return await writeExportsInto(parts, folder, { recordingId, ...asked }, { signal: control.signal, template });
   } finally {
     underWay.delete(recordingId);
   }
@@ -98,6 +109,8 @@ interface WritingOptions {
   readonly move?: Move;
   /** Ends it before anything has taken its place. */
   readonly signal?: AbortSignal;
+  /** Of an index text, without a fault; the library's first where it is null or left out. */
+  readonly template?: IndexTemplate | null;
 }
 
 /**
@@ -107,12 +120,14 @@ interface WritingOptions {
 export async function writeExportsInto(
   parts: Pick<Parts, "library" | "now" | "events" | "pdf">,
   folder: string,
-  { recordingId, formats, granularity, overwrite, paper = "letter" }: Input<"export.write">,
-  { move = rename, signal = new AbortController().signal }: WritingOptions = {},
+  { recordingId, formats, granularity, overwrite, paper = "letter" }: Omit<Input<"export.write">, "template">,
+  { move = rename, signal = new AbortController().signal, template: given = null }: WritingOptions = {},
 ): Promise<Output<"export.write">> {
   const asked = [...new Set(formats)];
   const { summary } = recordingDetail(parts, recordingId);
-  const inTheWay = asked.map((format) => join(folder, exportFileName(format, summary))).filter((path) => existsSync(path));
+  const template = given ?? templateFor(parts, asked, undefined);
+  const nameOf = (format: ExportFormat) => exportFileName(format, summary, template ?? undefined);
+  const inTheWay = asked.map((format) => join(folder, nameOf(format))).filter((path) => existsSync(path));
   if (inTheWay.length > 0 && !overwrite) {
     throw new Refusal(
       "file-exists",
@@ -127,7 +142,8 @@ export async function writeExportsInto(
     );
   }
   const withoutPictures = asked.some(showsStills) ? await takeStills(parts, recordingId, { signal }) : null;
-  const input = { ...(await inputOf(parts, { recordingId, formats, granularity })), videoHref: videoHrefFrom(parts, folder, recordingId) };
+  const read = await inputOf(parts, { recordingId, formats, granularity });
+  const input = withTemplate({ ...read, videoHref: videoHrefFrom(parts, folder, recordingId) }, template);
   const files: (WholeFile & { readonly format: ExportFormat; readonly warnings: string[] })[] = [];
   for (const [done, format] of asked.entries()) {
     if (signal.aborted) throw cancelled();
@@ -144,10 +160,16 @@ export async function writeExportsInto(
       format,
       path,
       bytes: content.length,
-      downloadUrl: `${addresses.exports}${recordingId}/${format}/${granularity}${isPdfFormat(format) ? `/${paper}` : ""}`,
+      downloadUrl: `${addresses.exports}${recordingId}/${format}/${granularity}${addressEnd(format, paper, template)}`,
       warnings,
     })),
   };
+}
+
+/** What a download's address says beside the format and the granularity. */
+function addressEnd(format: ExportFormat, paper: Paper, template: IndexTemplate | null): string {
+  if (isPdfFormat(format)) return `/${paper}`;
+  return format === "index-text" && template ? `/${paper}/${encodeURIComponent(template.name)}` : "";
 }
 
 /** Formats that carry pictures of the video. */
@@ -239,13 +261,17 @@ interface Download {
   readonly format: ExportFormat;
   readonly granularity: ChapterGranularity;
   readonly paper: Paper;
+  readonly template?: string | undefined;
 }
 
-/** An export as a download: made anew, so that it shows the library's present state. Undefined for an unknown recording. */
-export async function downloadExport(parts: Parts, { recordingId, format, granularity, paper }: Download) {
+/** An export as a download: made anew, so that it shows the library's present state. Undefined for an unknown recording or template. */
+export async function downloadExport(parts: Parts, { recordingId, format, granularity, paper, template: named }: Download) {
   if (!parts.library.recordings.get(recordingId)) return undefined;
+  // Renamed or removed since the address was given.
+  if (named !== undefined && !indexTemplates(parts).some(({ name }) => name === named)) return undefined;
+  const template = templateFor(parts, [format], named);
   const input = await inputOf(parts, { recordingId, formats: [format], granularity });
-  return built(parts, format, input, paper, new AbortController().signal);
+  return built(parts, format, withTemplate(input, template), paper, new AbortController().signal);
 }
 
 /** @throws Refusal when the host has no window to show a folder in, or nothing was exported yet. */

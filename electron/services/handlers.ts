@@ -1,7 +1,7 @@
 import type { Handlers, Output } from "../../shared-types/index.ts";
 import type { Analyst } from "./analyse-recording.ts";
 import { createCancellableImports } from "./cancellable-imports.ts";
-import { chooseFolder } from "./choose-folder.ts";
+import { chooseFolder, placeFolder } from "./choose-folder.ts";
 import { correctCaption } from "./correct-caption.ts";
 import { acceptFindings, addFinding, changeFinding, removeFinding } from "./edit-findings.ts";
 import { acceptZones, joinZones, moveBorder, paintZone, removeZone, retitleZone, splitZone } from "./edit-zones.ts";
@@ -11,6 +11,7 @@ import { createRecordingList } from "./list-recordings.ts";
 import { lotHandlers } from "./lot-handlers.ts";
 import { describeRecording, removeRecording, takeMeasuredLength } from "./manage-recordings.ts";
 import { columnsOfRecording, lookAtSheet, mapSheet } from "./map-stock-sheet.ts";
+import { noteMatters } from "./note-matters.ts";
 import type { Parts, PdfPrinter } from "./parts.ts";
 import { publishRecording } from "./publish-recording.ts";
 import { concernsAnalysis, redo, undo } from "./record-edit.ts";
@@ -20,6 +21,7 @@ import { librarySearch } from "./search-library.ts";
 import { settleConflict } from "./settle-conflict.ts";
 import { startHandlers } from "./start/start-handlers.ts";
 import { keepStill, stillOf } from "./stills/keep-still.ts";
+import { wantedStills } from "./stills/take-stills.ts";
 import { trustCaption } from "./trust-caption.ts";
 import { takeVideo, wantedVideos } from "./videos/take-video.ts";
 
@@ -66,6 +68,7 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide, h
     },
     "file.handedOver": handed.take,
     "folder.choose": () => chooseFolder(parts, host.chooseFolder),
+    "folder.place": () => placeFolder(host.chooseFolder),
     "video.wanted": () => wantedVideos(parts),
     "video.take": (input) => takeVideo(parts, input),
     "recording.describe": (input) => describeRecording(parts, input),
@@ -87,10 +90,12 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide, h
     "finding.remove": (input) => removeFinding(parts, input),
     "finding.accept": (input) => acceptFindings(parts, input),
     "conflict.rule": (input) => settleConflict(parts, input),
+    "matter.note": (input) => noteMatters(parts, input),
     "caption.trust": (input) => trustCaption(parts, analyst, input),
     "caption.correct": (input) => correctCaption(parts, analyst, input),
     "still.keep": (input) => keepStill(parts, input),
     "still.get": (input) => stillOf(parts, input),
+    "still.wanted": (input) => wantedStills(parts, input),
     "edit.undo": ({ recordingId, initials }) => {
       findRecording(parts, recordingId);
       const again = concernsAnalysis(library.edits.lastDone(recordingId)?.changes ?? []);

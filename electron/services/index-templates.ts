@@ -16,13 +16,30 @@ export function indexTemplates({ library }: Pick<Parts, "library">): Output<"tem
 
 /** Keeps a template under its name, in the place of the one of that name. @throws Refusal with the place of the first fault. */
 export function keepTemplate(parts: Pick<Parts, "library">, { template }: Input<"template.keep">): Output<"template.keep"> {
-  const fault = readTemplate(template.text).faults[0];
-  if (fault) throw templateRefusal(template.name, fault);
+  withoutFault(template);
   return write(parts, (before) =>
     before.some(({ name }) => name === template.name)
       ? before.map((each) => (each.name === template.name ? template : each))
       : [...before, template],
   );
+}
+
+/**
+ * The template of that name, with nothing in it that cannot be filled in; the library's first where none is named.
+ * @throws Refusal
+ */
+export function templateNamed(parts: Pick<Parts, "library">, name: string | null): IndexTemplate {
+  const templates = indexTemplates(parts);
+  const template = name === null ? (templates[0] ?? firstTemplate) : templates.find((each) => each.name === name);
+  if (!template) throw new Refusal("template-unknown", `There is no template “${name}”. Choose another, or write it first.`);
+  return withoutFault(template);
+}
+
+/** @throws Refusal with the place of the first fault. */
+export function withoutFault(template: IndexTemplate): IndexTemplate {
+  const fault = readTemplate(template.text).faults[0];
+  if (fault) throw templateRefusal(template.name, fault);
+  return template;
 }
 
 export function removeTemplate(parts: Pick<Parts, "library">, { name }: Input<"template.remove">): Output<"template.remove"> {
@@ -47,6 +64,6 @@ export function previewTemplate(
   return { text: filled.text, faults: [...filled.faults] };
 }
 
-export function templateRefusal(name: string, { line, column, message }: { line: number; column: number; message: string }): Refusal {
+function templateRefusal(name: string, { line, column, message }: { line: number; column: number; message: string }): Refusal {
   return new Refusal("template-fault", `“${name}”, line ${line}, column ${column}: ${message}`, { file: name, line });
 }

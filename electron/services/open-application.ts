@@ -72,8 +72,8 @@ export function openApplication(options: ApplicationOptions) {
     },
     /** The copy of the video with its chapters inside, for its download. */
     copyFile: (recordingId: string) => copyFile(parts, recordingId),
-    download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity, paper: Paper) =>
-      downloadExport(parts, { recordingId, format, granularity, paper }),
+    download: (recordingId: string, format: ExportFormat, granularity: ChapterGranularity, paper: Paper, template?: string) =>
+      downloadExport(parts, { recordingId, format, granularity, paper, template }),
     /** The demo for a library that never had one, then whatever another version analysed. Resolves when the demo is in. */
     start: async (demoFolder: string): Promise<void> => {
       await importDemoOnce(parts, analyst, demoFolder);

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { addresses, ChapterGranularity, copyAddress, ExportFormat, Paper, RecordingId } from "../../shared-types/index.ts";
+import { addresses, ChapterGranularity, copyAddress, ExportFormat, IndexTemplate, Paper, RecordingId } from "../../shared-types/index.ts";
 import { type MediaFile, serveMedia } from "./serve-media.ts";
 
 export interface ExportedFile {
@@ -20,10 +20,18 @@ export interface ServedThings {
     format: ExportFormat,
     granularity: ChapterGranularity,
     paper: Paper,
+    /** Of an index text, by name. */
+    template?: string,
   ) => Promise<ExportedFile | undefined>;
 }
 
-const ExportAddress = z.strictObject({ recordingId: RecordingId, format: ExportFormat, granularity: ChapterGranularity, paper: Paper });
+const ExportAddress = z.strictObject({
+  recordingId: RecordingId,
+  format: ExportFormat,
+  granularity: ChapterGranularity,
+  paper: Paper,
+  template: IndexTemplate.shape.name.optional(),
+});
 
 /** The page, the videos and the exports: the addresses that both hosts have. */
 export function createAddressServer({ page, mediaFile, copyFile, download }: ServedThings): (request: Request) => Promise<Response> {
@@ -34,20 +42,31 @@ export function createAddressServer({ page, mediaFile, copyFile, download }: Ser
       return serveMedia(request, id.success ? mediaFile(id.data) : undefined);
     }
     if (pathname.startsWith(addresses.exports)) {
-      const [recordingId, format, granularity = "zones", paper = "letter", ...rest] = pathname.slice(addresses.exports.length).split("/");
+      const [recordingId, format, granularity = "zones", paper = "letter", named, ...rest] = pathname
+        .slice(addresses.exports.length)
+        .split("/");
       if (format === copyAddress) {
         const id = RecordingId.safeParse(recordingId);
         return serveCopy(request, id.success ? copyFile?.(id.data) : undefined);
       }
-      const asked = ExportAddress.safeParse({ recordingId, format, granularity, paper });
+      const asked = ExportAddress.safeParse({ recordingId, format, granularity, paper, template: named && decoded(named) });
       const file =
         asked.success && rest.length === 0
-          ? await download(asked.data.recordingId, asked.data.format, asked.data.granularity, asked.data.paper)
+          ? await download(asked.data.recordingId, asked.data.format, asked.data.granularity, asked.data.paper, asked.data.template)
           : undefined;
       return serveExport(request, file);
     }
     return page(request);
   };
+}
+
+/** A piece of an address as it was before it was put there; "" for what is none, which no template is called. */
+function decoded(piece: string): string {
+  try {
+    return decodeURIComponent(piece);
+  } catch {
+    return "";
+  }
 }
 
 async function serveCopy(request: Request, file: (MediaFile & { readonly fileName: string }) | undefined): Promise<Response> {

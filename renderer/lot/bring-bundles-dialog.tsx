@@ -10,7 +10,7 @@ import { counted } from "../shared/count.ts";
 import { Ask, Modal } from "../shared/dialog.tsx";
 import { useInitials } from "../shared/initials.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
-import { TextField } from "../shared/text-field.tsx";
+import { FolderField } from "./folder-field.tsx";
 import { MergeDialog } from "./merge-dialog.tsx";
 import { useWork } from "./use-work.ts";
 import { WorkBar } from "./work-bar.tsx";
@@ -156,7 +156,7 @@ export function BringBundlesDialog({ files, onClose, onChanged }: BringBundlesDi
         <Button onClick={choice.chooseFiles} disabled={busy}>
           Choose bundles…
         </Button>
-        <TextField label="or all of a folder on this machine" value={folder} onChange={setFolder} />
+        <FolderField label="or all of a folder on this machine" value={folder} onChange={setFolder} onProblem={setProblem} />
         <Button onClick={lookAtFolder} disabled={busy}>
           Look in the folder
         </Button>

@@ -4,27 +4,32 @@ import {
   chapterGranularities,
   type ExportFormat,
   exportFormats,
-  type IndexTemplate,
   isPdfFormat,
   type Output,
+  type Paper,
   type Problem,
+  papers,
 } from "../../shared-types/index.ts";
-import { exportWords, granularityWords } from "../check/export-formats.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
+import { ExportFormatGroups } from "../publish/export-format-groups.tsx";
+import { granularityWords, paperWords } from "../publish/export-formats.ts";
+import { showsPictures, useIndexPictures } from "../publish/index-pictures.ts";
+import { PicturesBar } from "../publish/pictures-bar.tsx";
+import { useTemplates } from "../publish/use-templates.ts";
 import { Button } from "../shared/button.tsx";
 import { Choice } from "../shared/choice.tsx";
 import { counted } from "../shared/count.ts";
 import { Modal } from "../shared/dialog.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
-import { TextField } from "../shared/text-field.tsx";
+import { FolderField } from "./folder-field.tsx";
 import { Tick } from "./tick.tsx";
 import { useWork } from "./use-work.ts";
 import { WorkBar } from "./work-bar.tsx";
 import "./lot.css";
 
-/** What a lot is usually indexed as: a page, a table, a list of chapters, and the record to keep. */
-const usualFormats: readonly ExportFormat[] = ["index-html", "index-csv", "index-json", "chapters-list", "record-json"];
+/** What a lot is usually indexed as: a page, on paper too, a table, a list of chapters, and the record to keep. */
+const usualFormats: readonly ExportFormat[] = ["index-html", "index-pdf", "index-csv", "index-json", "chapters-list", "record-json"];
 const noTemplate = "";
 
 /** The files of every recording that is ready, in one go. */
@@ -32,7 +37,7 @@ export function IndexLotDialog({ onClose }: { readonly onClose: () => void }) {
   const client = useClient();
   const work = useWork();
   const [ready, setReady] = useState<Output<"lot.ready">>([]);
-  const [templates, setTemplates] = useState<readonly IndexTemplate[]>([]);
+  const pictures = useIndexPictures();
   const [template, setTemplate] = useState(noTemplate);
   const [also, setAlso] = useState<ReadonlySet<string>>(new Set());
   const [formats, setFormats] = useState<readonly ExportFormat[]>(usualFormats);
@@ -41,34 +46,43 @@ export function IndexLotDialog({ onClose }: { readonly onClose: () => void }) {
   const [overwrite, setOverwrite] = useState(false);
   const [whyNoPdf, setWhyNoPdf] = useState<string | null>(null);
   const [done, setDone] = useState<Output<"lot.index"> | null>(null);
+  const [paper, setPaper] = useState<Paper>("letter");
+  const [lacking, setLacking] = useState<readonly { title: string; why: string }[]>([]);
+  const [said, setSaid] = useState("");
   const [problem, setProblem] = useState<Problem | null>(null);
+  const templates = useTemplates(setProblem);
   useEffect(() => {
     const show = (thrown: unknown) => setProblem(problemOf(thrown));
     client.call("lot.ready", {}).then(setReady, show);
-    client.call("template.list", {}).then(setTemplates, show);
     client.call("host.abilities", {}).then((abilities) => setWhyNoPdf(abilities.whyNoPdf), show);
   }, [client]);
 
   const going = ready.filter((each) => each.ready || also.has(each.recordingId));
   const waiting = ready.filter((each) => !each.ready);
-  const asked = exportFormats.filter((format) => formats.includes(format) && !(isPdfFormat(format) && whyNoPdf !== null));
-  const write = () => {
+  const whyNot = (format: ExportFormat) => (isPdfFormat(format) ? whyNoPdf : null);
+  const asked = exportFormats.filter((format) => formats.includes(format) && whyNot(format) === null);
+  const withText = asked.includes("index-text");
+  const named = templates.some(({ name }) => name === template) ? template : (templates[0]?.name ?? null);
+  const write = async () => {
     setProblem(null);
     setDone(null);
-    work
-      .run((ticket) =>
-        client.call("lot.index", {
-          ticket,
-          recordingIds: going.map(({ recordingId }) => recordingId),
-          formats: asked,
-          granularity,
-          template: template === noTemplate ? null : template,
-          folder: folder.trim() || null,
-          overwrite,
-        }),
-      )
-      .then(setDone, (thrown: unknown) => setProblem(problemOf(thrown)));
+    setLacking([]);
+    setSaid("");
+    try {
+      const without = asked.some(showsPictures) ? await pictures.take(going) : [];
+      if (without === null) {
+        setSaid("Cancelled. No file was written; the pictures taken so far are kept.");
+        return;
+      }
+      setLacking(without);
+      const recordingIds = going.map(({ recordingId }) => recordingId);
+      const rest = { recordingIds, formats: asked, granularity, paper, folder: folder.trim() || null, overwrite };
+      setDone(await work.run((ticket) => client.call("lot.index", { ticket, template: withText ? named : null, ...rest })));
+    } catch (thrown) {
+      setProblem(problemOf(thrown));
+    }
   };
+  const busy = work.working || pictures.underWay !== null;
 
   return (
     <Modal
@@ -77,10 +91,12 @@ export function IndexLotDialog({ onClose }: { readonly onClose: () => void }) {
       onClose={onClose}
       wide
       foot={
-        work.working ? (
+        pictures.underWay ? (
+          <PicturesBar underWay={pictures.underWay} onCancel={pictures.cancel} />
+        ) : work.working ? (
           <WorkBar name="Writing indexes" progress={work.progress} onCancel={work.cancel} />
         ) : (
-          <Button weight="main" onClick={write} disabled={going.length === 0 || (asked.length === 0 && template === noTemplate)}>
+          <Button weight="main" onClick={() => void write()} disabled={busy || going.length === 0 || asked.length === 0}>
             Index {counted(going.length, "recording", "recordings")}
           </Button>
         )
@@ -109,50 +125,58 @@ export function IndexLotDialog({ onClose }: { readonly onClose: () => void }) {
           </ul>
         </details>
       ) : null}
-      <Choice
-        label="A text for each, by the template"
-        value={template}
-        options={[{ value: noTemplate, label: "no text" }, ...templates.map(({ name }) => ({ value: name, label: name }))]}
-        onChange={setTemplate}
-      />
-      <details>
-        <summary>Files for each ({asked.length})</summary>
-        <div className="lot-formats">
-          {exportFormats.map((format) => (
-            <Tick
-              key={format}
-              on={asked.includes(format)}
-              disabled={isPdfFormat(format) && whyNoPdf !== null}
-              onChange={(on) => setFormats(on ? [...formats, format] : formats.filter((one) => one !== format))}
-            >
-              {exportWords[format].name}
-            </Tick>
-          ))}
-        </div>
-        {whyNoPdf ? <p className="small soft">{whyNoPdf}</p> : null}
+      <div className="export-ways">
+        <Choice
+          label="A text for each, by the template"
+          value={withText ? (named ?? noTemplate) : noTemplate}
+          options={[{ value: noTemplate, label: "no text" }, ...templates.map(({ name }) => ({ value: name, label: name }))]}
+          onChange={(chosen) => {
+            setTemplate(chosen);
+            setFormats(chosen === noTemplate ? formats.filter((format) => format !== "index-text") : [...formats, "index-text"]);
+          }}
+        />
         <Choice
           label="What becomes a chapter"
           value={granularity}
           options={chapterGranularities.map((value) => ({ value, label: granularityWords[value] }))}
           onChange={setGranularity}
         />
-      </details>
-      <TextField
+        {whyNoPdf === null ? (
+          <Choice
+            label="Paper of PDFs"
+            value={paper}
+            options={papers.map((value) => ({ value, label: paperWords[value] }))}
+            onChange={setPaper}
+          />
+        ) : null}
+      </div>
+      <ExportFormatGroups chosen={formats} onChange={setFormats} whyNot={whyNot} onLook={null} />
+      <FolderField
         label="Folder"
         value={folder}
         onChange={setFolder}
+        onProblem={setProblem}
         hint="In full. Left empty, each recording's files go to its own place beside the library."
       />
       <Tick on={overwrite} onChange={setOverwrite}>
         Write over files that are there already
       </Tick>
       {problem ? <ProblemNote problem={problem} onDismiss={() => setProblem(null)} /> : null}
-      {done ? <DoneList done={done} /> : null}
+      <p role="status" className={said === "" ? "visually-hidden" : "small soft"}>
+        {said}
+      </p>
+      {done ? <DoneList done={done} lacking={lacking} /> : null}
     </Modal>
   );
 }
 
-function DoneList({ done }: { readonly done: Output<"lot.index"> }) {
+interface DoneListProps {
+  readonly done: Output<"lot.index">;
+  /** Recordings of which pictures are missing, and why. */
+  readonly lacking: readonly { readonly title: string; readonly why: string }[];
+}
+
+function DoneList({ done, lacking }: DoneListProps) {
   return (
     <section className="stack" aria-label="What was written">
       <p role="status">
@@ -161,9 +185,14 @@ function DoneList({ done }: { readonly done: Output<"lot.index"> }) {
       </p>
       {done.written.length > 0 ? (
         <ul className="lot-lines" aria-label="Written">
-          {done.written.map(({ recordingId, title, folder, files }) => (
+          {done.written.map(({ recordingId, title, folder, files, warnings }) => (
             <li key={recordingId}>
               {title}: {counted(files.length, "file", "files")} in <span className="lot-path small">{folder}</span>
+              {[...lacking.filter((each) => each.title === title).map(({ why }) => why), ...warnings].map((warning) => (
+                <span key={warning} className="small lot-warning">
+                  {warning}
+                </span>
+              ))}
             </li>
           ))}
         </ul>

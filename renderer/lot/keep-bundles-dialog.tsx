@@ -8,7 +8,7 @@ import { Choice } from "../shared/choice.tsx";
 import { counted } from "../shared/count.ts";
 import { Modal } from "../shared/dialog.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
-import { TextField } from "../shared/text-field.tsx";
+import { FolderField } from "./folder-field.tsx";
 import { Tick } from "./tick.tsx";
 import { useWork } from "./use-work.ts";
 import { WorkBar } from "./work-bar.tsx";
@@ -67,10 +67,11 @@ export function KeepBundlesDialog({ recording, recordings, onClose }: KeepBundle
           ? "One file with everything: words, work, rulings, history, stills and video. Another Roundwalk brings it in with nothing lost."
           : "One file for each recording, written anew only where something has changed. Any file sync can carry the folder; on the other machine, bring the bundles in from there."}
       </p>
-      <TextField
+      <FolderField
         label="Folder"
         value={folder}
         onChange={setFolder}
+        onProblem={setProblem}
         hint="In full, as this system writes it. It is made where it is missing."
       />
       {recording ? null : (

@@ -3,7 +3,7 @@ import { Button } from "../shared/button.tsx";
 
 export interface WorkBarProps {
   readonly name: string;
-  readonly progress: EventPayload<"work.progress"> | null;
+  readonly progress: Pick<EventPayload<"work.progress">, "what" | "done" | "of"> | null;
   readonly onCancel: () => void;
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { chapterMarks, shortestChapterSeconds as shortestWritten } from "../../electron/exports/chapters/chapter-marks.ts";
-import { joinedChapters, shortestChapterSeconds } from "../../renderer/check/joined-chapters.ts";
+import { joinedChapters, shortestChapterSeconds } from "../../renderer/publish/joined-chapters.ts";
 import {
   checkItems,
   conflictQueue,

@@ -10,7 +10,7 @@ import {
   type RecordingDetail,
   type Reply,
 } from "../../shared-types/index.ts";
-import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
+import { sampleQuestion, sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { sampleVehicle } from "../support/builders/sample-application.ts";
 import { lotCases } from "./lot-cases.ts";
 import { startCases } from "./start-cases.ts";
@@ -24,6 +24,7 @@ export interface ContractHost {
 }
 
 const initials = "AB";
+const question = { about: "question", key: sampleQuestion.key } as const;
 const unknownId = "00000000-0000-4000-8000-000000000000";
 
 /** What a case may use: a recording that is in the library, and the page's way in. */
@@ -101,6 +102,12 @@ const cases = {
   },
   "folder.choose": {
     // This host has no window for it: its refusal is its good answer.
+    good: () => undefined,
+    expectation: () => {},
+    refused: [() => ({}), "folder-choice-impossible"],
+  },
+  "folder.place": {
+    // The same: without a window of its own it refuses, and says what to do instead.
     good: () => undefined,
     expectation: () => {},
     refused: [() => ({}), "folder-choice-impossible"],
@@ -266,6 +273,18 @@ const cases = {
     expectation: (value: RecordingDetail) => expect(value.findings).toHaveLength(1),
     refused: [({ id }) => ({ recordingId: id, initials }), "nothing-to-redo"],
   },
+  "matter.note": {
+    good: ({ id }) => ({ recordingId: id, matters: [question], state: "seen", reason: "It has none, and none is listed.", initials }),
+    expectation: (value: RecordingDetail) => {
+      expect(value.seenNotes).toMatchObject([{ ...question, state: "seen", initials, supersededBy: null, told: sampleQuestion.question }]);
+      expect(value.summary.counts.openQuestions).toBe(0);
+      expect(value.undoLabel).toBe("note of spare wheel as seen");
+    },
+    refused: [
+      ({ id }) => ({ recordingId: id, matters: [{ about: "promise", key: "none" }], state: "seen", reason: "x", initials }),
+      "matter-unknown",
+    ],
+  },
   "caption.trust": {
     // Taking back what was never given changes nothing, and is no mistake.
     good: ({ id }) => ({ recordingId: id, caption: 0, trusted: false, initials }),
@@ -317,12 +336,18 @@ const cases = {
     refused: [() => ({ query: "axle ratio", recordingIds: [unknownId] }), "recording-unknown"],
   },
   "recording.publish": {
-    good: ({ id, detail }) => ({ recordingId: id, openConflictKeys: detail.openConflictKeys, initials }),
+    good: ({ id, detail }) => ({ recordingId: id, openConflictKeys: detail.openConflictKeys, openMatters: [question], initials }),
     expectation: (value: RecordingDetail) => {
-      expect(value.publications).toMatchObject([{ initials, openConflicts: 1 }]);
+      expect(value.publications).toMatchObject([{ initials, openConflicts: 1, openMatters: [sampleQuestion.question] }]);
       expect(value.summary.published).toEqual(value.publications[0]);
     },
     refused: [({ id }) => ({ recordingId: id, openConflictKeys: [], initials }), "open-conflicts-changed"],
+  },
+  "still.wanted": {
+    // The ground's recording has no video to take a picture from; tests/services/take-stills.test.ts has one.
+    good: ({ id }) => ({ recordingId: id }),
+    expectation: (value: Output<"still.wanted">) => expect(value.moments).toEqual([]),
+    refused: [() => ({ recordingId: unknownId }), "recording-unknown"],
   },
   "export.preview": {
     good: ({ id }) => ({ recordingId: id, format: "chapters-webvtt", granularity: "zones" }),

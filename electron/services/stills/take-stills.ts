@@ -2,7 +2,7 @@ import { existsSync } from "node:fs";
 import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { RecordingDetail } from "../../../shared-types/index.ts";
+import type { Input, Output, RecordingDetail } from "../../../shared-types/index.ts";
 import { chapterMarks } from "../../exports/chapters/chapter-marks.ts";
 import type { Parts } from "../parts.ts";
 import { findRecording, recordingDetail, videoPath } from "../recording-detail.ts";
@@ -27,6 +27,26 @@ export function stillMoments(detail: RecordingDetail): number[] {
   return [...new Set([...chapters, ...findings].map((seconds) => Math.round(seconds * 1000) / 1000))].sort((a, b) => a - b);
 }
 
+/** Moments, in milliseconds, of which the index wants a picture and none is kept near. The recording may end before its words do. */
+function missingMoments({ library }: Pick<Parts, "library">, recordingId: string): number[] {
+  const { duration } = findRecording({ library }, recordingId);
+  const kept = library.stills.times(recordingId);
+  return stillMoments(recordingDetail({ library }, recordingId))
+    .map((seconds) => Math.round(seconds * 1000))
+    .filter((at) => at <= duration * 1000 && !kept.some((time) => Math.abs(time - at) <= nearMilliseconds));
+}
+
+/** What is missing of an index' pictures, and who can take them. */
+export function wantedStills(
+  parts: Pick<Parts, "library">,
+  { recordingId }: Input<"still.wanted">,
+  program: string | null = findFfmpeg(),
+): Output<"still.wanted"> {
+  const { video } = findRecording(parts, recordingId);
+  const there = video !== null && existsSync(videoPath(parts.library, video));
+  return { moments: there ? missingMoments(parts, recordingId) : [], hostTakes: program !== null };
+}
+
 export interface TakeStillsOptions {
   readonly signal: AbortSignal;
   readonly tell?: TellProgress;
@@ -43,15 +63,13 @@ export async function takeStills(
   { signal, tell = () => {}, program = findFfmpeg() }: TakeStillsOptions,
 ): Promise<string | null> {
   const { library } = parts;
-  const { video, duration } = findRecording(parts, recordingId);
-  const kept = library.stills.times(recordingId);
-  const wanted = stillMoments(recordingDetail(parts, recordingId))
-    .map((seconds) => Math.round(seconds * 1000))
-    .filter((at) => at <= duration * 1000 && !kept.some((time) => Math.abs(time - at) <= nearMilliseconds));
+  const { video } = findRecording(parts, recordingId);
+  const wanted = missingMoments(parts, recordingId);
   if (wanted.length === 0 || !video) return null;
   const source = videoPath(library, video);
   if (!existsSync(source)) return "The video is not where it was, so that pictures are missing.";
-  if (program === null) return "Pictures are missing: they are taken from the video by FFmpeg, which was not found on this machine.";
+  if (program === null)
+    return `${wanted.length === 1 ? "One picture is" : `${wanted.length} pictures are`} missing: FFmpeg, which takes them from the video, was not found on this machine.`;
   const scratch = await mkdtemp(join(tmpdir(), "roundwalk-stills-"));
   let missed = 0;
   try {

@@ -5,60 +5,93 @@ const widestStill = 1280;
 /** How long a moment may take to come before the person is told, in milliseconds. */
 const patienceMilliseconds = 15_000;
 
+/** A film of one's own, out of sight, of which pictures are taken. */
+export interface Frames {
+  /** Seconds; infinite where the file does not tell. */
+  readonly duration: number;
+  /**
+   * The picture at a moment, as JPEG in base64.
+   * @param seconds from the recording's beginning.
+   * @throws Error with a sentence for the person; what the signal was aborted with.
+   */
+  readonly still: (seconds: number, options?: StillOptions) => Promise<string>;
+  /** Lets go of the file and of the decoder. */
+  readonly close: () => void;
+}
+
+export interface StillOptions {
+  /** Longest edge in pixels. */
+  readonly widest?: number;
+  readonly signal?: AbortSignal;
+}
+
 /**
- * The picture of a video at a moment, as JPEG in base64. The film on the desk is not moved: the moment is sought in one of its own.
- * @param seconds from the recording's beginning.
- * @throws Error with a sentence for the person.
+ * Opens a video to take pictures of it. The film on the desk is not moved: moments are sought in one of its own.
+ * @throws Error with a sentence for the person; what the signal was aborted with.
  */
-export async function takeStill(source: string, seconds: number): Promise<string> {
+export async function openFrames(source: string, signal?: AbortSignal): Promise<Frames> {
   const video = document.createElement("video");
+  const close = () => {
+    video.removeAttribute("src");
+    video.load();
+  };
   video.muted = true;
   video.preload = "auto";
   video.src = source;
   try {
-    await happened(video, "loadedmetadata");
-    // The very end has no picture of its own.
-    video.currentTime = Math.min(seconds, Math.max(0, video.duration - 0.05));
-    await happened(video, "seeked");
-    return await drawn(video);
+    await happened(video, "loadedmetadata", signal);
+  } catch (failure) {
+    close();
+    throw failure;
+  }
+  return {
+    duration: video.duration,
+    still: async (seconds, options = {}) => {
+      // The very end has no picture of its own.
+      video.currentTime = Math.min(seconds, Math.max(0, video.duration - 0.05));
+      await happened(video, "seeked", options.signal);
+      return drawn(video, options.widest ?? widestStill);
+    },
+    close,
+  };
+}
+
+/** One picture of a video, as `Frames.still` gives it. */
+export async function takeStill(source: string, seconds: number): Promise<string> {
+  const frames = await openFrames(source);
+  try {
+    return await frames.still(seconds);
   } finally {
-    // Lets go of the file and of the decoder.
-    video.removeAttribute("src");
-    video.load();
+    frames.close();
   }
 }
 
-function happened(video: HTMLVideoElement, name: "loadedmetadata" | "seeked"): Promise<void> {
-  return new Promise((done, failed) => {
+function happened(video: HTMLVideoElement, name: "loadedmetadata" | "seeked", signal?: AbortSignal): Promise<void> {
+  const waiting = new AbortController();
+  return new Promise<void>((done, failed) => {
+    signal?.throwIfAborted();
+    const once = { once: true, signal: waiting.signal };
     const tooLong = window.setTimeout(
       () => failed(new Error("The video did not come to this moment in time. Try again.")),
       patienceMilliseconds,
     );
-    video.addEventListener(
-      name,
-      () => {
-        window.clearTimeout(tooLong);
-        done();
-      },
-      { once: true },
-    );
+    waiting.signal.addEventListener("abort", () => window.clearTimeout(tooLong));
+    video.addEventListener(name, () => done(), once);
     video.addEventListener(
       "error",
-      () => {
-        window.clearTimeout(tooLong);
-        failed(new Error("The video cannot be read here. Look whether its file is where it was, then try again."));
-      },
-      { once: true },
+      () => failed(new Error("The video cannot be read here. Look whether its file is where it was, then try again.")),
+      once,
     );
-  });
+    signal?.addEventListener("abort", () => failed(signal.reason), once);
+  }).finally(() => waiting.abort());
 }
 
-async function drawn(video: HTMLVideoElement): Promise<string> {
+async function drawn(video: HTMLVideoElement, widest: number): Promise<string> {
   // Halving twice brings any picture under the bound.
   for (const [width, quality] of [
-    [widestStill, 0.86],
-    [widestStill / 2, 0.8],
-    [widestStill / 4, 0.7],
+    [widest, 0.86],
+    [widest / 2, 0.8],
+    [widest / 4, 0.7],
   ] as const) {
     const scale = Math.min(1, width / Math.max(video.videoWidth, video.videoHeight, 1));
     const canvas = document.createElement("canvas");

@@ -10,7 +10,8 @@ export interface ExportFormatRowProps {
   /** Why it cannot be written here; null where it can. */
   readonly whyNot: string | null;
   readonly onChoose: (on: boolean) => void;
-  readonly onLook: () => void;
+  /** Null where there is no one recording to show it of. */
+  readonly onLook: (() => void) | null;
 }
 
 /** One thing that can be exported: whether it is written, what it is for, and a look at it where it is text. */
@@ -26,7 +27,7 @@ export function ExportFormatRow({ format, chosen, whyNot, onChoose, onLook }: Ex
         <span>{name}</span>
       </label>
       <span className="small soft">{whyNot ?? purpose}</span>
-      {isPdfFormat(format) ? null : (
+      {onLook === null || isPdfFormat(format) ? null : (
         <Button weight="quiet" onClick={onLook} aria-label={`Look at ${name}`}>
           Look
         </Button>
