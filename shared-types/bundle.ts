@@ -1,10 +1,11 @@
 import { z } from "zod";
 import { Analysis, Caption, Seconds, StockSheetFields, TranscriptFormat } from "./analysis.ts";
 import { CaptionCorrection, Finding, Publication, RecordingId, Ruling, TrustedCaption, Vehicle, ZoneSpan } from "./recording.ts";
+import { SeenNote } from "./seen-note.ts";
 import { SheetMeanings } from "./stock-sheet.ts";
 
 /** Version of the form of bundles. Raised where an older program could no longer read them rightly. */
-export const bundleVersion = 1;
+export const bundleVersion = 2;
 
 /** How every bundle's file name ends. */
 export const bundleEnding = ".roundwalk.zip";
@@ -76,6 +77,7 @@ export const BundleEdit = z.strictObject({
       change("caption_corrections", CaptionCorrection),
       change("recordings", RecordingDescription),
       z.strictObject({ table: z.literal("rulings"), id: z.string().max(100), before: Ruling, after: Ruling }),
+      z.strictObject({ table: z.literal("seen_notes"), id: z.string().max(100), before: SeenNote, after: SeenNote }),
     ]),
   ),
 });
@@ -89,11 +91,18 @@ export const BundleWork = z.strictObject({
   rulings: z.array(Ruling),
   trustedCaptions: z.array(TrustedCaption),
   captionCorrections: z.array(CaptionCorrection),
+  /** Notes on denials, promises and questions, as the rulings; none in a bundle of form 1. */
+  seenNotes: z.array(SeenNote),
   publications: z.array(Publication),
   /** Oldest first. */
   edits: z.array(BundleEdit),
 });
 export type BundleWork = z.infer<typeof BundleWork>;
+
+/** The same as a bundle of form 1 has it: without notes, and publications without other matters. */
+export const BundleWorkOfForm1 = BundleWork.omit({ seenNotes: true }).extend({
+  publications: z.array(Publication.omit({ openMatters: true })),
+});
 
 export const BundleCaptions = z.array(Caption);
 export const BundleAnalysis = z.strictObject({ analysedAt: z.iso.datetime(), analysis: Analysis }).nullable();
@@ -110,7 +119,7 @@ export const BundleStills = z.array(
 export type BundleStills = z.infer<typeof BundleStills>;
 
 /** Kinds of work that are merged each by its own choice. */
-export const mergeGroups = ["description", "zones", "findings", "rulings", "corrections", "trusted"] as const;
+export const mergeGroups = ["description", "zones", "findings", "rulings", "seen", "corrections", "trusted"] as const;
 export const MergeGroup = z.enum(mergeGroups);
 export type MergeGroup = z.infer<typeof MergeGroup>;
 
@@ -119,6 +128,7 @@ export const mergeGroupLabels: Record<MergeGroup, string> = {
   zones: "Zones",
   findings: "Findings",
   rulings: "Rulings",
+  seen: "Notes of what was seen",
   corrections: "Corrected captions",
   trusted: "Trusted captions",
 };
@@ -129,7 +139,7 @@ export const MergeChoice = z.enum(mergeChoices);
 export type MergeChoice = z.infer<typeof MergeChoice>;
 
 /** Where both can stand: of two titles, or two words for one caption, one counts. */
-export const groupsThatTakeBoth: ReadonlySet<MergeGroup> = new Set(["zones", "findings", "rulings", "corrections", "trusted"]);
+export const groupsThatTakeBoth: ReadonlySet<MergeGroup> = new Set(["zones", "findings", "rulings", "seen", "corrections", "trusted"]);
 
 /** One thing that is otherwise in the bundle, in words; null on the side where there is none. */
 export const MergeDifference = z.strictObject({

@@ -14,7 +14,7 @@ import {
 } from "./vocabulary.ts";
 
 /** Version of the exported JSON's form. */
-export const conditionIndexVersion = 4;
+export const conditionIndexVersion = 5;
 
 /** A claim where it is told again: with its doubt and with every open conflict it is in. */
 export const ToldMoment = z.strictObject({ start: Seconds, quote: z.string(), stance: Stance, openConflicts: z.array(z.string()) });
@@ -37,8 +37,11 @@ export const ConditionIndex = z.strictObject({
   /** ISO 8601 UTC. */
   writtenAt: z.string(),
   analysisVersion: z.int(),
-  /** The last publication, with how many conflicts were open then; null while there was none. */
-  published: Publication.nullable(),
+  /**
+   * The last publication, with how many conflicts were open then, and how many other matters nobody had dealt with (null where that was not
+   * yet counted); null while there was none. What those matters are is in the review record: it is for the dealer.
+   */
+  published: Publication.extend({ openMatters: z.int().nonnegative().nullable() }).nullable(),
   chapters: z.array(
     z.strictObject({ start: Seconds, end: Seconds, zone: ZoneName, title: z.string(), accepted: z.boolean(), openConflicts: z.int() }),
   ),

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { Analysis, Caption, CaptionIndex, Seconds, StockSheetFields, TranscriptFormat } from "./analysis.ts";
+import { SeenNote } from "./seen-note.ts";
 import { SheetMeanings } from "./stock-sheet.ts";
 import { BodyStyle, ComponentName, Grade, PositionName, RulingDecision, ZoneName } from "./vocabulary.ts";
 
@@ -18,12 +19,14 @@ export type Vehicle = z.infer<typeof Vehicle>;
 
 export const Initials = z.string().trim().min(1).max(8);
 
-/** That an index was published, and how many conflicts were open then. */
+/** That an index was published, and what was open then. */
 export const Publication = z.strictObject({
   /** ISO 8601, UTC. */
   at: z.string(),
   initials: z.string(),
   openConflicts: z.int().nonnegative(),
+  /** What else nobody had dealt with, each in words; null for a publication from before that was kept. */
+  openMatters: z.array(z.string()).nullable(),
 });
 export type Publication = z.infer<typeof Publication>;
 
@@ -53,8 +56,10 @@ export const RecordingSummary = z.strictObject({
     proposedZones: z.int(),
     conflicts: z.int(),
     openConflicts: z.int(),
-    /** Denials of the stock sheet with a claim that no ruling has taken out. */
+    /** What else nobody has dealt with: denials of the stock sheet, promises, and questions of what was never shown or said. */
     openDenials: z.int(),
+    openPromises: z.int(),
+    openQuestions: z.int(),
   }),
 });
 export type RecordingSummary = z.infer<typeof RecordingSummary>;
@@ -176,6 +181,8 @@ export const RecordingDetail = z.strictObject({
   findingProposals: z.array(FindingProposal),
   trustedCaptions: z.array(TrustedCaption),
   rulings: z.array(Ruling),
+  /** Notes on denials, promises and questions, in the order in which they were made, superseded ones too. */
+  seenNotes: z.array(SeenNote),
   /** Keys of conflicts that are open now. */
   openConflictKeys: z.array(z.string()),
   /** Oldest first. */

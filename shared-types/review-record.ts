@@ -2,13 +2,28 @@ import { z } from "zod";
 import { ClaimValue, PromiseKind, Seconds } from "./analysis.ts";
 import { ToldMoment } from "./condition-index.ts";
 import { Publication, Vehicle } from "./recording.ts";
+import { MatterKind, SeenState } from "./seen-note.ts";
 import { AttributeName, ConflictKind, Grade, RulingDecision, Stance, UnitName } from "./vocabulary.ts";
 
 /** Version of the exported record's form. */
-export const reviewRecordVersion = 2;
+export const reviewRecordVersion = 3;
 
 /** SHA-256 (FIPS 180-4), 64 lower-case hexadecimal digits. */
 export const Sha256 = z.string().regex(/^[0-9a-f]{64}$/);
+
+/** What a reviewer noted on a denial, a promise or a question; oldest first, superseded ones too. */
+const RecordedNote = z.strictObject({
+  state: SeenState,
+  reason: z.string(),
+  initials: z.string(),
+  /** ISO 8601 UTC. */
+  at: z.string(),
+  superseded: z.boolean(),
+});
+export type RecordedNote = z.infer<typeof RecordedNote>;
+
+/** Whether it was dealt with: noted as seen, taken out by a ruling, or answered by a zone that a person marked. */
+const dealtWith = { notes: z.array(RecordedNote), open: z.boolean() };
 
 /**
  * What was checked, by which rules, who ruled what and why, and what stayed open: kept so that it can be shown years later. Rulings that
@@ -32,7 +47,7 @@ export const ReviewRecord = z.strictObject({
   /** ISO 8601 UTC. */
   writtenAt: z.string(),
   analysisVersion: z.int(),
-  /** Every publication, oldest first, with how many conflicts were open then. */
+  /** Every publication, oldest first, with what was open then. */
   publications: z.array(Publication),
   /** Every rule that objected to something, with its published source where it has one. */
   rules: z.array(z.strictObject({ name: z.string(), source: z.string().nullable() })),
@@ -80,11 +95,23 @@ export const ReviewRecord = z.strictObject({
     }),
   ),
   remarks: z.array(z.strictObject({ topic: z.string(), why: z.string(), rule: z.string() })),
-  denials: z.array(z.strictObject({ field: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(ToldMoment) })),
-  promises: z.array(
-    z.strictObject({ kind: PromiseKind, start: Seconds, quote: z.string(), why: z.string(), rule: z.string(), source: z.string() }),
+  denials: z.array(
+    z.strictObject({ field: z.string(), sheetValue: z.string(), why: z.string(), moments: z.array(ToldMoment), ...dealtWith }),
   ),
-  questions: z.array(z.strictObject({ topic: z.string(), question: z.string() })),
+  promises: z.array(
+    z.strictObject({
+      kind: PromiseKind,
+      start: Seconds,
+      quote: z.string(),
+      why: z.string(),
+      rule: z.string(),
+      source: z.string(),
+      ...dealtWith,
+    }),
+  ),
+  questions: z.array(z.strictObject({ topic: z.string(), question: z.string(), ...dealtWith })),
+  /** Notes on what the present analysis no longer finds. */
+  formerNotes: z.array(RecordedNote.extend({ about: MatterKind, topic: z.string(), told: z.string() })),
   findings: z.array(
     z.strictObject({
       start: Seconds,
@@ -101,8 +128,13 @@ export const ReviewRecord = z.strictObject({
   /** Captions held for noise, and who held one for speech after all. */
   doubtfulCaptions: z.array(z.strictObject({ caption: z.int(), start: Seconds, why: z.string() })),
   trustedCaptions: z.array(z.strictObject({ caption: z.int(), start: Seconds, initials: z.string() })),
-  /** Topics of conflicts that nobody settled, and proposals that nobody accepted. */
-  leftOpen: z.strictObject({ conflicts: z.array(z.string()), proposedFindings: z.int(), proposedZones: z.int() }),
+  /** Topics of conflicts that nobody settled, other matters that nobody dealt with, and proposals that nobody accepted. */
+  leftOpen: z.strictObject({
+    conflicts: z.array(z.string()),
+    matters: z.array(z.string()),
+    proposedFindings: z.int(),
+    proposedZones: z.int(),
+  }),
   cautions: z.array(z.string()),
   /** Of this file's own text with this field's value empty. */
   recordSha256: Sha256,

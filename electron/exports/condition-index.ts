@@ -10,6 +10,7 @@ import {
 } from "../../shared-types/index.ts";
 import { chapterMarks } from "./chapters/chapter-marks.ts";
 import { claimStanding } from "./claim-standing.ts";
+import { lastPublication } from "./publication-words.ts";
 
 /**
  * The condition index of a recording as it stands.
@@ -33,7 +34,7 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
     },
     writtenAt,
     analysisVersion: analysis.analysisVersion,
-    published: detail.publications.at(-1) ?? null,
+    published: lastPublication(detail),
     chapters: chapterMarks(detail).map((chapter) => ({ ...chapter, openConflicts: chapter.openConflicts.length })),
     findings: detail.findings
       .toSorted((a, b) => a.start - b.start)

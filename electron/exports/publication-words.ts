@@ -1,14 +1,19 @@
-import type { Publication } from "../../shared-types/index.ts";
+import { type ConditionIndex, openAtPublication, type RecordingDetail } from "../../shared-types/index.ts";
 
 /** "Two conflicts are open." in figures. */
 export function openWords(count: number): string {
   return count === 1 ? "One conflict is open." : `${count} conflicts are open.`;
 }
 
-/** That it was published with conflicts open, or with none; nothing where it was not published. */
-export function publicationWords(published: Publication | null): string {
+/** That it was published with conflicts or other matters open, or with none; nothing where it was not published. */
+export function publicationWords(published: ConditionIndex["published"]): string {
   if (published === null) return "";
-  const open = published.openConflicts;
-  const how = open === 0 ? "with no conflict open" : `with ${open} ${open === 1 ? "conflict" : "conflicts"} open`;
-  return `Published on ${published.at.slice(0, 10)} by ${published.initials} ${how}.`;
+  const { at, initials, openConflicts, openMatters } = published;
+  return `Published on ${at.slice(0, 10)} by ${initials} with ${openAtPublication(openConflicts, openMatters)}.`;
+}
+
+/** The last publication as it leaves the house: of the other matters only how many. */
+export function lastPublication({ publications }: Pick<RecordingDetail, "publications">): ConditionIndex["published"] {
+  const last = publications.at(-1);
+  return last ? { ...last, openMatters: last.openMatters?.length ?? null } : null;
 }

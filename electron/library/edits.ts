@@ -1,7 +1,15 @@
 import type Database from "better-sqlite3";
-import type { CaptionCorrection, Finding, RecordingDescription, Ruling, TrustedCaption, ZoneSpan } from "../../shared-types/index.ts";
+import type {
+  CaptionCorrection,
+  Finding,
+  RecordingDescription,
+  Ruling,
+  SeenNote,
+  TrustedCaption,
+  ZoneSpan,
+} from "../../shared-types/index.ts";
 
-/** One row as it was and as it became; null where there was or is none. Rulings are never without an `after`. */
+/** One row as it was and as it became; null where there was or is none. Rulings and notes are never without an `after`. */
 export type RowChange =
   | { readonly table: "zone_spans"; readonly id: string; readonly before: ZoneSpan | null; readonly after: ZoneSpan | null }
   | { readonly table: "findings"; readonly id: string; readonly before: Finding | null; readonly after: Finding | null }
@@ -25,7 +33,8 @@ export type RowChange =
       readonly before: RecordingDescription | null;
       readonly after: RecordingDescription | null;
     }
-  | { readonly table: "rulings"; readonly id: string; readonly before: Ruling; readonly after: Ruling };
+  | { readonly table: "rulings"; readonly id: string; readonly before: Ruling; readonly after: Ruling }
+  | { readonly table: "seen_notes"; readonly id: string; readonly before: SeenNote; readonly after: SeenNote };
 
 export interface Edit {
   readonly sequence: number;

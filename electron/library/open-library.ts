@@ -13,6 +13,7 @@ import { Refusal } from "./refusal.ts";
 import { rowOwners } from "./row-owners.ts";
 import { rulingsTable } from "./rulings.ts";
 import { searchTable } from "./search-entries.ts";
+import { seenNotesTable } from "./seen-notes.ts";
 import { settingsTable } from "./settings.ts";
 import { sheetChoicesTable } from "./sheet-choices.ts";
 import { stillsTable } from "./stills.ts";
@@ -53,6 +54,7 @@ export function openLibrary(file: string) {
     zoneSpans: zoneSpansTable(database),
     findings: findingsTable(database),
     rulings: rulingsTable(database),
+    seenNotes: seenNotesTable(database),
     sheetChoices: sheetChoicesTable(database),
     trustedCaptions: trustedCaptionsTable(database),
     captionCorrections: captionCorrectionsTable(database),

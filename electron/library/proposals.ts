@@ -157,6 +157,8 @@ export function proposalTables(database: Database.Database) {
     },
     /** What the stock sheet denies; read alone, for the library's list. */
     denials: (recordingId: string): Analysis["denials"] => tables.denials.of(recordingId),
+    promises: (recordingId: string): Analysis["promises"] => tables.promises.of(recordingId),
+    questions: (recordingId: string): Analysis["questions"] => tables.questions.of(recordingId),
     /** When it was analysed: ISO 8601, UTC. */
     analysedAt: (recordingId: string): string | undefined => selectTime.get(recordingId) as string | undefined,
     /** What a lap is made from; empty until the recording was analysed. Read alone, since every list and edit needs it. */

@@ -1,4 +1,4 @@
-import type { Finding, RecordingDescription, RecordingDetail, Ruling, ZoneSpan } from "../../shared-types/index.ts";
+import type { Finding, RecordingDescription, RecordingDetail, Ruling, SeenNote, ZoneSpan } from "../../shared-types/index.ts";
 import type { RowChange } from "../library/edits.ts";
 import { indexClaims, indexPeoplesWork, indexRecording, recordingNames } from "./index-for-search.ts";
 import type { Parts } from "./parts.ts";
@@ -71,11 +71,15 @@ function apply({ library }: Parts, recordingId: string, changes: readonly RowCha
     else if (change.table === "trusted_captions") put(library.trustedCaptions, recordingId, change.id, change[to]);
     else if (change.table === "recordings") putDescription(library, recordingId, change[to]);
   }
-  // A conflict has one standing ruling at most at any moment, so the one that gives way goes first.
+  // A conflict has one standing ruling at most at any moment, and a matter one note: the one that gives way goes first.
   const rulings = changes.flatMap((change) => (change.table === "rulings" ? [change[to]] : []));
-  for (const ruling of rulings.toSorted((a, b) => Number(a.supersededBy === null) - Number(b.supersededBy === null))) {
-    library.rulings.put(recordingId, ruling);
-  }
+  for (const ruling of givingWayFirst(rulings)) library.rulings.put(recordingId, ruling);
+  const notes = changes.flatMap((change) => (change.table === "seen_notes" ? [change[to]] : []));
+  for (const note of givingWayFirst(notes)) library.seenNotes.put(recordingId, note);
+}
+
+function givingWayFirst<Row extends { readonly supersededBy: string | null }>(rows: readonly Row[]): Row[] {
+  return rows.toSorted((a, b) => Number(a.supersededBy === null) - Number(b.supersededBy === null));
 }
 
 /** Whether these rows change what the analysis is told. */
@@ -111,6 +115,10 @@ export function findingChanges(before: readonly Finding[], after: readonly Findi
 
 export function rulingChange(before: Ruling, after: Ruling): RowChange {
   return { table: "rulings", id: after.id, before, after };
+}
+
+export function seenNoteChange(before: SeenNote, after: SeenNote): RowChange {
+  return { table: "seen_notes", id: after.id, before, after };
 }
 
 function rowPairs<Row extends { readonly id: string }>(before: readonly Row[], after: readonly Row[]) {

@@ -5,7 +5,9 @@ import {
   type FindingProposal,
   inMarkedZones,
   type LapSpan,
-  openDenials,
+  type Matter,
+  matterCounts,
+  openMatters,
   type RecordingDetail,
   type RecordingSummary,
 } from "../../shared-types/index.ts";
@@ -63,6 +65,8 @@ export function videoFound(library: Pick<Library, "folder">, { video }: Pick<Rec
 }
 
 export function recordingSummary({ library }: Pick<Parts, "library">, row: RecordingRow): RecordingSummary {
+  const lap = recordingLap(library, row);
+  const open = countOpenMatters(library, row.id);
   return {
     id: row.id,
     title: row.title,
@@ -79,18 +83,32 @@ export function recordingSummary({ library }: Pick<Parts, "library">, row: Recor
       claims: library.proposals.countClaims(row.id),
       findings: library.findings.count(row.id),
       proposals: proposedFindings(library, row.id).length,
-      proposedZones: recordingLap(library, row).filter((span) => span.zoneSpanId === null).length,
+      proposedZones: lap.filter((span) => span.zoneSpanId === null).length,
       conflicts: library.rulings.countConflicts(row.id),
       openConflicts: library.rulings.openConflictKeys(row.id).length,
-      openDenials: countOpenDenials(library, row.id),
+      openDenials: open.denial,
+      openPromises: open.promise,
+      openQuestions: open.question,
     },
   };
 }
 
-function countOpenDenials(library: Library, id: string): number {
-  // Most recordings have none, and the rest of the analysis is then not read for it.
-  const denials = library.proposals.denials(id);
-  return denials.length === 0 ? 0 : openDenials(denials, storedAnalysis(library, id).conflicts, library.rulings.of(id)).length;
+/** What nobody has dealt with, as far as it takes: the library's list reads it of every recording. */
+export function openMattersOf(library: Library, id: string): Matter[] {
+  const { proposals } = library;
+  const [denials, promises, questions] = [proposals.denials(id), proposals.promises(id), proposals.questions(id)];
+  if (denials.length + promises.length + questions.length === 0) return [];
+  return openMatters({
+    // Conflicts tell of denials alone.
+    analysis: { denials, promises, questions, conflicts: denials.length > 0 ? proposals.conflicts(id) : [] },
+    spans: library.zoneSpans.of(id),
+    rulings: library.rulings.of(id),
+    seenNotes: library.seenNotes.of(id),
+  });
+}
+
+function countOpenMatters(library: Library, id: string) {
+  return matterCounts(openMattersOf(library, id));
 }
 
 export function recordingDetail(parts: Pick<Parts, "library">, id: string): RecordingDetail {
@@ -114,6 +132,7 @@ export function recordingDetail(parts: Pick<Parts, "library">, id: string): Reco
     findingProposals: proposedFindings(library, id),
     trustedCaptions: library.trustedCaptions.of(id),
     rulings: library.rulings.of(id),
+    seenNotes: library.seenNotes.of(id),
     openConflictKeys: library.rulings.openConflictKeys(id),
     publications: library.publications.of(id),
     undoLabel: library.edits.lastDone(id)?.label ?? null,

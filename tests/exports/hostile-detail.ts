@@ -47,6 +47,6 @@ export function hostileDetail(): RecordingDetail {
       initials: "<b>",
     })),
     rulings: detail.rulings.map((ruling) => ({ ...ruling, reason: script, initials: '"><i>' })),
-    publications: [{ at: "2026-01-06T12:00:00.000Z", initials: "<u>", openConflicts: 1 }],
+    publications: [{ at: "2026-01-06T12:00:00.000Z", initials: "<u>", openConflicts: 1, openMatters: ["<i>&"] }],
   };
 }

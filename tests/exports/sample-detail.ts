@@ -63,7 +63,18 @@ export function sampleDetail(): RecordingDetail {
       hasVideo: true,
       videoFound: true,
       videoKept: false,
-      counts: { captions: 3, claims: 6, findings: 1, proposals: 1, proposedZones: 0, conflicts: 2, openConflicts: 1, openDenials: 0 },
+      counts: {
+        captions: 3,
+        claims: 6,
+        findings: 1,
+        proposals: 1,
+        proposedZones: 0,
+        conflicts: 2,
+        openConflicts: 1,
+        openDenials: 1,
+        openPromises: 0,
+        openQuestions: 0,
+      },
     },
     transcriptFile: "kestrel.vtt",
     transcriptFormat: "webvtt",
@@ -128,6 +139,7 @@ export function sampleDetail(): RecordingDetail {
     ],
     captionCorrections: [],
     trustedCaptions: [],
+    seenNotes: [],
     rulings: [
       {
         id: "0b6a5c1e-8f57-4a55-9d2c-2f6f0f9c3e03",

@@ -49,7 +49,9 @@ describe("opening a library", () => {
     expect(problemOf(() => openLibrary(file))).toMatchObject({
       code: "library-newer",
       file,
-      message: expect.stringMatching(/newer Roundwalk \(library form 99; this program knows \d\).*Update the program.*Nothing was changed/),
+      message: expect.stringMatching(
+        /newer Roundwalk \(library form 99; this program knows \d+\).*Update the program.*Nothing was changed/,
+      ),
     });
     expect(readFileSync(file).equals(before)).toBe(true);
   });

@@ -26,12 +26,15 @@ describe("libraries of every form that was ever given out", () => {
     // What is counted or listed only since is empty in an older library, until its recordings are analysed again.
     written.summary.counts.proposedZones ??= 0;
     written.summary.counts.openDenials ??= 0;
+    written.summary.counts.openPromises ??= 0;
+    written.summary.counts.openQuestions ??= 0;
     written.summary.published ??= null;
     written.summary.videoKept ??= false;
     const kept = RecordingDetail.parse({
       trustedCaptions: [],
       captionCorrections: [],
       publications: [],
+      seenNotes: [],
       sheetMeanings: null,
       ...written,
       findings: written.findings.map((finding: object) => ({ part: null, stillAt: null, ...finding })),

@@ -126,9 +126,15 @@ describe("addresses", () => {
 
 test("a publication reads the same everywhere", () => {
   const at = "2026-11-26T02:31:09.000Z";
-  expect([0, 1, 5].map((openConflicts) => publicationLine({ at, initials: "RT", openConflicts }))).toEqual([
+  expect([0, 1, 5].map((openConflicts) => publicationLine({ at, initials: "RT", openConflicts, openMatters: null }))).toEqual([
     "Published 2026-11-26 02:31 UTC by RT, with no conflict open",
     "Published 2026-11-26 02:31 UTC by RT, with 1 conflict open",
     "Published 2026-11-26 02:31 UTC by RT, with 5 conflicts open",
+  ]);
+  const matters = [[], ["“never”"], ["“never”", "Is there a spare wheel?"]];
+  expect(matters.map((openMatters) => publicationLine({ at, initials: "RT", openConflicts: 0, openMatters }))).toEqual([
+    "Published 2026-11-26 02:31 UTC by RT, with no conflict open",
+    "Published 2026-11-26 02:31 UTC by RT, with no conflict open and 1 other matter not dealt with",
+    "Published 2026-11-26 02:31 UTC by RT, with no conflict open and 2 other matters not dealt with",
   ]);
 });

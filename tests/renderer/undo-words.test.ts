@@ -8,6 +8,7 @@ const published = publication ?? {
   at: "2026-11-26T02:31:00.000Z",
   initials: "RT",
   openConflicts: 2,
+  openMatters: null,
 };
 const detail = { undoLabel: "rule on rear tire size", redoLabel: null, publications: [] };
 

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
+import { sampleQuestion } from "../support/builders/sample-analysis.ts";
 import { importSample, sampleApplication } from "../support/builders/sample-application.ts";
 
+const question = { about: "question", key: sampleQuestion.key } as const;
 const ruling = {
   conflictKey: "measure/rear tire size",
   reason: "Read on the tire.",
@@ -17,9 +19,14 @@ test("a publication keeps who, when and how many conflicts were open, each one f
   expect(published).toBeNull();
   const open = (await handlers["recording.get"]({ id: recordingId })).openConflictKeys;
   expect(open).toHaveLength(1);
-  await handlers["recording.publish"]({ recordingId, openConflictKeys: open, initials: "RT" });
+  await handlers["recording.publish"]({ recordingId, openConflictKeys: open, openMatters: [question], initials: "RT" });
   await handlers["conflict.rule"]({ recordingId, ...ruling });
-  const { publications, undoLabel } = await handlers["recording.publish"]({ recordingId, openConflictKeys: [], initials: "MK" });
+  const { publications, undoLabel } = await handlers["recording.publish"]({
+    recordingId,
+    openConflictKeys: [],
+    openMatters: [question],
+    initials: "MK",
+  });
   expect(publications.map(({ initials, openConflicts }) => [initials, openConflicts])).toEqual([
     ["RT", 1],
     ["MK", 0],
@@ -37,6 +44,22 @@ test("nothing is published over the head of whoever was shown other open conflic
   const shown = (await handlers["recording.get"]({ id: recordingId })).openConflictKeys;
   await handlers["conflict.rule"]({ recordingId, ...ruling });
   for (const openConflictKeys of [shown, ["measure/front tire size"]])
-    expect(() => handlers["recording.publish"]({ recordingId, openConflictKeys, initials: "RT" })).toThrow(/Nothing was published/);
+    expect(() => handlers["recording.publish"]({ recordingId, openConflictKeys, openMatters: [question], initials: "RT" })).toThrow(
+      /Nothing was published/,
+    );
   expect((await handlers["recording.get"]({ id: recordingId })).publications).toEqual([]);
+});
+
+test("nor over the head of whoever was not shown what else nobody has dealt with; and it is kept by name", async () => {
+  const application = sampleApplication();
+  const { handlers } = application;
+  const { id: recordingId } = await importSample(application, application);
+  const { openConflictKeys } = await handlers["recording.get"]({ id: recordingId });
+  const told = { recordingId, openConflictKeys, initials: "RT" };
+  expect(() => handlers["recording.publish"]({ ...told, openMatters: [] })).toThrow(/Nothing was published/);
+  await handlers["recording.publish"]({ ...told, openMatters: [question] });
+  await handlers["matter.note"]({ recordingId, matters: [question], state: "seen", reason: "It has none.", initials: "RT" });
+  expect(() => handlers["recording.publish"]({ ...told, openMatters: [question] })).toThrow(/Nothing was published/);
+  const { publications } = await handlers["recording.publish"]({ ...told, openMatters: [] });
+  expect(publications.map(({ openMatters }) => openMatters)).toEqual([[sampleQuestion.question], []]);
 });

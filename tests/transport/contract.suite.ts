@@ -341,7 +341,7 @@ const cases = {
       expect(value.publications).toMatchObject([{ initials, openConflicts: 1, openMatters: [sampleQuestion.question] }]);
       expect(value.summary.published).toEqual(value.publications[0]);
     },
-    refused: [({ id }) => ({ recordingId: id, openConflictKeys: [], initials }), "open-conflicts-changed"],
+    refused: [({ id }) => ({ recordingId: id, openConflictKeys: [], openMatters: [question], initials }), "open-conflicts-changed"],
   },
   "still.wanted": {
     // The ground's recording has no video to take a picture from; tests/services/take-stills.test.ts has one.

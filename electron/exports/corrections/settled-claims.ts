@@ -11,7 +11,7 @@ import {
 } from "../../../shared-types/index.ts";
 import { chapterTitleText, stamp } from "../chapters/webvtt.ts";
 import { claimStanding, openMark } from "../claim-standing.ts";
-import { publicationWords } from "../publication-words.ts";
+import { lastPublication, publicationWords } from "../publication-words.ts";
 
 /** A claim that was spoken wrongly, and what a reviewer let stand against it. */
 export interface SettledClaim {
@@ -117,7 +117,7 @@ export function correctionText(detail: RecordingDetail): string {
       lines.push(`${capital(topic)} (${moments.map(timeLabel).join(", ")})`);
     }
   }
-  const published = publicationWords(detail.publications.at(-1) ?? null);
+  const published = publicationWords(lastPublication(detail));
   if (published !== "" && open.length > 0) lines.push("", published);
   return `${lines.join("\n")}\n`;
 }

@@ -2,6 +2,7 @@ import {
   decisionLabels,
   gradeLabels,
   promiseLabels,
+  type RecordedNote,
   type ReviewRecord,
   type ToldMoment,
   timeLabel,
@@ -49,9 +50,10 @@ export function recordHtml(record: ReviewRecord): string {
 <h1>Review record: ${recording.title}</h1>
 <p>${vehicle}${recording.stockNumber && html`, stock number <b>${recording.stockNumber}</b>`}, ${timeLabel(recording.duration)} long</p>
 <p class="faint">Written ${record.writtenAt}, analysis version ${record.analysisVersion}</p>
-<p>${left === 0 ? "No conflict is open." : html`<b>${left === 1 ? "One conflict is" : `${left} conflicts are`} open:</b> ${leftOpen.conflicts.join(", ")}.`}
-${leftOpen.proposedFindings + leftOpen.proposedZones > 0 && `Nobody accepted ${leftOpen.proposedFindings} proposed findings and ${leftOpen.proposedZones} proposed zones.`}</p>
-${record.publications.length > 0 && html`<ul>${record.publications.map((publication) => html`<li>${publicationWords(publication)}</li>`)}</ul>`}
+<p>${left === 0 ? "No conflict is open." : html`<b>${left === 1 ? "One conflict is" : `${left} conflicts are`} open:</b> ${leftOpen.conflicts.join(", ")}.`}</p>
+<p>${leftOpen.matters.length === 0 ? "Every denial of the stock sheet, promise and question was dealt with." : html`<b>Nobody has dealt with ${leftOpen.matters.length === 1 ? "one other matter" : `${leftOpen.matters.length} other matters`}:</b> ${leftOpen.matters.join("; ")}.`}</p>
+<p>${leftOpen.proposedFindings + leftOpen.proposedZones > 0 && `Nobody accepted ${leftOpen.proposedFindings} proposed findings and ${leftOpen.proposedZones} proposed zones.`}</p>
+${record.publications.length > 0 && html`<ul>${record.publications.map((publication) => html`<li>${publicationWords({ ...publication, openMatters: publication.openMatters?.length ?? null })}${(publication.openMatters?.length ?? 0) > 0 && html` Not dealt with then: ${publication.openMatters?.join("; ")}.`}</li>`)}</ul>`}
 </header>
 <main>
 <section aria-labelledby="h-files"><h2 id="h-files">Files, by SHA-256</h2><dl>
@@ -70,7 +72,8 @@ ${listOf(
   "h-sheet",
   "The stock sheet says otherwise",
   record.denials.map(
-    ({ field, sheetValue, why, moments }) => html`<li>${field}: ${sheetValue}. ${why} ${moments.map((moment) => told(moment))}</li>`,
+    ({ field, sheetValue, why, moments, ...dealt }) =>
+      html`<li>${field}: ${sheetValue}. ${why} ${moments.map((moment) => told(moment))} ${noted(dealt)}</li>`,
   ),
 )}
 ${listOf(
@@ -82,14 +85,19 @@ ${listOf(
   "h-promises",
   "Words a buyer may hold the dealer to",
   record.promises.map(
-    ({ kind, start, quote, why, source }) =>
-      html`<li>${timeLabel(start)} ${promiseLabels[kind]}: <q>${quote}</q> ${why} <span class="faint">Source: ${source}</span></li>`,
+    ({ kind, start, quote, why, source, ...dealt }) =>
+      html`<li>${timeLabel(start)} ${promiseLabels[kind]}: <q>${quote}</q> ${why} <span class="faint">Source: ${source}</span> ${noted(dealt)}</li>`,
   ),
 )}
 ${listOf(
   "h-questions",
-  "Never shown or said",
-  record.questions.map(({ question }) => html`<li>${question}</li>`),
+  "Not named in the words",
+  record.questions.map(({ question, ...dealt }) => html`<li>${question} ${noted(dealt)}</li>`),
+)}
+${listOf(
+  "h-former-notes",
+  "Notes on what is no longer found",
+  record.formerNotes.map(({ topic, told: words, ...note }) => html`<li>${topic}. ${words} ${noteLine(note)}</li>`),
 )}
 ${listOf(
   "h-findings",
@@ -137,6 +145,15 @@ ${conflict.rulings.length === 0 ? html`<p>Nobody has ruled on it.</p>` : html`<o
 function told({ start, quote, stance, openConflicts }: ToldMoment, ownTopic: string | null = null): Markup {
   const doubt = stanceWords(stance);
   return html`${timeLabel(start)} <q>${quote}</q>${doubt && ` (${doubt})`} ${openMark(openConflicts.filter((topic) => topic !== ownTopic))} `;
+}
+
+/** What was noted on a denial, a promise or a question, and that nobody has dealt with it where that is so. */
+function noted({ notes, open }: { readonly notes: readonly RecordedNote[]; readonly open: boolean }): Markup {
+  return html`${notes.map(noteLine)} ${open && html`<b>Nobody has dealt with it.</b>`}`;
+}
+
+function noteLine({ state, reason, initials, at, superseded }: RecordedNote): Markup {
+  return html`<br>${superseded && "Superseded: "}<span class="${superseded ? "former" : "standing"}">${state === "seen" ? "Seen" : "Open again"}: ${reason}</span> <span class="faint">(${initials}, ${at})</span>`;
 }
 
 function rulingLine(ruling: RecordConflict["rulings"][number]): Markup {

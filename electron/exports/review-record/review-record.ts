@@ -1,5 +1,16 @@
 import { createHash } from "node:crypto";
-import { cautions, type RecordingDetail, ReviewRecord, type Ruling, reviewRecordVersion } from "../../../shared-types/index.ts";
+import {
+  cautions,
+  type MatterKind,
+  matterName,
+  mattersOf,
+  openMatters,
+  type RecordedNote,
+  type RecordingDetail,
+  ReviewRecord,
+  reviewRecordVersion,
+  type SeenNote,
+} from "../../../shared-types/index.ts";
 import { claimStanding } from "../claim-standing.ts";
 
 /** SHA-256 of the files a recording was made from, as lower-case hexadecimal digits. */
@@ -17,6 +28,14 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
   const { claimOf, momentsOf, claimBehind, openTopics } = claimStanding(detail);
   const open = new Set(detail.openConflictKeys);
   const known = new Set(analysis.conflicts.map(({ key }) => key));
+  const spans = detail.lap.filter(({ zoneSpanId }) => zoneSpanId !== null);
+  const left = openMatters({ analysis, spans, rulings: detail.rulings, seenNotes: detail.seenNotes });
+  const leftNames = new Set(left.map(matterName));
+  const foundNames = new Set(mattersOf(analysis).map(matterName));
+  const dealtWith = (about: MatterKind, key: string) => {
+    const name = matterName({ about, key });
+    return { notes: inTime(detail.seenNotes.filter((note) => matterName(note) === name)).map(recorded), open: leftNames.has(name) };
+  };
   const startOf = (caption: number): number => captions[caption]?.start ?? 0;
   const sources = new Map<string, string | null>();
   for (const { rule, standard } of analysis.conflicts) sources.set(rule, standard?.source ?? sources.get(rule) ?? null);
@@ -67,16 +86,29 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
       ({ topic, sideValues, decision, reason, initials, at }) => ({ topic, sideValues, decision, reason, initials, at }),
     ),
     remarks: analysis.remarks.map(({ topic, why, rule }) => ({ topic, why, rule })),
-    denials: analysis.denials.map(({ field, sheetValue, why, claims }) => ({ field, sheetValue, why, moments: momentsOf(claims) })),
-    promises: analysis.promises.map(({ kind, start, quote, why, rule }) => ({
+    denials: analysis.denials.map(({ key, field, sheetValue, why, claims }) => ({
+      field,
+      sheetValue,
+      why,
+      moments: momentsOf(claims),
+      ...dealtWith("denial", key),
+    })),
+    promises: analysis.promises.map(({ key, kind, start, quote, why, rule }) => ({
       kind,
       start,
       quote,
       why,
       rule: rule.name,
       source: rule.source,
+      ...dealtWith("promise", key),
     })),
-    questions: analysis.questions.map(({ topic, question }) => ({ topic, question })),
+    questions: analysis.questions.map(({ key, topic, question }) => ({ topic, question, ...dealtWith("question", key) })),
+    formerNotes: inTime(detail.seenNotes.filter((note) => !foundNames.has(matterName(note)))).map((note) => ({
+      ...recorded(note),
+      about: note.about,
+      topic: note.topic,
+      told: note.told,
+    })),
     findings: detail.findings
       .toSorted((a, b) => a.start - b.start)
       .map((finding) => {
@@ -88,6 +120,7 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
     trustedCaptions: detail.trustedCaptions.map(({ caption, initials }) => ({ caption, start: startOf(caption), initials })),
     leftOpen: {
       conflicts: analysis.conflicts.filter(({ key }) => open.has(key)).map(({ topic }) => topic),
+      matters: left.map(({ about, topic, told }) => (about === "question" ? told : topic)),
       proposedFindings: detail.findingProposals.length,
       proposedZones: summary.counts.proposedZones,
     },
@@ -97,8 +130,12 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
   return { ...record, recordSha256: sha256(recordText(record)) };
 }
 
-function inTime(rulings: readonly Ruling[]): Ruling[] {
-  return rulings.toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+function recorded({ state, reason, initials, at, supersededBy }: SeenNote): RecordedNote {
+  return { state, reason, initials, at, superseded: supersededBy !== null };
+}
+
+function inTime<Row extends { readonly at: string }>(rows: readonly Row[]): Row[] {
+  return rows.toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
 }
 
 export function sha256(content: string | Uint8Array): string {

@@ -79,6 +79,7 @@ export function workOf(library: Library, recordingId: string): BundleWork {
     zoneSpans: library.zoneSpans.of(recordingId),
     findings: library.findings.of(recordingId),
     rulings: library.rulings.of(recordingId),
+    seenNotes: library.seenNotes.of(recordingId),
     trustedCaptions: library.trustedCaptions.of(recordingId),
     captionCorrections: library.captionCorrections.of(recordingId),
     publications: library.publications.of(recordingId),

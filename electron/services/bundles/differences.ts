@@ -7,9 +7,11 @@ import {
   groupsThatTakeBoth,
   type MergeDifference,
   type MergeGroup,
+  matterName,
   mergeGroups,
   type RecordingDescription,
   type Ruling,
+  type SeenNote,
   timeLabel,
   type ZoneSpan,
   zoneLabels,
@@ -19,7 +21,7 @@ import { cutOut } from "../span-algebra.ts";
 /** People's work on one recording, on one of two machines. */
 export interface Side {
   readonly description: RecordingDescription;
-  readonly work: Pick<BundleWork, "zoneSpans" | "findings" | "rulings" | "trustedCaptions" | "captionCorrections" | "edits">;
+  readonly work: Pick<BundleWork, "zoneSpans" | "findings" | "rulings" | "seenNotes" | "trustedCaptions" | "captionCorrections" | "edits">;
 }
 
 export interface GroupDifferences {
@@ -35,7 +37,8 @@ export function differencesBetween(mine: Side, theirs: Side): GroupDifferences[]
     description: () => descriptionDifferences(mine.description, theirs.description),
     zones: () => zoneDifferences(mine, theirs),
     findings: () => findingDifferences(mine, theirs),
-    rulings: () => rulingDifferences(mine.work.rulings, theirs.work.rulings),
+    rulings: () => recordDifferences(mine.work.rulings.map(ruledRow), theirs.work.rulings.map(ruledRow), "ruling"),
+    seen: () => recordDifferences(mine.work.seenNotes.map(notedRow), theirs.work.seenNotes.map(notedRow), "note"),
     corrections: () =>
       captionDifferences(
         mine.work.captionCorrections.map((row) => ({ ...row, said: `“${row.words}”` })),
@@ -58,9 +61,9 @@ export function differencesBetween(mine: Side, theirs: Side): GroupDifferences[]
     .filter(({ differences }) => differences.length > 0);
 }
 
-/** Of one stretch of time, one finding or one caption only one wording counts. Rulings are none of these: each stays on record. */
+/** Of one stretch of time, one finding or one caption only one wording counts. Rulings and notes are none of these: each stays on record. */
 function clashesOf(group: MergeGroup, differences: readonly MergeDifference[], mine: Side, theirs: Side): string[] {
-  if (group === "rulings" || group === "trusted") return [];
+  if (group === "rulings" || group === "seen" || group === "trusted") return [];
   const hidden = group === "zones" ? hiddenSpans(mine.work.zoneSpans, theirs.work.zoneSpans).map(spanPlace) : [];
   return differences.filter((one) => (one.mine !== null && one.theirs !== null) || hidden.includes(one.what)).map(({ what }) => what);
 }
@@ -156,33 +159,54 @@ function signed(initials: string, at: string | undefined): string {
   return at === undefined ? initials : `${initials}, ${at.slice(0, 10)} ${at.slice(11, 16)}`;
 }
 
-export function rulingWords(ruling: Ruling): string {
+function rulingWords(ruling: Ruling): string {
   const side = ruling.side === null ? "" : ` (${ruling.sideValues[ruling.side] ?? `side ${ruling.side + 1}`})`;
   return `${decisionLabels[ruling.decision]}${side}: ${ruling.reason}`;
 }
 
-export function standing(rulings: readonly Ruling[]): Map<string, Ruling> {
-  return new Map(rulings.filter(({ supersededBy }) => supersededBy === null).map((ruling) => [ruling.conflictKey, ruling]));
+/** Something that is superseded and never deleted, and of which one at most stands for each subject. */
+export interface RecordRow {
+  readonly id: string;
+  readonly supersededBy: string | null;
 }
 
-/** Of each conflict what stands; a ruling that only one side has in its history, superseded, is a difference too. */
-function rulingDifferences(mine: readonly Ruling[], theirs: readonly Ruling[]): MergeDifference[] {
-  const here = standing(mine);
-  const there = standing(theirs);
+interface SignedRecord extends RecordRow {
+  readonly subject: string;
+  readonly topic: string;
+  readonly said: string;
+  readonly initials: string;
+  readonly at: string;
+}
+
+const ruledRow = (ruling: Ruling): SignedRecord => ({ ...ruling, subject: ruling.conflictKey, said: rulingWords(ruling) });
+const notedRow = (note: SeenNote): SignedRecord => ({
+  ...note,
+  subject: matterName(note),
+  said: `${note.state === "seen" ? "seen" : "open again"}: ${note.reason}`,
+});
+
+export function standing<Row extends RecordRow>(rows: readonly Row[], subjectOf: (row: Row) => string): Map<string, Row> {
+  return new Map(rows.filter(({ supersededBy }) => supersededBy === null).map((row) => [subjectOf(row), row]));
+}
+
+/** Of each subject what stands; a row that only one side has in its history, superseded, is a difference too. */
+function recordDifferences(mine: readonly SignedRecord[], theirs: readonly SignedRecord[], noun: string): MergeDifference[] {
+  const here = standing(mine, ({ subject }) => subject);
+  const there = standing(theirs, ({ subject }) => subject);
   const mineIds = new Set(mine.map(({ id }) => id));
   const unknownHere = theirs.filter(({ id }) => !mineIds.has(id));
-  const keys = new Set([...here.keys(), ...there.keys(), ...unknownHere.map(({ conflictKey }) => conflictKey)]);
-  return [...keys].flatMap((key) => {
-    const a = here.get(key);
-    const b = there.get(key);
-    const history = unknownHere.filter((ruling) => ruling.conflictKey === key && ruling.supersededBy !== null);
+  const subjects = new Set([...here.keys(), ...there.keys(), ...unknownHere.map(({ subject }) => subject)]);
+  return [...subjects].flatMap((subject) => {
+    const a = here.get(subject);
+    const b = there.get(subject);
+    const history = unknownHere.filter((row) => row.subject === subject && row.supersededBy !== null);
     if (a?.id === b?.id && history.length === 0) return [];
     const past = history.length > 0 ? ` (and ${history.length} earlier)` : "";
     return [
       {
-        what: a?.topic ?? b?.topic ?? history[0]?.topic ?? key,
-        mine: a ? rulingWords(a) : null,
-        theirs: b ? `${rulingWords(b)}${past}` : history.length > 0 ? `no ruling stands${past}` : null,
+        what: a?.topic ?? b?.topic ?? history[0]?.topic ?? subject,
+        mine: a ? a.said : null,
+        theirs: b ? `${b.said}${past}` : history.length > 0 ? `no ${noun} stands${past}` : null,
         mineBy: a ? signed(a.initials, a.at) : "",
         theirsBy: b ? signed(b.initials, b.at) : "",
       },

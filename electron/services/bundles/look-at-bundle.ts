@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import type { BundleLook, Publication } from "../../../shared-types/index.ts";
 import type { Library } from "../../library/open-library.ts";
 import type { RecordingRow } from "../../library/recordings.ts";
+import { isOwnedTable } from "../../library/row-owners.ts";
 import type { KnownFile } from "../offered-files.ts";
 import type { Parts } from "../parts.ts";
 import { videoPath } from "../recording-detail.ts";
@@ -105,6 +106,7 @@ function refuseForeignRows(library: Library, { recording, work }: BundleContent,
     ["zone_spans", work.zoneSpans],
     ["findings", work.findings],
     ["rulings", work.rulings],
+    ["seen_notes", work.seenNotes],
   ] as const) {
     for (const { id } of rows) {
       const owner = library.rows.ownerOf(table, id);
@@ -114,7 +116,7 @@ function refuseForeignRows(library: Library, { recording, work }: BundleContent,
   for (const { changes } of work.edits) {
     for (const { table, id } of changes) {
       if (table === "recordings" && id !== recording.id) throw broken(fileName, "one of its edits is of another recording");
-      const owner = table === "zone_spans" || table === "findings" || table === "rulings" ? library.rows.ownerOf(table, id) : undefined;
+      const owner = isOwnedTable(table) ? library.rows.ownerOf(table, id) : undefined;
       if (owner !== undefined && owner !== recording.id) throw broken(fileName, "one of its edits reaches into another recording here");
     }
   }

@@ -1,13 +1,20 @@
-import type { CaptionCorrection, MergeChoice, MergeChoices, Ruling, TrustedCaption, ZoneSpan } from "../../../shared-types/index.ts";
+import {
+  type CaptionCorrection,
+  type MergeChoice,
+  type MergeChoices,
+  matterName,
+  type TrustedCaption,
+  type ZoneSpan,
+} from "../../../shared-types/index.ts";
 import type { RowChange } from "../../library/edits.ts";
-import { findingChanges, rulingChange, zoneSpanChanges } from "../record-edit.ts";
+import { findingChanges, rulingChange, seenNoteChange, zoneSpanChanges } from "../record-edit.ts";
 import { inOrder, type NewId, paintOver } from "../span-algebra.ts";
-import { type Side, standing } from "./differences.ts";
+import { type RecordRow, type Side, standing } from "./differences.ts";
 
 /** What turns this library's side into what was chosen; groups without a choice stay as they are. */
 export function mergeChanges(recordingId: string, mine: Side, theirs: Side, choices: MergeChoices, newId: NewId): RowChange[] {
   const changes: RowChange[] = [];
-  const { description, zones, findings, rulings, corrections, trusted } = choices;
+  const { description, zones, findings, rulings, seen, corrections, trusted } = choices;
   if (description === "theirs" && JSON.stringify(mine.description) !== JSON.stringify(theirs.description))
     changes.push({ table: "recordings", id: recordingId, before: mine.description, after: theirs.description });
   if (zones === "theirs") changes.push(...zoneSpanChanges(mine.work.zoneSpans, theirs.work.zoneSpans));
@@ -19,7 +26,14 @@ export function mergeChanges(recordingId: string, mine: Side, theirs: Side, choi
     const added = theirs.work.findings.filter(({ id }) => !here.has(id));
     changes.push(...findingChanges(mine.work.findings, [...mine.work.findings, ...added]));
   }
-  if (rulings === "theirs" || rulings === "both") changes.push(...rulingChanges(mine.work.rulings, theirs.work.rulings, rulings));
+  if (rulings === "theirs" || rulings === "both") {
+    const pairs = recordPairs(mine.work.rulings, theirs.work.rulings, rulings, ({ conflictKey }) => conflictKey);
+    changes.push(...pairs.map(([before, after]) => rulingChange(before, after)));
+  }
+  if (seen === "theirs" || seen === "both") {
+    const pairs = recordPairs(mine.work.seenNotes, theirs.work.seenNotes, seen, matterName);
+    changes.push(...pairs.map(([before, after]) => seenNoteChange(before, after)));
+  }
   for (const { caption, before, after } of captionPairs(mine.work.captionCorrections, theirs.work.captionCorrections, corrections))
     changes.push({ table: "caption_corrections", id: String(caption), before, after });
   for (const { caption, before, after } of captionPairs(mine.work.trustedCaptions, theirs.work.trustedCaptions, trusted))
@@ -36,33 +50,38 @@ function spansOfBoth(mine: readonly ZoneSpan[], theirs: readonly ZoneSpan[], new
 }
 
 /**
- * Rulings are never taken away or reworded, so every ruling of theirs comes in. Of a conflict that is ruled on here, `both` lets that
- * ruling stand and keeps theirs as superseded by it; `theirs` supersedes it by theirs, or takes it back where they have none.
+ * Rulings and notes are never taken away or reworded, so each of theirs comes in. Of what is ruled on or noted here, `both` lets that stand
+ * and keeps theirs as superseded by it; `theirs` supersedes it by theirs, or takes it back where they have none.
+ * @returns each row that changes as it was and as it becomes.
  */
-function rulingChanges(mine: readonly Ruling[], theirs: readonly Ruling[], choice: MergeChoice): RowChange[] {
-  const here = new Map(mine.map((ruling) => [ruling.id, ruling]));
-  const standingHere = standing(mine);
-  const standingThere = standing(theirs);
-  const winner = (key: string): string | undefined =>
-    choice === "theirs" ? standingThere.get(key)?.id : (standingHere.get(key) ?? standingThere.get(key))?.id;
-  const after = (ruling: Ruling): Ruling => {
-    const won = winner(ruling.conflictKey);
-    if (ruling.id === won) return { ...ruling, supersededBy: null };
-    return ruling.supersededBy === null ? { ...ruling, supersededBy: won ?? ruling.id } : ruling;
+function recordPairs<Row extends RecordRow>(
+  mine: readonly Row[],
+  theirs: readonly Row[],
+  choice: MergeChoice,
+  subjectOf: (row: Row) => string,
+): [before: Row, after: Row][] {
+  const here = new Set(mine.map(({ id }) => id));
+  const standingHere = standing(mine, subjectOf);
+  const standingThere = standing(theirs, subjectOf);
+  const winner = (subject: string): string | undefined =>
+    choice === "theirs" ? standingThere.get(subject)?.id : (standingHere.get(subject) ?? standingThere.get(subject))?.id;
+  const after = (row: Row): Row => {
+    const won = winner(subjectOf(row));
+    if (row.id === won) return { ...row, supersededBy: null };
+    return row.supersededBy === null ? { ...row, supersededBy: won ?? row.id } : row;
   };
-  const changes: RowChange[] = [];
-  for (const ruling of mine) {
-    const next = after(ruling);
-    if (next.supersededBy !== ruling.supersededBy) changes.push(rulingChange(ruling, next));
+  const pairs: [Row, Row][] = [];
+  for (const row of mine) {
+    const next = after(row);
+    if (next.supersededBy !== row.supersededBy) pairs.push([row, next]);
   }
-  for (const ruling of theirs) {
-    if (here.has(ruling.id)) continue;
-    const next = after(ruling);
+  for (const row of theirs) {
+    if (here.has(row.id)) continue;
+    const next = after(row);
     // Undone, it stays on record as one that does not stand.
-    const before = { ...next, supersededBy: next.supersededBy ?? standingHere.get(ruling.conflictKey)?.id ?? ruling.id };
-    changes.push(rulingChange(before, next));
+    pairs.push([{ ...next, supersededBy: next.supersededBy ?? standingHere.get(subjectOf(row))?.id ?? row.id }, next]);
   }
-  return changes;
+  return pairs;
 }
 
 type CaptionRow = TrustedCaption | CaptionCorrection;

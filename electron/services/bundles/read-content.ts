@@ -5,7 +5,9 @@ import {
   BundleRecording,
   BundleStills,
   BundleWork,
+  BundleWorkOfForm1,
   type Caption,
+  matterName,
   type ZoneSpan,
 } from "../../../shared-types/index.ts";
 import { type BundleContent, entryNames, stillName } from "./bundle-content.ts";
@@ -36,12 +38,18 @@ export async function readContent(bundle: OpenBundle): Promise<BundleContent> {
     transcript: await bundle.read(entryNames.transcript),
     captions: await json(entryNames.captions, BundleCaptions),
     analysis: await json(entryNames.analysis, BundleAnalysis),
-    work: await json(entryNames.work, BundleWork),
+    work:
+      bundle.manifest.version === 1 ? workOfForm1(await json(entryNames.work, BundleWorkOfForm1)) : await json(entryNames.work, BundleWork),
     stills: await json(entryNames.stills, BundleStills),
   };
   const complaint = complaintOf(content, bundle);
   if (complaint !== null) throw broken(bundle.fileName, complaint);
   return content;
+}
+
+/** What came with form 2 is lacking in it. */
+function workOfForm1(work: z.output<typeof BundleWorkOfForm1>): BundleWork {
+  return { ...work, seenNotes: [], publications: work.publications.map((publication) => ({ ...publication, openMatters: null })) };
 }
 
 /** What does not go together in it, in words; null where all does. */
@@ -59,13 +67,15 @@ function complaintOf(content: BundleContent, { manifest, video }: OpenBundle): s
 }
 
 function workComplaint(work: BundleWork, captions: readonly Caption[]): string | null {
-  const { zoneSpans, findings, rulings, trustedCaptions, captionCorrections } = work;
+  const { zoneSpans, findings, rulings, seenNotes, trustedCaptions, captionCorrections } = work;
   for (const [what, ids] of [
     ["zone spans", zoneSpans.map(({ id }) => id)],
     ["findings", findings.map(({ id }) => id)],
     ["rulings", rulings.map(({ id }) => id)],
+    ["notes", seenNotes.map(({ id }) => id)],
     ["trusted captions", trustedCaptions.map(({ caption }) => String(caption))],
     ["corrected captions", captionCorrections.map(({ caption }) => String(caption))],
+    ["standing notes", seenNotes.filter(({ supersededBy }) => supersededBy === null).map(matterName)],
     ["standing rulings", rulings.filter(({ supersededBy }) => supersededBy === null).map(({ conflictKey }) => conflictKey)],
   ] as const) {
     if (new Set(ids).size !== ids.length) return `one of its ${what} stands in it twice`;

@@ -121,6 +121,7 @@ function addNew(parts: Parts, { bundle, content, stills, placed }: Taking): bool
     for (const span of work.zoneSpans) library.zoneSpans.put(recording.id, span);
     for (const finding of work.findings) library.findings.put(recording.id, finding);
     for (const ruling of work.rulings) library.rulings.put(recording.id, ruling);
+    for (const note of work.seenNotes) library.seenNotes.put(recording.id, note);
     for (const row of work.trustedCaptions) library.trustedCaptions.put(recording.id, row);
     for (const row of work.captionCorrections) library.captionCorrections.put(recording.id, row);
     for (const publication of work.publications) library.publications.add(recording.id, publication);

@@ -89,16 +89,19 @@ test("a claim that the stock sheet bears out keeps its dispute", () => {
 
 describe("that it was published with conflicts open", () => {
   const publications = [
-    { at: "2026-01-05T12:00:00.000Z", initials: "AB", openConflicts: 2 },
-    { at: "2026-01-06T12:00:00.000Z", initials: "RT", openConflicts: 1 },
+    { at: "2026-01-05T12:00:00.000Z", initials: "AB", openConflicts: 2, openMatters: null },
+    { at: "2026-01-06T12:00:00.000Z", initials: "RT", openConflicts: 1, openMatters: ["“never”", "Is there a spare wheel?"] },
   ];
   const detail = { ...sampleDetail(), publications };
   test.for(["index-html", "index-csv", "record-html", "correction-text"] as const)("is said in %s", (format) => {
-    expect(build(format, detail).text).toContain("Published on 2026-01-06 by RT with 1 conflict open.");
+    expect(build(format, detail).text).toContain("Published on 2026-01-06 by RT with 1 conflict open and 2 other matters not dealt with.");
     expect(build(format, sampleDetail()).text).not.toContain("Published on");
   });
   test("is in the JSON, the last in the index and all in the record", () => {
-    expect(JSON.parse(build("index-json", detail).text).published).toEqual(publications[1]);
+    expect(JSON.parse(build("index-json", detail).text).published).toEqual({ ...publications[1], openMatters: 2 });
+    // What a buyer may hold the dealer to is named in the record alone.
+    expect(build("index-json", detail).text).not.toContain("spare wheel");
+    expect(build("record-html", detail).text).toContain("Not dealt with then: “never”; Is there a spare wheel?.");
     expect(JSON.parse(build("record-json", detail).text).publications).toEqual(publications);
   });
 });

@@ -139,7 +139,7 @@ describe("the index page", () => {
   });
 
   test("says when it was published with conflicts open", () => {
-    expect(page(hostileDetail())).toContain("Published on 2026-01-06 by &lt;u&gt; with 1 conflict open.");
+    expect(page(hostileDetail())).toContain("Published on 2026-01-06 by &lt;u&gt; with 1 conflict open and 1 other matter not dealt with.");
     expect(page(sampleDetail())).not.toContain("Published");
   });
 

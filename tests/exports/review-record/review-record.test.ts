@@ -1,18 +1,20 @@
 import Ajv from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { buildExport } from "../../../electron/exports/build-export.ts";
+import { recordHtml } from "../../../electron/exports/review-record/record-html.ts";
 import { recordFault, recordText, reviewRecord, sha256 } from "../../../electron/exports/review-record/review-record.ts";
-import type { RecordingDetail } from "../../../shared-types/index.ts";
+import type { RecordingDetail, SeenNote } from "../../../shared-types/index.ts";
 import { sampleDetail } from "../sample-detail.ts";
 
 const writtenAt = "2026-01-07T12:00:00.000Z";
+const laterId = "0b6a5c1e-8f57-4a55-9d2c-2f6f0f9c3e0a";
+const firstId = "0b6a5c1e-8f57-4a55-9d2c-2f6f0f9c3e0c";
 const hashes = { video: sha256("video"), transcript: sha256("transcript") };
 
 /** The sample, its ruling superseded by a later one, and a ruling on a conflict that is found no more. */
 function ruledTwice(): RecordingDetail {
   const detail = sampleDetail();
   const first = detail.rulings[0]!;
-  const laterId = "0b6a5c1e-8f57-4a55-9d2c-2f6f0f9c3e0a";
   return {
     ...detail,
     rulings: [
@@ -33,8 +35,41 @@ describe("review record", () => {
       { initials: "MK", sideValue: "3.73", superseded: false },
     ]);
     expect(record.formerRulings.map(({ topic }) => topic)).toEqual(["wheel width"]);
-    expect(record.leftOpen).toEqual({ conflicts: ["rear tire size"], proposedFindings: 1, proposedZones: 0 });
+    expect(record.leftOpen).toEqual({
+      conflicts: ["rear tire size"],
+      matters: ["windshield: the stock sheet says cracked"],
+      proposedFindings: 1,
+      proposedZones: 0,
+    });
     expect(record.recording).toMatchObject({ videoSha256: hashes.video, transcriptSha256: hashes.transcript });
+  });
+
+  test("what was noted on a denial is in it, the superseded note marked, and what nobody dealt with is named", () => {
+    const detail = ruledTwice();
+    expect(record.denials).toMatchObject([{ field: "windshield", notes: [], open: true }]);
+    const page = recordHtml(record).replaceAll(/<[^>]+>/g, "");
+    expect(page).toContain("Nobody has dealt with one other matter: windshield: the stock sheet says cracked.");
+    const note = { about: "denial" as const, key: "glass", topic: "windshield", told: "It says cracked.", initials: "RT" };
+    const seenNotes: SeenNote[] = [
+      { ...note, id: laterId, state: "seen", reason: "The glass is new.", at: "2026-01-06T11:00:00.000Z", supersededBy: null },
+      { ...note, id: firstId, state: "waits", reason: "Nobody looked.", at: "2026-01-06T10:00:00.000Z", supersededBy: laterId },
+    ];
+    const noted = reviewRecord({ ...detail, seenNotes }, writtenAt, hashes);
+    expect(noted.denials).toMatchObject([
+      {
+        notes: [
+          { reason: "Nobody looked.", superseded: true },
+          { state: "seen", superseded: false },
+        ],
+        open: false,
+      },
+    ]);
+    expect(noted.leftOpen.matters).toEqual([]);
+    const told = recordHtml(noted).replaceAll(/<[^>]+>/g, "");
+    expect(told).toContain("Every denial of the stock sheet, promise and question was dealt with.");
+    expect(told).toContain("Superseded: Open again: Nobody looked. (RT, 2026-01-06T10:00:00.000Z)");
+    expect(told).toContain("Seen: The glass is new. (RT, 2026-01-06T11:00:00.000Z)");
+    expect(recordFault(recordText(noted))).toBeNull();
   });
 
   test("SHA-256 is the published one", () => {

@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { BundleTaken, MergeChoices, RecordingDetail } from "../../../shared-types/index.ts";
-import { sampleTranscriptText } from "../../support/builders/sample-analysis.ts";
+import { sampleQuestion, sampleTranscriptText } from "../../support/builders/sample-analysis.ts";
 import { importSample, sampleApplication, sampleVehicle } from "../../support/builders/sample-application.ts";
 import { temporaryFolder } from "../../support/builders/temporary-folder.ts";
 
@@ -39,6 +39,9 @@ export async function workedRecording(machine: Machine, folder = machine.folder)
     stockNumber: "FK-1971",
     vehicle: sampleVehicle,
   });
+  const seen = { recordingId, matters: [{ about: "question" as const, key: sampleQuestion.key }], initials };
+  await handlers["matter.note"]({ ...seen, state: "waits", reason: "Nobody looked yet." });
+  await handlers["matter.note"]({ ...seen, state: "seen", reason: "It has none, as the sheet says." });
   const { findingProposals } = await handlers["zone.paint"]({
     recordingId,
     start: 20,
@@ -55,7 +58,7 @@ export async function workedRecording(machine: Machine, folder = machine.folder)
   await handlers["conflict.rule"]({ ...ruling, decision: "side-stands", side: 1 });
   await handlers["caption.correct"]({ recordingId, caption: 0, words: "Good morning from the forecourt.", initials });
   await handlers["caption.trust"]({ recordingId, caption: 6, trusted: true, initials: "CD" });
-  await handlers["recording.publish"]({ recordingId, openConflictKeys: [], initials });
+  await handlers["recording.publish"]({ recordingId, openConflictKeys: [], openMatters: [], initials });
   await handlers["zone.split"]({ recordingId, at: 60, initials });
   await handlers["edit.undo"]({ recordingId, initials: "CD" });
   await handlers["finding.add"]({ recordingId, ...dent, seen: "a scratch", initials });

@@ -230,7 +230,7 @@ describe("a bundle that is not as it was written is refused whole", () => {
     const machine = sampleApplication();
     const path = forged(
       await zipped(
-        resealed(entries, "manifest.json", (m) => m.replace('"version": 1', '"version": 2').replace('"entries"', '"later": 1, "entries"')),
+        resealed(entries, "manifest.json", (m) => m.replace('"version": 2', '"version": 3').replace('"entries"', '"later": 1, "entries"')),
       ),
     );
     await expect(takeBundle(machine, path)).rejects.toMatchObject({

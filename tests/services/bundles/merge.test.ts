@@ -2,14 +2,19 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import type { MergeChoice, MergeChoices, RecordingDetail } from "../../../shared-types/index.ts";
+import { sampleQuestion } from "../../support/builders/sample-analysis.ts";
+import { sampleApplication } from "../../support/builders/sample-application.ts";
 import { bundleOf, dent, lookAt, type Machine, takeBundle, twoMachines } from "./bundle-ground.ts";
+import { entriesOf, forged, resealed, zipped } from "./forge.ts";
 
 const key = "measure/rear tire size";
+const notes = ({ seenNotes }: RecordingDetail) => seenNotes.map(({ reason, supersededBy }) => [reason, supersededBy === null]);
 const everything = (choice: MergeChoice): MergeChoices => ({
   description: choice,
   zones: choice,
   findings: choice,
   rulings: choice,
+  seen: choice,
   corrections: choice,
   trusted: choice,
 });
@@ -26,6 +31,9 @@ async function workApart() {
   await theirs.handlers["finding.add"]({ ...common, ...dent, seen: "their crease", initials: "TH" });
   await rule(mine, 0, "ME", "The card says so.");
   await rule(theirs, 1, "TH", "Read again on the sidewall.");
+  const note = { ...common, matters: [{ about: "question" as const, key: sampleQuestion.key }] };
+  await mine.handlers["matter.note"]({ ...note, state: "seen", reason: "Two are listed.", initials: "ME" });
+  await theirs.handlers["matter.note"]({ ...note, state: "waits", reason: "Ask the owner.", initials: "TH" });
   await mine.handlers["caption.correct"]({ ...common, caption: 1, words: "My words.", initials: "ME" });
   await theirs.handlers["caption.correct"]({ ...common, caption: 1, words: "Their words.", initials: "TH" });
   await theirs.handlers["caption.correct"]({ ...common, caption: 2, words: "Only theirs.", initials: "TH" });
@@ -37,7 +45,7 @@ async function workApart() {
     stockNumber: summary.stockNumber,
     vehicle: summary.vehicle,
   });
-  await theirs.handlers["recording.publish"]({ recordingId, openConflictKeys: [], initials: "TH" });
+  await theirs.handlers["recording.publish"]({ recordingId, openConflictKeys: [], openMatters: note.matters, initials: "TH" });
   const before = await mine.handlers["recording.get"]({ id: recordingId });
   return { mine, theirs, recordingId, before, path: await bundleOf(theirs, recordingId) };
 }
@@ -75,6 +83,15 @@ test("what differs is shown, with whose it is and when it was done", async () =>
       what: "rear tire size",
       mine: "One side stands (235/60R15): The card says so.",
       theirs: "One side stands (255/60R15): Read again on the sidewall.",
+      mineBy: expect.stringMatching(/^ME, 2026/),
+      theirsBy: expect.stringMatching(/^TH, 2026/),
+    },
+  ]);
+  expect(of("seen")).toEqual([
+    {
+      what: "spare wheel",
+      mine: "seen: Two are listed.",
+      theirs: "open again: Ask the owner.",
       mineBy: expect.stringMatching(/^ME, 2026/),
       theirsBy: expect.stringMatching(/^TH, 2026/),
     },
@@ -265,4 +282,47 @@ test("beside what can be added, it is told which title stays", async () => {
   const after = await mine.handlers["recording.get"]({ id: recordingId });
   expect(titles(after)).toEqual(["My bed"]);
   expect(zones(after)).toContainEqual(["cabin", 70, 80]);
+});
+
+test.for([
+  ["theirs", false, 1],
+  ["both", true, 0],
+] as const)(
+  "notes of what was seen, %s chosen: each stays on record, one stands, and undo brings mine back",
+  async ([choice, mineStands, open]) => {
+    const { mine, recordingId, path } = await workApart();
+    await takeBundle(mine, path, { choices: { ...everything("mine"), seen: choice } });
+    const after = await mine.handlers["recording.get"]({ id: recordingId });
+    expect(notes(after)).toEqual([
+      ["Nobody looked yet.", false],
+      ["It has none, as the sheet says.", false],
+      ["Two are listed.", mineStands],
+      ["Ask the owner.", !mineStands],
+    ]);
+    expect(after.summary.counts.openQuestions).toBe(open);
+    const undone = await mine.handlers["edit.undo"]({ recordingId, initials: "ME" });
+    expect(notes(undone).filter(([, standing]) => standing)).toEqual([["Two are listed.", true]]);
+    expect(notes(undone)).toHaveLength(4);
+  },
+);
+
+test("a bundle of the form before, without notes, still comes in", async () => {
+  const { theirs, recordingId } = await twoMachines();
+  const entries = await entriesOf(await bundleOf(theirs, recordingId));
+  const older = resealed(
+    resealed(entries, "work.json", (text) => {
+      const { seenNotes: _, publications, edits, ...work } = JSON.parse(text);
+      return JSON.stringify({
+        ...work,
+        publications: publications.map(({ openMatters: _none, ...publication }: { openMatters: unknown }) => publication),
+        edits: edits.filter(({ changes }: { changes: { table: string }[] }) => changes.every(({ table }) => table !== "seen_notes")),
+      });
+    }),
+    "manifest.json",
+    (manifest) => manifest.replace(/"version": ?2/, '"version":1'),
+  );
+  const fresh = sampleApplication();
+  expect(await takeBundle(fresh, forged(await zipped(older)))).toMatchObject({ outcome: "imported" });
+  const { seenNotes, publications, rulings } = await fresh.handlers["recording.get"]({ id: recordingId });
+  expect([seenNotes, publications.map(({ openMatters }) => openMatters), rulings.length]).toEqual([[], [null], 2]);
 });

@@ -54,7 +54,7 @@ describe("a recording that moves to another machine", () => {
     await takeBundle(fresh, path);
     const recordingId = summary.id;
     const undone = (machine: typeof old) => machine.handlers["edit.undo"]({ recordingId, initials: "AB" });
-    for (let step = 0; step < 9; step += 1) {
+    for (let step = 0; step < 20; step += 1) {
       const [here, there] = [await undone(fresh), await undone(old)];
       expect({ ...here, summary: null }).toEqual({ ...there, summary: null });
       if (here.undoLabel === null) return;
@@ -138,6 +138,6 @@ describe("a recording that moves to another machine", () => {
     execFileSync("unzip", ["-q", path, "-d", folder]);
     expect(readFileSync(join(folder, "video.mp4"))).toEqual(sampleVideo());
     expect(readFileSync(join(folder, "transcript.bin"))).toEqual(readFileSync(join(old.folder, "kestrel.txt")));
-    expect(JSON.parse(readFileSync(join(folder, "manifest.json"), "utf8"))).toMatchObject({ kind: "roundwalk-bundle", version: 1 });
+    expect(JSON.parse(readFileSync(join(folder, "manifest.json"), "utf8"))).toMatchObject({ kind: "roundwalk-bundle", version: 2 });
   });
 });

@@ -6,7 +6,7 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { readMigrations } from "../../../electron/library/migrate.ts";
 import { openApplication } from "../../../electron/services/open-application.ts";
-import { sampleAnalysisRunner, sampleTranscriptText } from "./sample-analysis.ts";
+import { sampleAnalysisRunner, sampleQuestion, sampleTranscriptText } from "./sample-analysis.ts";
 
 const form = readMigrations().length;
 const place = join(import.meta.dirname, "..", "..", "..", "fixtures", "libraries");
@@ -62,6 +62,10 @@ await handlers["finding.add"]({
   stillAt: 33_000,
   initials,
 });
+const seen = { recordingId, matters: [{ about: "question" as const, key: sampleQuestion.key }], initials };
+await handlers["matter.note"]({ ...seen, state: "waits", reason: "Nobody looked yet." });
+await handlers["matter.note"]({ ...seen, state: "seen", reason: "It has none, and none is listed." });
+await handlers["recording.publish"]({ recordingId, openConflictKeys: [], openMatters: [], initials });
 await handlers["zone.split"]({ recordingId, at: 60, initials });
 await handlers["edit.undo"]({ recordingId, initials });
 const detail = await handlers["recording.get"]({ id: recordingId });

@@ -1,4 +1,4 @@
-import type { Analysis, Claim, Transcript } from "../../../shared-types/index.ts";
+import type { Analysis, Claim, CoverageQuestion, Transcript } from "../../../shared-types/index.ts";
 
 /** An invented walk: 120 seconds, four zones, two rear tire sizes, one axle ratio, a rusty floor. */
 export const sampleTranscriptText = `[0:00] Morning, this is the Fallow Kestrel, stock FK-1971.
@@ -9,6 +9,15 @@ export const sampleTranscriptText = `[0:00] Morning, this is the Fallow Kestrel,
 [1:30] Underneath there is a rust hole in the driver floor.
 [1:50] Thanks for watching.
 `;
+
+/** What nobody spoke of in it. */
+export const sampleQuestion: CoverageQuestion = {
+  id: "q1",
+  key: "item:spare",
+  about: "item",
+  topic: "spare wheel",
+  question: "The spare is never spoken of. Is there one, and does it hold air?",
+};
 
 export function sampleClaim(id: string, caption: number, start: number, quote: string, rest: Partial<Claim> = {}): Claim {
   return {
@@ -119,7 +128,7 @@ export function sampleAnalysis(rest: Partial<Analysis> = {}): Analysis {
     supports: [],
     silences: [],
     promises: [],
-    questions: [],
+    questions: [sampleQuestion],
     doubtful: [{ caption: 6, why: "words over music" }],
     chapters: [{ start: 90, end: 120, zone: "underside", title: "Underneath" }],
     ...rest,
