@@ -22,7 +22,7 @@ interface Walk {
 /** Walks kept after each clause. Far more than a real recording needs: ties are rare beyond ten. */
 const keptWalks = 32;
 /** Score behind the leading walk at which a walk is given up: more than a zone's whole evidence in a minute of talk. */
-const hopelessBehind = 24;
+const hopelessBehind = 18;
 
 const driver = zoneIndex["driver-side"];
 const passenger = zoneIndex["passenger-side"];

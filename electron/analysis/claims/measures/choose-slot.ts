@@ -50,7 +50,8 @@ function isUnlikelyYear(reading: Reading, likeliest: Reading): boolean {
   return likeliest.likelihood - reading.likelihood > (likeliest.value <= 30 ? 0.15 : 0.45);
 }
 
-function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings): Candidate | null {
+/** The slot with the reading that fits it; null where none does, or where it could not reach `floor`, the score to beat or equal. */
+function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings, floor: number): Candidate | null {
   let bestReading: { reading: Reading; value: ClaimValue } | null = null;
   for (const reading of around.number.readings) {
     if (!fits(reading, slot.need)) continue;
@@ -76,7 +77,9 @@ function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings): Ca
   if (slot.unless?.test(around.near)) return null;
   if (slot.attribute !== "count" && bestReading.reading.unit === null && startsAnotherPhrase(bestReading.value, around)) return null;
   let best: { score: number; topic: Topic | null; looksAhead: boolean } | null = null;
+  const doubt = doubtCost * (bestReading.reading.likelihood - around.number.readings[0]!.likelihood);
   for (const cue of slot.cues) {
+    if (cue.score + doubt < floor || (best && cue.score <= best.score)) continue;
     const found = cueScore(cue, around);
     if (found && (!best || found.score > best.score)) best = { ...found, looksAhead: cue.after !== undefined && cue.before === undefined };
   }
@@ -89,7 +92,7 @@ function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings): Ca
       : null;
   const topic = joined ?? found;
   if (slot.component === "topic" && !topic) return null;
-  return { slot, reading, value, topic, score: best.score + doubtCost * (reading.likelihood - around.number.readings[0]!.likelihood) };
+  return { slot, reading, value, topic, score: best.score + doubt };
 }
 
 const leastRepair = 0.13;
@@ -162,30 +165,57 @@ function joinedTo(speech: Speech, told: Topic | undefined, topics: readonly Topi
 const pronounBefore =
   /(?:^|[ .])(?:it's|it|they're|they|that one's|this one's|one's|that one|this one|these|those|she's|there's)\b[^.#]{0,30}$/;
 
-/** Slots by the units and kinds of a number's readings, as they come up: far fewer than numbers. */
-const slotsByReadings = new Map<string, readonly Slot[]>();
+interface OpenSlot {
+  readonly slot: Slot;
+  /** Place in the table: of two that fit alike, the earlier stands. */
+  readonly order: number;
+  /** The best score that any of its cues can give. */
+  readonly most: number;
+}
 
-/** Slots that take at least one of the readings by unit and kind, in the table's order. */
-function slotsOpenTo(readings: readonly Reading[]): readonly Slot[] {
+/** Slots by the units and kinds of a number's readings, as they come up: far fewer than numbers. */
+const slotsByReadings = new Map<string, readonly OpenSlot[]>();
+
+const openSlots: readonly OpenSlot[] = slots.map((slot, order) => ({
+  slot,
+  order,
+  most: Math.max(...slot.cues.map((cue) => cue.score)),
+}));
+
+/** Slots that take at least one of the readings by unit and kind, those that may score highest first. */
+function slotsOpenTo(readings: readonly Reading[]): readonly OpenSlot[] {
   const shapes = new Set(readings.map(({ unit, kind }) => `${unit}/${kind}`));
   const key = [...shapes].sort().join(" ");
   let open = slotsByReadings.get(key);
   if (!open) {
-    open = slots.filter(({ need }) =>
-      readings.some(({ unit, kind }) => need.units.includes(unit) && (need.kinds === undefined || need.kinds.includes(kind))),
-    );
+    open = openSlots
+      .filter(({ slot: { need } }) =>
+        readings.some(({ unit, kind }) => need.units.includes(unit) && (need.kinds === undefined || need.kinds.includes(kind))),
+      )
+      .toSorted((a, b) => b.most - a.most);
     slotsByReadings.set(key, open);
   }
   return open;
 }
 
-/** All slots a number fits, likeliest first. */
-export function candidatesFor(speech: Speech, around: NumberSurroundings): Candidate[] {
-  const found: Candidate[] = [];
-  for (const slot of slotsOpenTo(around.number.readings)) {
-    const candidate = candidateOf(speech, slot, around);
-    if (candidate) found.push(candidate);
+/** The slot that a number fits best, by the table alone. Slots that cannot reach the best one found are not weighed. */
+function bestSlot(speech: Speech, around: NumberSurroundings): Candidate | null {
+  let best: { candidate: Candidate; order: number } | null = null;
+  for (const { slot, order, most } of slotsOpenTo(around.number.readings)) {
+    if (best && most < best.candidate.score) break;
+    const candidate = candidateOf(speech, slot, around, best?.candidate.score ?? Number.NEGATIVE_INFINITY);
+    if (!candidate) continue;
+    const beats = !best || candidate.score > best.candidate.score || (candidate.score === best.candidate.score && order < best.order);
+    if (beats) best = { candidate, order };
   }
+  return best?.candidate ?? null;
+}
+
+/** What a number fits best: a slot, or a thing that is counted. */
+export function likeliestCandidate(speech: Speech, around: NumberSurroundings): Candidate | null {
+  const found: Candidate[] = [];
+  const slot = bestSlot(speech, around);
+  if (slot) found.push(slot);
   const counted = countedPart(speech, around);
   if (counted) found.push(counted);
   const thing = countedThing(speech, around);
@@ -198,5 +228,5 @@ export function candidatesFor(speech: Speech, around: NumberSurroundings): Candi
     const nearest = measureOfNearestPart(around);
     if (nearest) found.push(nearest);
   }
-  return found.sort((a, b) => b.score - a.score);
+  return found.sort((a, b) => b.score - a.score)[0] ?? null;
 }

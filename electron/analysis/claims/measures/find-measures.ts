@@ -5,7 +5,7 @@ import { wheelSideOf } from "../positions/wheel-side.ts";
 import { type BuildContext, buildClaims, type ReadMeasure, repairOf } from "./build-claim.ts";
 import { type Candidate, leastScore } from "./candidate.ts";
 import { candidateIn, continued, explained, repeated } from "./carry-over.ts";
-import { candidatesFor } from "./choose-slot.ts";
+import { likeliestCandidate } from "./choose-slot.ts";
 import { partsOfCount } from "./count-parts.ts";
 import { loneRepairs } from "./lone-repairs.ts";
 import { keyOf, measuredBefore } from "./measured-before.ts";
@@ -177,7 +177,7 @@ function bestCandidate(
   saidBefore: (value: ClaimValue) => readonly ReadMeasure[],
   latest: ReadonlyMap<string, ReadMeasure>,
 ): Candidate | null {
-  let [best] = candidatesFor(speech, around);
+  let best = likeliestCandidate(speech, around);
   for (const measure of recent.toReversed()) {
     const carried = continued(measure, around);
     if (carried && (!best || carried.score > best.score)) best = carried;
@@ -189,7 +189,7 @@ function bestCandidate(
   for (const over of [addedUp(recent, around), tapedAgain(recent, around), roundedTo(recent, around)])
     if (over && (!best || over.score > best.score)) best = over;
   const again = repeated(saidBefore, around);
-  return again && (!best || again.score > best.score) ? again : (best ?? null);
+  return again && (!best || again.score > best.score) ? again : best;
 }
 
 /** What the talk was about when an earlier measure was read, standing where its number stood. */

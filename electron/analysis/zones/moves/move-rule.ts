@@ -53,7 +53,7 @@ export interface MoveMatcher {
 /** What remains of a heading's strength where no punctuation shows that it is one. */
 const bareHeadingLoss = 1.5;
 
-const whole = (source: string) => new RegExp(`(?<![a-z0-9])(?:${source})(?![a-z0-9])`, "g");
+const whole = (source: string) => new RegExp(`\\b(?:${source})(?![a-z0-9])`, "g");
 
 /** The rules as patterns, for speech with or without punctuation. */
 export function moveMatchers(rules: readonly MoveRule[], punctuated: boolean): MoveMatcher[] {
