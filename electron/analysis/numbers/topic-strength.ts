@@ -17,7 +17,8 @@ export function findCues(line: Line): readonly (readonly Cue[])[] {
     for (const length of [1, 2, 3]) {
       if (at + length > line.pieces.length) break;
       const words = line.text.slice(line.starts[at], line.starts[at + length]! - 1);
-      for (const cue of cuesByPhrase.get(words.endsWith("'s") ? words.slice(0, -2) : words) ?? []) found.push({ first: at, end: at + length, cue });
+      for (const cue of cuesByPhrase.get(words.endsWith("'s") ? words.slice(0, -2) : words) ?? [])
+        found.push({ first: at, end: at + length, cue });
     }
     return found;
   });

@@ -39,7 +39,7 @@ export function findDoubtful(captions: readonly Caption[], spoken: readonly (rea
 }
 
 /** Beyond ASCII: without any such letter there is no foreign script. */
-const beyondAscii = /[^\u0000-\u007f]/;
+const beyondAscii = /[^\s!-~]/;
 
 function foreignScript(text: string): string | null {
   if (!beyondAscii.test(text)) return null;
