@@ -24,9 +24,12 @@ const usage = `Usage: npm run bundle -- export --to FOLDER [--all | --ready | --
   --ready              recordings without an open conflict (the usual); --all takes every one, --stock those with the number
   --without-video      leaves the videos behind; they are found again by their content
   --replace            also over bundles that were written elsewhere and never brought in here
-  --merge WHICH        of work that differs: mine, theirs or both; without it such a bundle is told and left
+  --merge WHICH        of work that differs: mine, theirs or both; without it such a bundle is told and left.
+                       Of one stretch, finding, caption or title both cannot stand: “both” keeps what is here, and says so
   --initials TEXT      sign a merge; else the library's own
-  --beside             import although another recording has the same transcript`;
+  --beside             import although another recording has the same transcript
+Ends with 0 when all was done; 3 when “both” was asked for and not everything of theirs could stand; 1 when something failed; 2 for a mistake
+in the command.`;
 
 const options = {
   library: { type: "string" },
@@ -151,10 +154,14 @@ async function look(_: Application, bundles: readonly FoundBundle[], progress: P
   return bundles.some(({ problem }) => problem !== null) ? 1 : 0;
 }
 
+/** What one of the two sides says, and whose it is. */
+function side(words: string | null, by: string): string {
+  return `${words ?? "nothing"}${by ? ` (${by})` : ""}`;
+}
+
 const states = { new: "new", same: "nothing new", differs: "differs" } as const;
 
 function lookLines(path: string, { title, stockNumber, state, adds, stays, groups, sameWords, hasVideo }: BundleLook): string[] {
-  const side = (words: string | null, by: string) => `${words ?? "nothing"}${by ? ` (${by})` : ""}`;
   return [
     `${path}: “${title}”${stockNumber ? `, stock ${stockNumber}` : ""}, ${hasVideo ? "with video" : "without video"}: ${states[state]}`,
     ...(sameWords ? [`  ${sameWords}`] : []),
@@ -173,6 +180,7 @@ async function take(application: Application, bundles: readonly FoundBundle[], v
   const { handlers } = application;
   const initials = values.initials ?? ((await handlers["settings.get"]({})).initials || null);
   let failures = 0;
+  let left = 0;
   const fail = (words: string) => {
     failures += 1;
     progress.end();
@@ -202,6 +210,9 @@ async function take(application: Application, bundles: readonly FoundBundle[], v
       });
       progress.end();
       console.log(`${outcome.padEnd(10)} “${title}” (${path})`);
+      const lines = values.merge === "both" ? leftOutLines(seen) : [];
+      left += lines.length;
+      for (const line of lines) console.log(line);
     } catch (failure) {
       if (!(failure instanceof Refusal)) throw failure;
       const advice =
@@ -213,7 +224,30 @@ async function take(application: Application, bundles: readonly FoundBundle[], v
       fail(`${failure.message}${advice}`);
     }
   }
-  return failures > 0 ? 1 : 0;
+  if (left > 0)
+    console.error(
+      `Both could not stand ${left} ${left === 1 ? "time" : "times"}: what is here stands, as listed. --merge theirs takes theirs.`,
+    );
+  return failures > 0 ? 1 : left > 0 ? 3 : 0;
+}
+
+/** What of a bundle does not stand after a merge of both, beside what stands instead. */
+function leftOutLines({ groups }: BundleLook): string[] {
+  return groups.flatMap(({ group, takesBoth, clashes, differences }) =>
+    differences
+      .filter(({ what, mine, theirs }) => {
+        if (theirs === null) return false;
+        // Of two rulings on one conflict one stands; the other stays on record.
+        if (group === "rulings") return mine !== null;
+        return !takesBoth || (clashes.includes(what) && (mine !== null || group === "zones"));
+      })
+      .map(
+        ({ what, mine, theirs, mineBy, theirsBy }) =>
+          `  ${mergeGroupLabels[group]}, ${what}: kept ${mine === null && group === "zones" ? "what is drawn there" : side(mine, mineBy)}; ${
+            group === "rulings" ? "on record, superseded:" : "not taken:"
+          } ${side(theirs, theirsBy)}`,
+      ),
+  );
 }
 
 /** One choice for every group; where both cannot stand, what is here stays. */

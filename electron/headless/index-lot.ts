@@ -1,22 +1,12 @@
-import { existsSync, readFileSync } from "node:fs";
-import { basename, extname, resolve } from "node:path";
+import { basename, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import {
-  chapterGranularities,
-  exportFormats,
-  type IndexTemplate,
-  isPdfFormat,
-  longestTemplate,
-  lostFields,
-  papers,
-} from "../../shared-types/index.ts";
+import { chapterGranularities, exportFormats, isPdfFormat, lostFields, papers } from "../../shared-types/index.ts";
 import { createBrowserPrinter } from "../launch/print-pdf.ts";
 import { defaultLibraryFile } from "../library/default-place.ts";
-import { indexTemplates, templateNamed } from "../services/index-templates.ts";
 import { indexLot } from "../services/lot/index-lot.ts";
 import { type Application, openApplication } from "../services/open-application.ts";
-import { Refusal } from "../services/refusals.ts";
 import { describeFailure, failingFile } from "./describe-failure.ts";
+import { namedTemplate } from "./named-template.ts";
 import { showProgress } from "./show-progress.ts";
 
 const usage = `Usage: npm run index-lot -- --out FOLDER [options]
@@ -74,7 +64,7 @@ async function main(args: string[]): Promise<number> {
   const stop = new AbortController();
   process.once("SIGINT", () => stop.abort());
   try {
-    const template = values.template === undefined ? null : templateOf(application, values.template);
+    const template = values.template === undefined ? null : namedTemplate(application, values.template);
     if (values["stock-sheet"]) await takeSheet(application, resolve(values["stock-sheet"]));
     const recordings = await application.handlers["recording.list"]({});
     const asked = values.stock
@@ -111,16 +101,6 @@ async function main(args: string[]): Promise<number> {
     progress.end();
     await application.close();
   }
-}
-
-function templateOf({ parts }: Application, named: string): IndexTemplate {
-  if (indexTemplates(parts).some(({ name }) => name === named) || !existsSync(named)) return templateNamed(parts, named);
-  const text = readFileSync(named, "utf8");
-  if (text.length > longestTemplate)
-    throw new Refusal("template-too-long", `${named} has ${text.length} letters; ${longestTemplate} are the most of a template.`, {
-      file: named,
-    });
-  return { name: basename(named, extname(named)), text };
 }
 
 /** Gives every recording its row, and waits until all of them are read anew. */

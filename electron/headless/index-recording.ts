@@ -10,6 +10,7 @@ import { writeExportsInto } from "../services/export-recording.ts";
 import { openApplication } from "../services/open-application.ts";
 import { Refusal } from "../services/refusals.ts";
 import { describeFailure, failingFile } from "./describe-failure.ts";
+import { namedTemplate, templateFileName } from "./named-template.ts";
 import { showProgress } from "./show-progress.ts";
 import { summaryLines } from "./summary-lines.ts";
 
@@ -18,6 +19,7 @@ const usage = `Usage: npm run index -- [--video FILE] --transcript FILE --out FO
   --title TEXT           else the transcript's name
   --stock-number TEXT
   --chapters HOW         zones (the usual), findings or everything: how much becomes a chapter
+  --template TEXT        the index text by this template: the name of one in the library, or a file; else the library's first
   --paper SIZE           letter (the usual) or a4: the sheet of the PDFs, which need an installed Chromium or Chrome
   --library FILE         keep the recording in this library; else nothing stays but what is written to FOLDER
   --force                overwrite files that are already in FOLDER`;
@@ -32,6 +34,7 @@ const options = {
   "stock-number": { type: "string" },
   chapters: { type: "string" },
   paper: { type: "string" },
+  template: { type: "string" },
   force: { type: "boolean" },
   help: { type: "boolean", short: "h" },
 } as const;
@@ -69,7 +72,10 @@ async function main(args: string[]): Promise<number> {
   const title = values.title ?? basename(values.transcript, extname(values.transcript));
   const stockNumber = values["stock-number"] ?? "";
   // Asked before anything is read, so that a refusal leaves no recording behind in a library either.
-  const inTheWay = formats.map((format) => join(folder, exportFileName(format, { title, stockNumber }))).filter((path) => existsSync(path));
+  const textName = values.template !== undefined && existsSync(values.template) ? templateFileName(values.template) : values.template;
+  const inTheWay = formats
+    .map((format) => join(folder, exportFileName(format, { title, stockNumber }, textName === undefined ? undefined : { name: textName })))
+    .filter((path) => existsSync(path));
   if (inTheWay.length > 0 && !values.force) {
     console.error(
       `Already there, and nothing was written: ${inTheWay.join(", ")}. Choose another --out folder, or add --force to overwrite.`,
@@ -88,6 +94,7 @@ async function main(args: string[]): Promise<number> {
         progress.say(`writing ${event.payload.format}, ${event.payload.done + 1} of ${event.payload.of}`);
       if (event.name === "analysis.progress") progress.step(event.payload.pass, event.payload.done, event.payload.of);
     });
+    const template = values.template === undefined ? null : namedTemplate(application, values.template);
     const { files } = application.parts;
     const offer = (file: string | undefined) => (file === undefined ? null : files.offerPath(resolve(file)).id);
     progress.say("reading");
@@ -113,13 +120,14 @@ async function main(args: string[]): Promise<number> {
       application.parts,
       folder,
       { recordingId: recording.id, formats, granularity, paper, overwrite },
-      { signal: control.signal },
+      { signal: control.signal, template },
     );
     process.off("SIGINT", end);
     progress.end();
     for (const line of summaryLines(detail)) console.log(line);
     console.log(`\nWritten to ${written.folder}:`);
     for (const file of written.files) console.log(`  ${basename(file.path)} (${file.bytes} bytes)`);
+    for (const warning of new Set(written.files.flatMap(({ warnings }) => warnings))) console.error(warning);
     if (whyNoPdf !== null) console.error(`No PDF was written. ${whyNoPdf}`);
     return 0;
   } finally {

@@ -125,6 +125,7 @@ describe("index", () => {
       "walk.condition-index.schema.json",
       "walk.corrections.txt",
       "walk.corrections.vtt",
+      "walk.listing-text.text.txt",
       "walk.review-record.html",
       "walk.review-record.json",
       ...(pdfs ? ["walk.review-record.pdf"] : []),
@@ -133,6 +134,19 @@ describe("index", () => {
     expect(out).toMatch(/rear tire size \(measure\)/);
     expect(out).toMatch(/235\/60R15: 0:\d\d “.*to 35 60 15s”/);
     expect(out).toMatch(/255\/60R15: (0:5\d|1:0\d) “.*two fifty five sixty fifteens/);
+  });
+
+  test("fills the text in by a template of one's own, and writes nothing by one that cannot be filled in", () => {
+    write("walk.txt", walk);
+    write("advert.txt", "For sale: {title}.\n");
+    expect(run("index", "--transcript", "walk.txt", "--out", "out", "--template", "advert.txt").code).toBe(0);
+    expect(readFileSync(join(folder, "out", "walk.advert.text.txt"), "utf8")).toMatch(/^For sale: walk\.\n/);
+    const again = run("index", "--transcript", "walk.txt", "--out", "out", "--template", "advert.txt");
+    expect(again).toMatchObject({ code: 1, err: expect.stringContaining("walk.advert.text.txt") });
+    write("bad.txt", "one\n{nothing}\n");
+    const bad = run("index", "--transcript", "walk.txt", "--out", "bad", "--template", "bad.txt");
+    expect(bad).toMatchObject({ code: 1, err: expect.stringContaining("“bad”, line 2, column 1: There is no field “nothing”") });
+    expect(readdirSync(folder).sort()).toEqual(["advert.txt", "bad.txt", "out", "walk.txt"]);
   });
 
   test("asks for a paper that is known", () => {
