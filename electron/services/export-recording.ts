@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { existsSync, statSync } from "node:fs";
-import { mkdir, open, rename, rm } from "node:fs/promises";
+import { mkdir, open, rename, rm, rmdir } from "node:fs/promises";
 import { basename, extname, isAbsolute, join, relative, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import {
@@ -219,6 +219,7 @@ interface WholeFile {
 async function placeWhole(folder: string, files: readonly WholeFile[], move: Move): Promise<void> {
   const staged = files.map((file) => ({ ...file, stage: `${file.path}.${randomUUID()}.part` }));
   const set: { path: string; former: string | null }[] = [];
+  const isNew = !existsSync(folder);
   try {
     await mkdir(folder, { recursive: true });
     for (const { stage, content } of staged) await writeToDisk(stage, content);
@@ -234,14 +235,15 @@ async function placeWhole(folder: string, files: readonly WholeFile[], move: Mov
       await rm(path, { force: true });
       if (former) await move(former, path);
     }
+    // What cannot be removed here was never made; the failure that is told is the first one.
+    await Promise.allSettled(staged.map(({ stage }) => rm(stage, { force: true })));
+    // A folder that was made for nothing; one with files in it stays.
+    if (isNew) await rmdir(folder).catch(() => undefined);
     const reason = failure instanceof Error ? failure.message : String(failure);
     throw new Refusal(
       "export-failed",
       `The export could not be written (${reason}). Nothing was changed; check the folder and the space on its disk.`,
     );
-  } finally {
-    // What cannot be removed here was never made; the failure that is told is the first one.
-    await Promise.allSettled(staged.map(({ stage }) => rm(stage, { force: true })));
   }
   await Promise.all(set.map(({ former }) => (former ? rm(former, { force: true }) : undefined)));
 }

@@ -268,6 +268,32 @@ describe("exporting", () => {
     expect(fileURLToPath(await sourceOf(received.id))).toBe(join(folder, "media", `${received.id}.webm`));
   });
 
+  test("the text goes by the template that is named, else by the library's first, and its download by the same", async () => {
+    const application = sampleApplication();
+    const { id: recordingId } = await importSample(application, application);
+    const { handlers, download } = application;
+    await handlers["template.keep"]({ template: { name: "A/B 50%", text: "Short: {stock-number}" } });
+    const write = (template?: string) =>
+      handlers["export.write"]({
+        recordingId,
+        formats: ["index-text", "chapters-list"],
+        granularity: "zones",
+        overwrite: true,
+        ...(template === undefined ? {} : { template }),
+      });
+    const usual = (await write()).files[0];
+    expect(basename(usual?.path ?? "")).toBe("fk-1971-kestrel-walk-round.listing-text.text.txt");
+    const named = (await write("A/B 50%")).files[0];
+    expect(basename(named?.path ?? "")).toBe("fk-1971-kestrel-walk-round.a-b-50.text.txt");
+    expect(readFileSync(named?.path ?? "", "utf8")).toMatch(/^Short: FK-1971\n/);
+    expect(named?.downloadUrl).toBe(`/exports/${recordingId}/index-text/zones/letter/A%2FB%2050%25`);
+    expect((await download(recordingId, "index-text", "zones", "letter", "A/B 50%"))?.content).toMatch(/^Short: FK-1971\n/);
+    expect(await download(recordingId, "index-text", "zones", "letter", "Gone")).toBeUndefined();
+    const look = await handlers["export.preview"]({ recordingId, format: "index-text", granularity: "zones", template: "A/B 50%" });
+    expect(look.text).toMatch(/^Short: FK-1971\n/);
+    await expect(write("Gone")).rejects.toMatchObject({ problem: { code: "template-unknown" } });
+  });
+
   test("refuses to overwrite unless asked, naming what is there, and writes nothing then", async () => {
     const application = sampleApplication();
     const { id: recordingId } = await importSample(application, application);

@@ -1,9 +1,9 @@
 import { execFileSync } from "node:child_process";
-import { copyFileSync, writeFileSync } from "node:fs";
+import { copyFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { stillMoments, takeStills } from "../../electron/services/stills/take-stills.ts";
+import { stillMoments, takeStills, wantedStills } from "../../electron/services/stills/take-stills.ts";
 import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { sampleApplication, sampleVehicle } from "../support/builders/sample-application.ts";
 import { temporaryFolder } from "../support/builders/temporary-folder.ts";
@@ -11,6 +11,8 @@ import { missingTools } from "../support/runner/find-tools.ts";
 
 const minute = fileURLToPath(new URL("../../fixtures/media/minute.mp4", import.meta.url));
 const missing = missingTools("ffmpeg", "ffprobe");
+/** A PNG of one point (RFC 2083). */
+const onePoint = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
 
 async function recording() {
   const folder = temporaryFolder();
@@ -65,8 +67,25 @@ describe.skipIf(missing)(`stills by FFmpeg${missing ? ` (skipped: ${missing})` :
   });
 });
 
+test("what is wanted is what an index lacks a picture of, nothing without a video, and says who takes it", async () => {
+  const { parts, handlers, recordingId } = await recording();
+  const detail = await handlers["recording.get"]({ id: recordingId });
+  const all = stillMoments(detail).map((seconds) => Math.round(seconds * 1000));
+  expect(wantedStills(parts, { recordingId }, null)).toEqual({ moments: all, hostTakes: false });
+  expect(wantedStills(parts, { recordingId }, "/usr/bin/ffmpeg")).toEqual({ moments: all, hostTakes: true });
+  // A picture that somebody kept near a moment serves for it.
+  const [first = 0] = all;
+  await handlers["still.keep"]({ recordingId, atMilliseconds: first + 400, image: onePoint });
+  expect(wantedStills(parts, { recordingId }, null).moments).toEqual(all.slice(1));
+  const row = parts.library.recordings.get(recordingId);
+  rmSync(row?.video?.path ?? "");
+  expect(wantedStills(parts, { recordingId }, null).moments).toEqual([]);
+});
+
 test("without FFmpeg it says why pictures are missing, and nothing fails", async () => {
   const { parts, recordingId } = await recording();
   const { signal } = new AbortController();
-  expect(await takeStills(parts, recordingId, { signal, program: null })).toContain("taken from the video by FFmpeg, which was not found");
+  expect(await takeStills(parts, recordingId, { signal, program: null })).toMatch(
+    /^\d+ pictures are missing: FFmpeg, which takes them from the video, was not found/,
+  );
 });

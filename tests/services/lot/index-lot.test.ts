@@ -57,17 +57,50 @@ test("every ready recording is written, the others are named, and a second time 
   expect(done.written[0]?.files.map((path) => basename(path)).toSorted()).toEqual([
     "fk-1971-kestrel-walk-round.chapters.txt",
     "fk-1971-kestrel-walk-round.condition-index.json",
-    "fk-1971-kestrel-walk-round.listing-text.txt",
+    "fk-1971-kestrel-walk-round.listing-text.text.txt",
   ]);
-  expect(readFileSync(done.written[0]?.files.find((path) => path.endsWith("listing-text.txt")) ?? "", "utf8")).toContain(
+  expect(readFileSync(done.written[0]?.files.find((path) => path.endsWith("listing-text.text.txt")) ?? "", "utf8")).toContain(
     "1971 Fallow Kestrel, stock FK-1971",
   );
   expect(told.length).toBeGreaterThan(0);
   expect(await index(machine, { folder })).toMatchObject({
     written: [],
-    failed: [{ recordingId: ready, why: expect.stringContaining("there already") }],
+    failed: [{ recordingId: ready, why: expect.stringMatching(/^Already in [\s\S]*listing-text\.text\.txt\nNothing was written/) }],
   });
   expect(await index(machine, { folder, overwrite: true })).toMatchObject({ written: [{ recordingId: ready }] });
+});
+
+test("PDFs are printed for each on the paper that was asked for, and a machine that cannot print says so of each", async () => {
+  const papers: string[] = [];
+  const machine = sampleApplication({
+    pdf: {
+      whyNot: () => null,
+      print: async (page, paper) => {
+        papers.push(`${paper} ${/<title>([^<]*)/.exec(page)?.[1]}`);
+        return Buffer.from("%PDF-1.7\n");
+      },
+    },
+  });
+  const { summary } = await workedRecording(machine);
+  const folder = temporaryFolder();
+  const done = await index(machine, { folder, formats: ["index-pdf", "record-pdf", "chapters-list"], paper: "a4" });
+  expect(done.failed).toEqual([]);
+  expect(done.written[0]?.files.map((path) => basename(path).replace(/^[^.]*\./, ""))).toEqual([
+    "condition-index.pdf",
+    "review-record.pdf",
+    "chapters.txt",
+    "listing-text.text.txt",
+  ]);
+  expect(papers).toEqual([expect.stringMatching(/^a4 .*Kestrel walk round/), expect.stringMatching(/^a4 .*Kestrel walk round/)]);
+  // What a reader of the files should know comes with them: the film is no film, so that its pictures are missing.
+  expect(done.written[0]?.warnings.join(" ")).toMatch(/picture/);
+  const without = await lot();
+  const refused = await index(without.machine, { folder: temporaryFolder(), formats: ["index-pdf"] });
+  expect(refused).toMatchObject({
+    written: [],
+    failed: [{ recordingId: without.ready, why: expect.stringContaining("cannot make PDFs") }],
+  });
+  expect(summary.id).not.toBe(without.ready);
 });
 
 test("one that is asked for goes out with its open conflicts told", async () => {
@@ -85,7 +118,7 @@ test("one that cannot be written is told with its reason, whole or not at all, a
   writeFileSync(blocked, "a file where the folder should be");
   const done = await index(machine, { folder, recordingIds: [ready, open] });
   expect(done.written.map(({ recordingId }) => recordingId)).toEqual([ready]);
-  expect(done.failed).toMatchObject([{ recordingId: open, why: expect.stringContaining("cannot be written") }]);
+  expect(done.failed).toMatchObject([{ recordingId: open, why: expect.stringContaining("could not be written") }]);
   expect(readFileSync(blocked, "utf8")).toBe("a file where the folder should be");
   // A file in the way keeps all of that recording's files out, the text too.
   const other = temporaryFolder();

@@ -2,6 +2,7 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
 import { openApplication } from "../../../electron/services/open-application.ts";
+import type { PdfPrinter } from "../../../electron/services/parts.ts";
 import type { Analysis, RecordingSummary, Transcript } from "../../../shared-types/index.ts";
 import { sampleAnalysis, sampleAnalysisRunner, sampleTranscriptText } from "./sample-analysis.ts";
 import { temporaryFolder } from "./temporary-folder.ts";
@@ -11,13 +12,15 @@ export const sampleVehicle = { name: "Fallow Kestrel", year: 1971, bodyStyle: "c
 export interface SampleOptions {
   readonly folder?: string;
   readonly answer?: (transcript: Transcript) => Analysis;
+  /** How pages become PDFs; left out where they cannot. */
+  readonly pdf?: PdfPrinter;
 }
 
 /** An application on a library of its own, with the sample analysis in the worker's place. Closed when the test ends. */
-export function sampleApplication({ folder = temporaryFolder(), answer = () => sampleAnalysis() }: SampleOptions = {}) {
+export function sampleApplication({ folder = temporaryFolder(), answer = () => sampleAnalysis(), pdf }: SampleOptions = {}) {
   const logged: string[] = [];
   const application = openApplication({
-    host: { name: "browser", version: "0.0.0", reveal: null },
+    host: { name: "browser", version: "0.0.0", reveal: null, ...(pdf ? { pdf } : {}) },
     libraryFile: join(folder, "library.sqlite"),
     log: (line) => logged.push(line),
     now: steadyClock(),
