@@ -40,9 +40,9 @@ const leadTo: Partial<Record<ComponentName, string>> = {
 const elsewhere = "Come round to the driver's side.";
 
 /** Claims of words that the bank labels; numbers are measured on whole walks. */
-const labelled: ReadonlySet<string> = new Set(["type", "material", "color", "originality", "condition", "presence"]);
+export const labelled: ReadonlySet<string> = new Set(["type", "material", "color", "originality", "condition", "presence"]);
 
-function claimsIn({ text, labels }: LabelledSentence): Claim[] {
+export function claimsIn({ text, labels }: LabelledSentence): Claim[] {
   const captions = [
     { index: 0, start: 0, end: 8, text: leadTo[labels[0]?.component ?? "body"] ?? elsewhere },
     { index: 1, start: 8, end: 20, text },
@@ -66,7 +66,7 @@ function meansTheSame(component: ComponentName, attribute: string, claimed: stri
   );
 }
 
-function isRead(label: Label, claims: readonly Claim[]): boolean {
+export function isRead(label: Label, claims: readonly Claim[]): boolean {
   return claims.some(
     ({ component, attribute, value }) =>
       component === label.component && attribute === label.attribute && meansTheSame(component, attribute, String(value), label.value),
