@@ -6,6 +6,6 @@ declare module "webvtt-parser" {
     readonly text: string;
   }
   export class WebVTTParser {
-    parse(text: string, mode?: "metadata" | "chapters"): { cues: Cue[]; errors: { message: string; line: number }[] };
+    parse(text: string, mode?: "metadata" | "chapters" | "subtitles/captions/descriptions"): { cues: Cue[]; errors: { message: string; line: number }[] };
   }
 }
