@@ -1,10 +1,9 @@
 import { useEffect, useRef, useState } from "react";
 import type { Problem } from "../shared-types/index.ts";
-import { CheckScreen } from "./check/check-screen.tsx";
-import { ExportPanel } from "./publish/export-panel.tsx";
-import type { RulingDrafts } from "./check/ruling-draft.ts";
+import { type CheckDrafts, CheckScreen } from "./check/check-screen.tsx";
 import { useRecording } from "./client/use-recording.ts";
 import { MarkScreen } from "./mark/mark-screen.tsx";
+import { ExportPanel } from "./publish/export-panel.tsx";
 import { Button } from "./shared/button.tsx";
 import { counted } from "./shared/count.ts";
 import { Head } from "./shared/head.tsx";
@@ -29,8 +28,8 @@ export interface RecordingScreenProps {
 export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }: RecordingScreenProps) {
   const recording = useRecording(recordingId);
   const [exporting, setExporting] = useState(false);
-  /** Half-written rulings, by conflict: kept over both desks until the recording is left. */
-  const drafts = useRef<RulingDrafts>(new Map());
+  /** Half-written rulings and notes: kept over both desks until the recording is left. */
+  const drafts = useRef<CheckDrafts>({ rulings: new Map(), notes: new Map() });
   const { detail, problem } = recording;
   const stillNew = useStillNew(recording.saves);
   const summary = detail?.summary;

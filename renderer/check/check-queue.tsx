@@ -1,9 +1,21 @@
 import { Progress } from "@base-ui/react/progress";
-import { type Conflict, promiseLabels, publicationLine, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
+import {
+  type Conflict,
+  matterCounts,
+  matterCountWords,
+  promiseLabels,
+  promiseMatter,
+  publicationLine,
+  questionMatter,
+  type RecordingDetail,
+  timeLabel,
+} from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { asHeading, sideLetter, sideValues } from "../shared/claim-words.ts";
-import { type CheckItem, checkItems, openQuestions, publishItem, sameItem, waitsForLook, weightWord } from "./queue.ts";
-import { isShownIn, keptBackLine, leftByKind, type QueueFilter, shownConflicts } from "./queue-filter.ts";
+import { leftWords, MatterSign } from "./matter-sign.tsx";
+import { matterStates, mattersLeft } from "./matters-at-hand.ts";
+import { type CheckItem, checkItems, publishItem, sameItem, waitsForLook, weightWord } from "./queue.ts";
+import { isShownIn, keptBackLine, leftByKind, type QueueFilter, shownConflicts, stateFilter } from "./queue-filter.ts";
 import { QueueFilters } from "./queue-filters.tsx";
 import { SheetQueue } from "./sheet-queue.tsx";
 
@@ -23,12 +35,20 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
   const queue = shownConflicts(detail, filter);
   const last = detail.publications.at(-1);
   const left = analysis.conflicts.filter((conflict) => openConflictKeys.includes(conflict.key)).length;
-  const questions = openQuestions(detail);
-  const keptBack = (items: readonly CheckItem[]) => keptBackLine(items, detail, filter.zone);
+  const matters = mattersLeft(detail);
+  const stateOf = matterStates(detail);
+  const inState = stateFilter(detail, filter.state);
+  const openLine = stateFilter(detail, "open");
+  const keptBack = (items: readonly CheckItem[]) =>
+    [keptBackLine(items.filter(inState), detail, filter.zone), stateLine(items.length, items.filter(inState).length, filter.state)]
+      .filter((words) => words !== null)
+      .join(" ") || null;
   const everything = checkItems(detail, "all");
+  // Words that were said twice are one matter, and two lines.
+  const openOf = (kind: "promise" | "question") => everything.filter((item) => item.kind === kind && openLine(item)).length;
   const keptBackOf = (kind: CheckItem["kind"]) => keptBack(everything.filter((item) => item.kind === kind));
   const line = (item: CheckItem, title: string, more: string, sign?: React.ReactNode) =>
-    item.kind !== "conflict" && !isShownIn(item, detail, filter.zone) ? null : (
+    item.kind !== "conflict" && !(isShownIn(item, detail, filter.zone) && inState(item)) ? null : (
       <li key={item.key}>
         <button
           type="button"
@@ -57,7 +77,10 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
           <Progress.Indicator className="queue-done" />
         </Progress.Track>
       </Progress.Root>
-      <p className="queue-none">{left > 0 ? `Left: ${leftByKind(analysis.conflicts, openConflictKeys)}.` : "None left."}</p>
+      <p className="queue-none">
+        {left > 0 ? `Left: ${leftByKind(analysis.conflicts, openConflictKeys)}.` : "No conflict left."}
+        {matters.length > 0 ? ` Also not dealt with: ${matterCountWords(matterCounts(matters))}.` : ""}
+      </p>
       <button
         type="button"
         className="queue-item queue-publish"
@@ -65,7 +88,7 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
         aria-keyshortcuts="P"
         onClick={() => onChoose(publishItem)}
       >
-        <span className="queue-title">{left === 0 ? "Ready to publish" : "Not ready to publish"}</span>
+        <span className="queue-title">{left + matters.length === 0 ? "Ready to publish" : "Not ready to publish"}</span>
         {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a key's cap takes no focus; the button tells its key itself */}
         <kbd aria-hidden="true">P</kbd>
         <span className="queue-more">{last ? publicationLine(last) : "Never published"}</span>
@@ -87,20 +110,40 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
       </ol>
       {queue.length === 0 ? <p className="queue-none">None under these filters.</p> : null}
       <SheetQueue detail={detail} line={line} keptBack={keptBack} />
-      <QueuePart name="Promises" none="No promise was heard." empty={analysis.promises.length === 0} keptBack={keptBackOf("promise")}>
+      <QueuePart
+        name="Promises"
+        left={leftWords(openOf("promise"), analysis.promises.length)}
+        none="No promise was heard."
+        empty={analysis.promises.length === 0}
+        keptBack={keptBackOf("promise")}
+      >
         {analysis.promises.map((promise) =>
-          line({ kind: "promise", key: promise.id }, `“${promise.quote}”`, `${promiseLabels[promise.kind]}, ${timeLabel(promise.start)}`),
+          line(
+            { kind: "promise", key: promise.id },
+            `“${promise.quote}”`,
+            `${promiseLabels[promise.kind]}, ${timeLabel(promise.start)}`,
+            <MatterSign state={stateOf(promiseMatter(promise))} />,
+          ),
         )}
       </QueuePart>
       <QueuePart name="Remarks" none="No remarks." empty={analysis.remarks.length === 0} keptBack={keptBackOf("remark")}>
         {analysis.remarks.map((remark) => line({ kind: "remark", key: remark.key }, remark.topic, remark.why))}
       </QueuePart>
-      <QueuePart name="Questions" none="Everything usual is shown and spoken of." empty={questions.length === 0} keptBack={null}>
-        {questions.map(({ key, question }) => (
-          <li key={key} className="queue-question">
-            {question}
-          </li>
-        ))}
+      <QueuePart
+        name="Questions"
+        left={leftWords(openOf("question"), analysis.questions.length)}
+        none="Everything usual is named in the words."
+        empty={analysis.questions.length === 0}
+        keptBack={keptBackOf("question")}
+      >
+        {analysis.questions.map((question) =>
+          line(
+            { kind: "question", key: question.key },
+            question.topic,
+            question.question,
+            <MatterSign state={stateOf(questionMatter(question))} />,
+          ),
+        )}
       </QueuePart>
       <QueuePart
         name="Doubtful captions"
@@ -134,6 +177,8 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
 
 interface QueuePartProps {
   readonly name: string;
+  /** How many nobody has dealt with; nothing of what nobody has to. */
+  readonly left?: string;
   readonly none: string;
   readonly empty: boolean;
   /** What the zone filter keeps back: without it the bare heading reads as if there were none. */
@@ -141,14 +186,23 @@ interface QueuePartProps {
   readonly children: React.ReactNode;
 }
 
-function QueuePart({ name, none, empty, keptBack, children }: QueuePartProps) {
+function QueuePart({ name, left, none, empty, keptBack, children }: QueuePartProps) {
   return (
     <section className="queue-part" aria-label={name}>
-      <h3>{name}</h3>
+      <h3>
+        {name}
+        {left ? <span className="queue-left">{left}</span> : null}
+      </h3>
       {empty ? <p className="queue-none">{none}</p> : <ol className="queue-list">{children}</ol>}
       {keptBack === null ? null : <p className="queue-none">{keptBack}</p>}
     </section>
   );
+}
+
+/** What the state filter keeps back of a part; null where it keeps nothing back. */
+function stateLine(all: number, shown: number, state: QueueFilter["state"]): string | null {
+  if (state === "all" || shown === all) return null;
+  return state === "open" ? `${all - shown} dealt with: shown under “All”.` : `${all - shown} open: shown under “Open”.`;
 }
 
 /** "A 235/60R15 at 2:18, B 255/60R15 at 4:36". */

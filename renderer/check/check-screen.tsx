@@ -10,12 +10,15 @@ import "./check.css";
 import { CheckQueue } from "./check-queue.tsx";
 import { type CheckAction, checkActionOf, checkSheet, filterStepOf } from "./check-shortcuts.ts";
 import { ConflictView } from "./conflict-view.tsx";
+import { isMatter, matterOf, matterStates, mattersLeft, notesWithoutMatter } from "./matters-at-hand.ts";
 import { MomentsView } from "./moments-view.tsx";
 import { PublishView } from "./publish-view.tsx";
-import { type CheckItem, itemOfPlace, nextOpen, placeOfItem, publishItem, rulingsWithoutConflict, sameItem } from "./queue.ts";
+import { type CheckItem, checkItems, itemOfPlace, nextOpen, placeOfItem, publishItem, rulingsWithoutConflict, sameItem } from "./queue.ts";
 import { filterChoices, type QueueFilter, shownConflicts, shownItems, stepped, steppedState, wholeQueue } from "./queue-filter.ts";
 import type { RulingDrafts } from "./ruling-draft.ts";
 import { RulingList } from "./ruling-list.tsx";
+import type { SeenDrafts } from "./seen-draft.ts";
+import { SeenList } from "./seen-list.tsx";
 
 export interface CheckScreenProps {
   readonly detail: RecordingDetail;
@@ -23,15 +26,21 @@ export interface CheckScreenProps {
   /** What the address names, so that going back in the browser comes to the same item. */
   readonly conflictKey: string | null;
   readonly itemName: string | null;
-  readonly drafts: RulingDrafts;
+  readonly drafts: CheckDrafts;
+}
+
+/** What was begun and not decided yet; kept while the recording is open. */
+export interface CheckDrafts {
+  readonly rulings: RulingDrafts;
+  readonly notes: SeenDrafts;
 }
 
 /** The reviewer's desk. */
 export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: CheckScreenProps) {
-  const { analysis, openConflictKeys } = detail;
+  const { analysis } = detail;
   const [filter, keepFilter] = useState<QueueFilter>(() => ({
     ...wholeQueue,
-    state: openConflictKeys.length > 0 && (conflictKey === null || openConflictKeys.includes(conflictKey)) ? "open" : "all",
+    state: startsWithOpen(detail, itemOfPlace(conflictKey, itemName)) ? "open" : "all",
   }));
   const [sheet, setSheet] = useState(false);
   const items = shownItems(detail, filter);
@@ -63,10 +72,8 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
     // A step through the list is no place to go back to.
     if (next) replaceHash(hashOf(next));
   };
-  const goNext = () => {
-    const key = nextOpen(analysis.conflicts, openConflictKeys, shown?.kind === "conflict" ? shown.key : null);
-    if (key !== null) setChosen({ kind: "conflict", key });
-  };
+  const next = nextOpen(checkItems(detail, "all"), openIn(detail), shown);
+  const onNext = next === null ? null : () => setChosen(next);
   const stepFilter = (action: CheckAction, by: 1 | -1) => {
     const choices = filterChoices(detail);
     if (action === "filter-state") setFilter({ ...filter, state: steppedState(filter.state, by) });
@@ -89,7 +96,7 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
     const action = checkActionOf(key);
     if (action === "before") move(-1);
     else if (action === "after") move(1);
-    else if (action === "next-open") goNext();
+    else if (action === "next-open") onNext?.();
     else if (action === "publish") setChosen(publishItem);
     else if (action === "undo") undo(detail, edit);
     else if (action === "redo") redo(detail, edit);
@@ -103,26 +110,19 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
       <CheckQueue detail={detail} filter={filter} onFilter={setFilter} shown={shown} onChoose={setChosen} onKeys={() => setSheet(true)} />
       <div className="check-view">
         {conflict ? (
-          <ConflictView
-            key={conflict.key}
-            conflict={conflict}
-            detail={detail}
-            edit={edit}
-            drafts={drafts}
-            onNext={openConflictKeys.some((key) => key !== conflict.key) ? goNext : null}
-          />
+          <ConflictView key={conflict.key} conflict={conflict} detail={detail} edit={edit} drafts={drafts.rulings} onNext={onNext} />
         ) : null}
         {shown?.kind === "publish" ? <PublishView detail={detail} edit={edit} /> : null}
         {shown && shown.kind !== "conflict" && shown.kind !== "publish" ? (
-          <MomentsView key={`${shown.kind} ${shown.key}`} item={shown} detail={detail} edit={edit} />
+          <MomentsView key={`${shown.kind} ${shown.key}`} item={shown} detail={detail} edit={edit} onNext={onNext} drafts={drafts.notes} />
         ) : null}
         {shown?.kind === "conflict" && !conflict ? (
           <section className="check-gone">
             <h2>This conflict is no longer found</h2>
             <p>The analysis has changed since, or the address is wrong. Rulings that were made on it are kept below.</p>
-            {openConflictKeys.length > 0 ? (
-              <Button shortcut="N" onClick={goNext}>
-                Go to the gravest open one
+            {onNext ? (
+              <Button shortcut="N" onClick={onNext}>
+                Go to the next open one
               </Button>
             ) : null}
           </section>
@@ -143,13 +143,41 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
 
 function OldRulings({ detail }: { readonly detail: RecordingDetail }) {
   const rulings = rulingsWithoutConflict(detail.rulings, detail.analysis.conflicts);
-  if (rulings.length === 0) return null;
+  const notes = notesWithoutMatter(detail);
   return (
-    <section className="check-part" aria-labelledby="old-rulings">
-      <h3 id="old-rulings">Rulings on conflicts that are no longer found</h3>
-      <RulingList rulings={rulings} withTopic />
-    </section>
+    <>
+      {rulings.length > 0 ? (
+        <section className="check-part" aria-labelledby="old-rulings">
+          <h3 id="old-rulings">Rulings on conflicts that are no longer found</h3>
+          <RulingList rulings={rulings} withTopic />
+        </section>
+      ) : null}
+      {notes.length > 0 ? (
+        <section className="check-part" aria-labelledby="old-notes">
+          <h3 id="old-notes">Notes on what is no longer found</h3>
+          <SeenList notes={notes} withTopic />
+        </section>
+      ) : null}
+    </>
   );
+}
+
+/** Whether something of the list waits for a person. */
+function openIn(detail: RecordingDetail): (item: CheckItem) => boolean {
+  const stateOf = matterStates(detail);
+  const open = new Set(detail.openConflictKeys);
+  return (item) => {
+    if (item.kind === "conflict") return open.has(item.key);
+    const matter = isMatter(item) ? matterOf(item, detail) : undefined;
+    return matter !== undefined && stateOf(matter).open;
+  };
+}
+
+/** What is open comes first, unless the address names something that is not. */
+function startsWithOpen(detail: RecordingDetail, named: CheckItem | null): boolean {
+  const anyOpen = detail.openConflictKeys.length + mattersLeft(detail).length > 0;
+  if (!anyOpen || named === null) return anyOpen;
+  return (named.kind !== "conflict" && !isMatter(named)) || openIn(detail)(named);
 }
 
 function NothingOpen({

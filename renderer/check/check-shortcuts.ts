@@ -23,10 +23,10 @@ export type CheckAction =
 export const checkShortcuts = [
   { key: "ArrowUp", action: "before", words: "the one before in the list" },
   { key: "ArrowDown", action: "after", words: "the one after in the list" },
-  { key: "N", action: "next-open", words: "the next open conflict" },
+  { key: "N", action: "next-open", words: "the next thing that is open" },
   { key: "A", action: "hear-first", words: "hear the left moment" },
   { key: "B", action: "hear-second", words: "hear the right moment" },
-  { key: "H", action: "hear-both", words: "hear both, one after the other" },
+  { key: "H", action: "hear-both", words: "hear both, or all, one after the other" },
   { key: "S", action: "stop", words: "stop what is heard" },
   { key: "P", action: "publish", words: "whether it is ready to publish" },
   { key: "Shift+P", action: "let-out", words: "record as published, from there" },
@@ -71,6 +71,14 @@ export const checkSheet: readonly SheetGroup[] = [
         words: "side A stands; the next digits choose the other rulings in their order, those after them the side that was misheard",
       },
       { key: "Ctrl+Enter", words: "decide, from the reason's field" },
+    ],
+  },
+  {
+    name: "Denial, promise or question",
+    shortcuts: [
+      { key: "1", words: "seen, because…" },
+      { key: "2", words: "open it again, where it was dealt with" },
+      { key: "Ctrl+Enter", words: "note it, from the reason's field" },
     ],
   },
 ];

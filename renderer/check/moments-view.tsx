@@ -1,106 +1,30 @@
 import { useEffect, useMemo } from "react";
-import { promiseLabels, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { type Caption, type Claim, matterName, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
-import type { Stretch } from "../player/clock.ts";
+import type { Clock, Stretch } from "../player/clock.ts";
 import { Picture } from "../player/picture.tsx";
 import { useRecordingClock } from "../player/use-recording-clock.ts";
 import { Button } from "../shared/button.tsx";
 import { captionNotes } from "../shared/caption-segments.ts";
 import { asHeading, claimLine } from "../shared/claim-words.ts";
+import { useShortcuts } from "../shared/keys.ts";
 import { MarkedCaption } from "../shared/marked-caption.tsx";
 import { recordingPlace } from "../shared/place.ts";
-import type { CheckItem } from "./queue.ts";
+import { checkActionOf } from "./check-shortcuts.ts";
+import { describeItem, type LoneItem } from "./describe-item.ts";
+import { isMatter, matterOf, matterStates, notesOn } from "./matters-at-hand.ts";
+import type { SeenDrafts } from "./seen-draft.ts";
+import { SeenForm } from "./seen-form.tsx";
+import { SeenList } from "./seen-list.tsx";
 import "./side-card.css";
 
-/** Something to check that has no sides: what it is, and its moments. */
-interface Described {
-  readonly heading: string;
-  readonly kind: string;
-  readonly why: string;
-  readonly claims: readonly string[];
-  /** A caption to show where there are no claims. */
-  readonly caption: number | null;
-  /** The published rule behind it. */
-  readonly rule?: { readonly name: string; readonly source: string };
-}
-
-function describeItem(
-  item: Exclude<CheckItem, { kind: "publish" }>,
-  { analysis, captions, trustedCaptions }: RecordingDetail,
-): Described | null {
-  if (item.kind === "denial") {
-    const denial = analysis.denials.find(({ key }) => key === item.key);
-    return denial
-      ? { heading: denial.field, kind: `The stock sheet says ${denial.sheetValue}`, why: denial.why, claims: denial.claims, caption: null }
-      : null;
-  }
-  if (item.kind === "support") {
-    const support = analysis.supports.find(({ key }) => key === item.key);
-    return support
-      ? {
-          heading: support.topic,
-          kind: `Borne out by the stock sheet, “${support.field}”`,
-          why: support.why,
-          claims: support.claims,
-          caption: null,
-        }
-      : null;
-  }
-  if (item.kind === "silence") {
-    const silence = analysis.silences.find(({ key }) => key === item.key);
-    return silence
-      ? {
-          heading: silence.topic,
-          kind: `On the stock sheet, “${silence.field}”, and not spoken`,
-          why: `${silence.why} There is no moment to play. Words that the recogniser lost may still have told it: look through the captions before it is said anew.`,
-          claims: [],
-          caption: null,
-        }
-      : null;
-  }
-  if (item.kind === "promise") {
-    const promise = analysis.promises.find(({ id }) => id === item.key);
-    return promise
-      ? {
-          heading: `“${promise.quote}”`,
-          kind: promiseLabels[promise.kind],
-          why: promise.why,
-          claims: [],
-          caption: promise.captions[0] ?? null,
-          rule: promise.rule,
-        }
-      : null;
-  }
-  if (item.kind === "remark") {
-    const remark = analysis.remarks.find(({ key }) => key === item.key);
-    return remark ? { heading: remark.topic, kind: "Remark", why: remark.why, claims: remark.claims, caption: null } : null;
-  }
-  const trusted = trustedCaptions.find(({ caption }) => String(caption) === item.key);
-  if (trusted) {
-    return {
-      heading: `Caption at ${timeLabel(captions[trusted.caption]?.start ?? 0)}`,
-      kind: `Held for speech by ${trusted.initials}`,
-      why: "It was doubtful; its words are now read like any other.",
-      claims: [],
-      caption: trusted.caption,
-    };
-  }
-  const doubtful = analysis.doubtful.find(({ caption }) => String(caption) === item.key);
-  return doubtful
-    ? {
-        heading: `Caption at ${timeLabel(captions[doubtful.caption]?.start ?? 0)}`,
-        kind: "Doubtful caption",
-        why: doubtful.why,
-        claims: [],
-        caption: doubtful.caption,
-      }
-    : null;
-}
-
 export interface MomentsViewProps {
-  readonly item: Exclude<CheckItem, { kind: "publish" }>;
+  readonly item: LoneItem;
   readonly detail: RecordingDetail;
   readonly edit: Edit;
+  /** Goes to the next thing that is open; null when there is none. */
+  readonly onNext: (() => void) | null;
+  readonly drafts: SeenDrafts;
 }
 
 const nobody: ReadonlySet<string> = new Set();
@@ -108,7 +32,7 @@ const nobody: ReadonlySet<string> = new Set();
 /** Lets a doubtful caption give claims, or takes that back. */
 function Trust({ caption, detail, edit }: { readonly caption: number; readonly detail: RecordingDetail; readonly edit: Edit }) {
   const trusted = detail.trustedCaptions.some((row) => row.caption === caption);
-  const saved = trusted ? "held for noise again" : "held for speech; the recording was analysed again";
+  const saved = trusted ? "held for noise again" : "held for speech; the recording was analyzed again";
   return (
     <Button onClick={() => void edit("caption.trust", { caption, trusted: !trusted }, saved)}>
       {trusted ? "It is noise after all" : "It is speech: read it"}
@@ -116,76 +40,166 @@ function Trust({ caption, detail, edit }: { readonly caption: number; readonly d
   );
 }
 
-/** What the sheet says of a claim, a promise, remark or doubtful caption with its moments. */
-export function MomentsView({ item, detail, edit }: MomentsViewProps) {
+/** What the sheet says of a claim, a promise, question, remark or doubtful caption with its moments, and the note on it. */
+export function MomentsView({ item, detail, edit, onNext, drafts }: MomentsViewProps) {
   const picture = useRecordingClock(detail.summary);
   const { clock } = picture;
   const { analysis, captions } = detail;
-  const notes = useMemo(() => captionNotes(analysis, detail.rulings), [analysis, detail.rulings]);
   const described = describeItem(item, detail);
   const claims = (described?.claims ?? []).flatMap((id) => analysis.claims.find((claim) => claim.id === id) ?? []);
   const lone = described?.caption === null || described?.caption === undefined ? undefined : captions[described.caption];
-  const first = claims[0]?.start ?? lone?.start;
+  const stretches: Stretch[] = [...claims, ...(lone ? [lone] : [])].map(({ start, end }) => ({ start, end }));
+  const first = stretches[0]?.start;
   useEffect(() => {
     if (first !== undefined) clock.seek(first);
   }, [clock, first]);
+  useShortcuts((key) => {
+    const action = checkActionOf(key);
+    if (action === "hear-first") clock.hear(stretches.slice(0, 1));
+    else if (action === "hear-second") clock.hear(stretches.slice(1, 2));
+    else if (action === "hear-both") clock.hear(stretches);
+    else if (action === "stop") clock.pause();
+    else return false;
+    return true;
+  });
   if (!described) return <p className="check-gone">The analysis has changed; this is no longer found.</p>;
-  const hear = (stretch: Stretch) => clock.hear([{ start: stretch.start, end: stretch.end }]);
+  const matter = isMatter(item) ? matterOf(item, detail) : undefined;
+  const state = matter ? matterStates(detail)(matter) : null;
+  const notes = matter ? notesOn(detail.seenNotes, matter) : [];
   return (
     <article className="conflict" aria-labelledby="moments-heading">
-      <header>
-        <h2 id="moments-heading" className="conflict-topic">
-          {asHeading(described.heading)}
-        </h2>
-        <p className="soft">{described.kind}</p>
-        <p>{described.why}</p>
-        {described.rule ? (
-          <p className="small soft">
-            {described.rule.name}. Source: {described.rule.source}. A hint for review, not legal advice.
-          </p>
-        ) : null}
+      <header className="conflict-head">
+        <div>
+          <h2 id="moments-heading" className="conflict-topic">
+            {asHeading(described.heading)}
+          </h2>
+          <p className="soft">{described.kind}</p>
+          <p>{described.why}</p>
+          {described.hint ? (
+            <p>
+              {described.hint} <a href={recordingPlace(detail.summary.id, "mark", {})}>Open the Mark desk</a>
+            </p>
+          ) : null}
+          {described.rule ? (
+            <p className="small soft">
+              {described.rule.name}. Source: {described.rule.source}. A hint for review, not legal advice.
+            </p>
+          ) : null}
+        </div>
+        <div className="row">
+          {state ? (
+            <span className="chip" data-kind={state.open ? "dispute" : "settled"}>
+              {state.sign}
+            </span>
+          ) : null}
+          {stretches.length > 1 ? (
+            <Button shortcut="H" onClick={() => clock.hear(stretches)}>
+              Hear all
+            </Button>
+          ) : null}
+          {onNext ? (
+            <Button shortcut="N" onClick={onNext}>
+              Next open
+            </Button>
+          ) : null}
+        </div>
       </header>
-      {claims.length > 0 || lone ? (
+      {stretches.length > 0 ? (
         <div className="moments">
           <div className="side-picture">
             <Picture {...picture} />
           </div>
           <ul className="moments-list">
-            {claims.map((claim) => (
-              <li key={claim.id} className="moment">
-                <strong>{claimLine(claim)}</strong>
-                <p className="small soft">
-                  {timeLabel(claim.start)}, {zoneLabels[claim.zone]}, {claim.stance}
-                </p>
-                <blockquote className="side-quote">
-                  {claim.captions.map((index) => {
-                    const caption = captions[index];
-                    return caption ? (
-                      <MarkedCaption key={index} caption={caption} notes={notes(index)} disputed={nobody} only={new Set([claim.id])} />
-                    ) : null;
-                  })}
-                </blockquote>
-                <div className="row">
-                  <Button onClick={() => hear(claim)} aria-label={`Hear ${timeLabel(claim.start)}`}>
-                    Hear
-                  </Button>
-                  <a href={recordingPlace(detail.summary.id, "mark", { at: claim.start })}>Open at the Mark desk</a>
-                </div>
-              </li>
+            {claims.map((claim, place) => (
+              <SaidMoment key={claim.id} claim={claim} detail={detail} clock={clock} place={place} />
             ))}
             {lone ? (
-              <li className="moment">
-                <blockquote className="side-quote">“{lone.text}”</blockquote>
-                <div className="row">
-                  <Button onClick={() => hear(lone)}>Hear</Button>
-                  {item.kind === "doubtful" ? <Trust caption={lone.index} detail={detail} edit={edit} /> : null}
-                  <a href={recordingPlace(detail.summary.id, "mark", { at: lone.start })}>Open at the Mark desk</a>
-                </div>
-              </li>
+              <LoneMoment caption={lone} detail={detail} clock={clock}>
+                {item.kind === "doubtful" ? <Trust caption={lone.index} detail={detail} edit={edit} /> : null}
+              </LoneMoment>
             ) : null}
           </ul>
         </div>
       ) : null}
+      {matter ? <SeenForm key={matterName(matter)} matter={matter} detail={detail} edit={edit} drafts={drafts} /> : null}
+      {notes.length > 0 ? (
+        <section className="check-part" aria-labelledby="notes-heading">
+          <h3 id="notes-heading">Notes</h3>
+          <SeenList notes={notes} />
+        </section>
+      ) : null}
     </article>
+  );
+}
+
+interface MomentProps {
+  readonly detail: RecordingDetail;
+  readonly clock: Clock;
+}
+
+/** Keys of the first two moments, as with the sides of a conflict; further ones are heard by their buttons. */
+const momentKeys = ["A", "B"] as const;
+
+function HearRow({
+  clock,
+  stretch,
+  place,
+  detail,
+  children,
+}: MomentProps & { stretch: Stretch; place: number; children?: React.ReactNode }) {
+  return (
+    <div className="row">
+      <Button
+        shortcut={momentKeys[place]}
+        onClick={() => clock.hear([{ start: stretch.start, end: stretch.end }])}
+        aria-label={`Hear ${timeLabel(stretch.start)}`}
+      >
+        Hear
+      </Button>
+      {place === 0 ? (
+        <Button weight="quiet" shortcut="S" onClick={() => clock.pause()}>
+          Stop
+        </Button>
+      ) : null}
+      {children}
+      <a href={recordingPlace(detail.summary.id, "mark", { at: stretch.start })}>Open at the Mark desk</a>
+    </div>
+  );
+}
+
+function SaidMoment({ claim, detail, clock, place }: MomentProps & { readonly claim: Claim; readonly place: number }) {
+  const notes = useMemo(() => captionNotes(detail.analysis, detail.rulings), [detail.analysis, detail.rulings]);
+  return (
+    <li className="moment">
+      <strong>{claimLine(claim)}</strong>
+      <p className="small soft">
+        {timeLabel(claim.start)}, {zoneLabels[claim.zone]}, {claim.stance}
+      </p>
+      <blockquote className="side-quote">
+        {claim.captions.map((index) => {
+          const caption = detail.captions[index];
+          return caption ? (
+            <MarkedCaption key={index} caption={caption} notes={notes(index)} disputed={nobody} only={new Set([claim.id])} />
+          ) : null;
+        })}
+      </blockquote>
+      <HearRow clock={clock} stretch={claim} place={place} detail={detail} />
+    </li>
+  );
+}
+
+function LoneMoment({ caption, detail, clock, children }: MomentProps & { readonly caption: Caption; readonly children: React.ReactNode }) {
+  const zone = detail.lap.find(({ start, end }) => start <= caption.start && caption.start < end)?.zone;
+  return (
+    <li className="moment">
+      <p className="small soft">
+        {timeLabel(caption.start)}
+        {zone ? `, ${zoneLabels[zone]}` : ""}
+      </p>
+      <blockquote className="side-quote">“{caption.text}”</blockquote>
+      <HearRow clock={clock} stretch={caption} place={0} detail={detail}>
+        {children}
+      </HearRow>
+    </li>
   );
 }

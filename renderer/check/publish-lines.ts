@@ -1,53 +1,66 @@
-import type { RecordingDetail } from "../../shared-types/index.ts";
+import type { Matter, MatterKind, RecordingDetail } from "../../shared-types/index.ts";
 import { counted } from "../shared/count.ts";
 import { recordingPlace } from "../shared/place.ts";
-import { type CheckItem, openQuestions, placeOfItem } from "./queue.ts";
+import { itemOfMatter, mattersLeft } from "./matters-at-hand.ts";
+import { type CheckItem, placeOfItem } from "./queue.ts";
 
 /** One thing to read before a recording goes out. */
 export interface PublishLine {
   readonly words: string;
   /** Where the first of it is; null where there is none, or no place of its own. */
   readonly href: string | null;
-  /** What is told in place. */
-  readonly details: readonly string[];
 }
 
-/** What has no ruling and is for a person to read, each with the way to it. */
+/** What nobody has dealt with, of one kind. */
+export interface OpenGroup {
+  readonly kind: MatterKind;
+  /** "2 denials by the stock sheet" */
+  readonly words: string;
+  readonly lines: readonly PublishLine[];
+}
+
+const groupWords = {
+  denial: ["claim the stock sheet denies", "claims the stock sheet denies"],
+  promise: ["promise", "promises"],
+  question: ["question", "questions"],
+} as const satisfies Record<MatterKind, readonly [string, string]>;
+
+/** How a matter is named where it is told that nobody has dealt with it. */
+export function matterLine({ about, topic, told }: Matter): string {
+  return about === "question" ? told : topic;
+}
+
+/** Every denial, promise and question that nobody has dealt with, by name, each with the way to it. */
+export function openGroups(detail: RecordingDetail): OpenGroup[] {
+  const left = mattersLeft(detail);
+  return (Object.keys(groupWords) as MatterKind[]).flatMap((kind) => {
+    const ofKind = left.filter(({ about }) => about === kind);
+    const [one, many] = groupWords[kind];
+    if (ofKind.length === 0) return [];
+    const lines = ofKind.map((matter) => ({
+      words: matterLine(matter),
+      href: recordingPlace(detail.summary.id, "check", placeOfItem(itemOfMatter(matter, detail))),
+    }));
+    return [{ kind, words: counted(ofKind.length, one, many), lines }];
+  });
+}
+
+/** What nobody has to deal with and is for a person to read, each with the way to it. */
 export function alsoLines(detail: RecordingDetail): PublishLine[] {
-  const { denials, promises, doubtful } = detail.analysis;
+  const { doubtful, remarks } = detail.analysis;
   const { id, counts } = detail.summary;
-  const questions = openQuestions(detail);
   const to = (item: CheckItem | null) => (item ? recordingPlace(id, "check", placeOfItem(item)) : null);
-  const [denial] = denials;
-  const [promise] = promises;
   const [caption] = doubtful;
+  const [remark] = remarks;
   const toMark = [...detail.findingProposals, ...detail.lap.filter(({ zoneSpanId }) => zoneSpanId === null)].map(({ start }) => start);
   return [
     {
-      words:
-        denials.length > 0
-          ? `${counted(denials.length, "claim is", "claims are")} denied by the stock sheet.`
-          : "The stock sheet denies nothing.",
-      href: to(denial ? { kind: "denial", key: denial.key } : null),
-      details: [],
-    },
-    {
-      words:
-        promises.length > 0
-          ? `${counted(promises.length, "stretch of words", "stretches of words")} that a buyer may hold the dealer to.`
-          : "No promise was heard.",
-      href: to(promise ? { kind: "promise", key: promise.id } : null),
-      details: [],
-    },
-    {
-      words: `${counted(questions.length, "question", "questions")} about what was never shown or said.`,
-      href: null,
-      details: questions.map(({ question }) => question),
+      words: `${counted(remarks.length, "remark", "remarks")}, milder than a conflict.`,
+      href: to(remark ? { kind: "remark", key: remark.key } : null),
     },
     {
       words: `${counted(doubtful.length, "doubtful caption", "doubtful captions")} that nothing was read from.`,
       href: to(caption ? { kind: "doubtful", key: String(caption.caption) } : null),
-      details: [],
     },
     {
       words: `${counted(counts.proposals, "proposed finding", "proposed findings")} and ${counted(counts.proposedZones, "proposed zone", "proposed zones")} that nobody accepted.`,
@@ -55,7 +68,6 @@ export function alsoLines(detail: RecordingDetail): PublishLine[] {
         counts.proposals + counts.proposedZones > 0
           ? recordingPlace(id, "mark", toMark.length > 0 ? { at: Math.min(...toMark) } : {})
           : null,
-      details: [],
     },
   ];
 }

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { conflictKinds, momentLabel, publicationLine, type RecordingDetail } from "../../shared-types/index.ts";
+import { type Conflict, conflictKinds, momentLabel, publicationLine, type RecordingDetail } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import { Button } from "../shared/button.tsx";
 import { asHeading } from "../shared/claim-words.ts";
@@ -8,8 +8,9 @@ import { Ask } from "../shared/dialog.tsx";
 import { useShortcuts } from "../shared/keys.ts";
 import { recordingPlace } from "../shared/place.ts";
 import { checkActionOf } from "./check-shortcuts.ts";
+import { mattersLeft, openWords } from "./matters-at-hand.ts";
 import "./publish.css";
-import { alsoLines } from "./publish-lines.ts";
+import { alsoLines, matterLine, openGroups, type PublishLine } from "./publish-lines.ts";
 import { countedOfKind, kindWords } from "./queue-filter.ts";
 
 export interface PublishViewProps {
@@ -17,23 +18,26 @@ export interface PublishViewProps {
   readonly edit: Edit;
 }
 
-/** Whether a recording may be let out: said plainly where nothing is open, and with each open conflict named where something is. */
+/** Whether a recording may be let out: said plainly where nothing is open, and with each open thing named where something is. */
 export function PublishView({ detail, edit }: PublishViewProps) {
   const { analysis, openConflictKeys, publications, summary } = detail;
   const [asking, setAsking] = useState(false);
-  const open = analysis.conflicts.filter(({ key }) => openConflictKeys.includes(key));
+  const conflicts = analysis.conflicts.filter(({ key }) => openConflictKeys.includes(key));
+  const matters = mattersLeft(detail);
   const analysed = analysis.analysisVersion > 0;
+  const ready = conflicts.length + matters.length === 0;
+  const open = openWords(conflicts.length, matters);
   const publish = () => {
     setAsking(false);
     void edit(
       "recording.publish",
-      { openConflictKeys: open.map(({ key }) => key) },
-      open.length === 0 ? "Recorded as published" : `Recorded as published with ${counted(open.length, "conflict", "conflicts")} open`,
+      { openConflictKeys: conflicts.map(({ key }) => key), openMatters: matters.map(({ about, key }) => ({ about, key })) },
+      ready ? "Recorded as published" : `Recorded as published, open: ${open}`,
     );
   };
   const letOut = () => {
     if (!analysed) return;
-    if (open.length === 0) publish();
+    if (ready) publish();
     else setAsking(true);
   };
   useShortcuts((key) => {
@@ -42,59 +46,39 @@ export function PublishView({ detail, edit }: PublishViewProps) {
     return true;
   });
   const last = publications.at(-1);
-  const since = last ? detail.rulings.filter(({ at }) => at > last.at).length : 0;
+  const since = last ? [...detail.rulings, ...detail.seenNotes].filter(({ at }) => at > last.at).length : 0;
   return (
     <article className="conflict publish" aria-labelledby="publish-heading">
-      <header className="publish-head" data-ready={open.length === 0 && analysed ? "yes" : "no"}>
+      <header className="publish-head" data-ready={ready && analysed ? "yes" : "no"}>
         <h2 id="publish-heading" className="conflict-topic">
-          {!analysed ? "Not analysed yet" : open.length === 0 ? "Ready to publish" : "Not ready to publish"}
+          {!analysed ? "Not analyzed yet" : ready ? "Ready to publish" : "Not ready to publish"}
         </h2>
-        <p>{readyLine(detail, open.length)}</p>
+        {readyLines(detail, conflicts.length, openWords(0, matters)).map((words) => (
+          <p key={words}>{words}</p>
+        ))}
       </header>
-      {open.length > 0 ? (
+      {ready ? null : (
         <section className="check-part" aria-labelledby="publish-open">
           <h3 id="publish-open">What is open</h3>
-          {conflictKinds.map((kind) => {
-            const ofKind = open.filter((conflict) => conflict.kind === kind).toSorted((a, b) => b.weight - a.weight);
-            if (ofKind.length === 0) return null;
-            return (
-              <div key={kind} className="publish-kind">
-                <span className="soft">{countedOfKind(ofKind.length, kind)}</span>
-                <ul aria-label={`Open: ${kindWords[kind][1]}`}>
-                  {ofKind.map(({ key, topic }) => (
-                    <li key={key}>
-                      <a href={recordingPlace(summary.id, "check", { conflict: key })}>{asHeading(topic)}</a>
-                    </li>
-                  ))}
-                </ul>
-              </div>
-            );
-          })}
+          {conflictGroups(conflicts, summary.id).map(({ name, words, lines }) => (
+            <OpenLines key={name} name={name} words={words} lines={lines} />
+          ))}
+          {openGroups(detail).map(({ kind, words, lines }) => (
+            <OpenLines key={kind} name={words.replace(/^\d+ /, "")} words={words} lines={lines} />
+          ))}
         </section>
-      ) : null}
+      )}
       <section className="check-part" aria-labelledby="publish-also">
         <h3 id="publish-also">Read before it goes out, not counted as open</h3>
         <ul className="publish-also">
-          {alsoLines(detail).map(({ words, href, details }) => (
-            <li key={words}>
-              {href !== null ? <a href={href}>{words}</a> : details.length === 0 ? words : null}
-              {details.length > 0 ? (
-                <details>
-                  <summary>{words}</summary>
-                  <ul>
-                    {details.map((told) => (
-                      <li key={told}>{told}</li>
-                    ))}
-                  </ul>
-                </details>
-              ) : null}
-            </li>
+          {alsoLines(detail).map(({ words, href }) => (
+            <li key={words}>{href !== null ? <a href={href}>{words}</a> : words}</li>
           ))}
         </ul>
       </section>
       <div className="row">
-        <Button weight={open.length === 0 ? "main" : "grave"} shortcut="Shift+P" disabled={!analysed} onClick={letOut}>
-          {open.length === 0 ? "Record as published" : `Publish with ${counted(open.length, "conflict", "conflicts")} open…`}
+        <Button weight={ready ? "main" : "grave"} shortcut="Shift+P" disabled={!analysed} onClick={letOut}>
+          {ready ? "Record as published" : "Publish with these open…"}
         </Button>
         <span className="small soft">Keeps who, when and what was open. It sends nothing: the files are written under Export.</span>
       </div>
@@ -106,45 +90,97 @@ export function PublishView({ detail, edit }: PublishViewProps) {
               {publications.toReversed().map((publication) => (
                 <li key={publication.at} className="ruling-past">
                   {publicationLine(publication)}.
+                  {(publication.openMatters?.length ?? 0) > 0 ? (
+                    <details>
+                      <summary>What nobody had dealt with</summary>
+                      <ul className="publish-also">
+                        {publication.openMatters?.map((words) => (
+                          <li key={words}>{words}</li>
+                        ))}
+                      </ul>
+                    </details>
+                  ) : null}
                 </li>
               ))}
             </ol>
-            {since > 0 ? <p>Since then {counted(since, "ruling was", "rulings were")} made: what is out does not have them.</p> : null}
+            {since > 0 ? (
+              <p>Since then {counted(since, "ruling or note was", "rulings or notes were")} made: what is out does not have them.</p>
+            ) : null}
           </>
         ) : (
           <p className="soft">Never.</p>
         )}
       </section>
       <Ask
-        title={`Publish with ${counted(open.length, "conflict", "conflicts")} open?`}
+        title={`Publish with ${open} open?`}
         open={asking}
         yes="Publish all the same"
         no="Do not publish"
         onYes={publish}
         onNo={() => setAsking(false)}
       >
-        <p>Nobody has settled:</p>
+        <p>Nobody has settled or dealt with:</p>
         <ul className="publish-asked">
-          {open.map(({ key, topic }) => (
+          {conflicts.map(({ key, topic }) => (
             <li key={key}>{asHeading(topic)}</li>
           ))}
+          {matters.map((matter) => (
+            <li key={`${matter.about} ${matter.key}`}>{asHeading(matterLine(matter))}</li>
+          ))}
         </ul>
-        <p>A buyer may hold the dealer to either side of each. It is kept that you published them open.</p>
+        <p>A buyer may hold the dealer to what was said, and to either side of a conflict. It is kept that you published them open.</p>
       </Ask>
     </article>
   );
 }
 
-function readyLine({ analysis, rulings }: RecordingDetail, open: number): string {
-  if (analysis.analysisVersion === 0) return "Nobody can say what is open before the recording is analysed. Analyse it from the library.";
+function conflictGroups(open: readonly Conflict[], recordingId: string) {
+  return conflictKinds.flatMap((kind) => {
+    const ofKind = open.filter((conflict) => conflict.kind === kind).toSorted((a, b) => b.weight - a.weight);
+    const lines = ofKind.map(({ key, topic }) => ({ words: topic, href: recordingPlace(recordingId, "check", { conflict: key }) }));
+    return ofKind.length === 0 ? [] : [{ name: kindWords[kind][1], words: countedOfKind(ofKind.length, kind), lines }];
+  });
+}
+
+function OpenLines({ name, words, lines }: { readonly name: string; readonly words: string; readonly lines: readonly PublishLine[] }) {
+  return (
+    <div className="publish-kind">
+      <span className="soft">{words}</span>
+      <ul aria-label={`Open: ${name}`}>
+        {lines.map(({ words: line, href }) => (
+          <li key={line}>{href === null ? asHeading(line) : <a href={href}>{asHeading(line)}</a>}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** What is open and what is settled, in sentences. @param rest the other matters left, counted in words. */
+function readyLines({ analysis, rulings, seenNotes }: RecordingDetail, open: number, rest: string): string[] {
+  if (analysis.analysisVersion === 0) return ["Nobody can say what is open before the recording is analyzed. Analyze it from the library."];
   const { length } = analysis.conflicts;
-  if (open > 0) return `${counted(open, "conflict is", "conflicts are")} open, of ${length}. Settle them, or publish knowing it.`;
-  if (length === 0) return "No conflict was found. That does not make the claims true: the stock sheet and the vehicle decide.";
-  const standing = rulings.filter(({ supersededBy }) => supersededBy === null);
+  const conflicts =
+    open > 0
+      ? `${counted(open, "conflict is", "conflicts are")} open, of ${length}.`
+      : length === 0
+        ? "No conflict was found. That does not make the claims true: the stock sheet and the vehicle decide."
+        : `No conflict is open. All ${length} were settled${byWhom(rulings)}.`;
+  const matters =
+    rest !== ""
+      ? `Nobody has dealt with ${rest}.`
+      : analysis.denials.length + analysis.promises.length + analysis.questions.length > 0
+        ? `What the stock sheet denies, promises and questions were all dealt with${byWhom(seenNotes)}.`
+        : "The stock sheet denies nothing, no promise was heard, and nothing usual is left unnamed.";
+  return [conflicts, matters, ...(open > 0 || rest !== "" ? ["Settle them, or publish knowing it."] : [])];
+}
+
+/** " by RT and MK, the last at 2026-11-26 02:31 UTC" */
+function byWhom(rows: readonly { readonly initials: string; readonly at: string; readonly supersededBy: string | null }[]): string {
+  const standing = rows.filter(({ supersededBy }) => supersededBy === null);
   const people = [...new Set(standing.map(({ initials }) => initials))].join(", ");
   const latest = standing
     .map(({ at }) => at)
     .toSorted()
     .at(-1);
-  return `No conflict is open. All ${length} were settled${people ? ` by ${people}` : ""}${latest ? `, the last at ${momentLabel(latest)}` : ""}.`;
+  return `${people ? ` by ${people}` : ""}${latest ? `, the last at ${momentLabel(latest)}` : ""}`;
 }

@@ -8,6 +8,7 @@ import {
   zoneNames,
 } from "../../shared-types/index.ts";
 import { counted } from "../shared/count.ts";
+import { isMatter, matterOf, matterStates } from "./matters-at-hand.ts";
 import {
   type CheckItem,
   type ConflictFilter,
@@ -84,7 +85,8 @@ export function keptBackLine(items: readonly CheckItem[], detail: RecordingDetai
   if (zone === null || items.length === 0) return null;
   const shown = items.filter((item) => isShownIn(item, detail, zone)).length;
   if (shown === items.length) return null;
-  if (items.every(({ kind }) => kind === "silence")) return `${items.length}, spoken of in no zone: shown under “Any zone”.`;
+  if (items.every(({ kind }) => kind === "silence" || kind === "question"))
+    return `${items.length}, spoken of in no zone: shown under “Any zone”.`;
   return shown === 0
     ? `None in ${zoneLabels[zone]}, ${items.length} elsewhere.`
     : `${shown} in ${zoneLabels[zone]}, ${items.length - shown} elsewhere.`;
@@ -93,9 +95,20 @@ export function keptBackLine(items: readonly CheckItem[], detail: RecordingDetai
 /** Everything in the list, in its order, for the arrow keys. */
 export function shownItems(detail: RecordingDetail, filter: QueueFilter): CheckItem[] {
   const conflicts = new Set(shownConflicts(detail, filter).map(({ key }) => key));
+  const inState = stateFilter(detail, filter.state);
   return checkItems(detail, filter.state).filter((item) =>
-    item.kind === "conflict" ? conflicts.has(item.key) : isShownIn(item, detail, filter.zone),
+    item.kind === "conflict" ? conflicts.has(item.key) : isShownIn(item, detail, filter.zone) && inState(item),
   );
+}
+
+/** Whether a denial, promise or question is in the state that is asked for; what has no state always is. */
+export function stateFilter(detail: RecordingDetail, state: ConflictFilter): (item: CheckItem) => boolean {
+  if (state === "all") return () => true;
+  const stateOf = matterStates(detail);
+  return (item) => {
+    const matter = isMatter(item) ? matterOf(item, detail) : undefined;
+    return matter === undefined || stateOf(matter).open === (state === "open");
+  };
 }
 
 /** What each filter can be set to in this recording: only what would show something. */

@@ -1,11 +1,4 @@
-import {
-  bareStockNumber,
-  type Conflict,
-  type CoverageQuestion,
-  fieldNamed,
-  type RecordingDetail,
-  type Ruling,
-} from "../../shared-types/index.ts";
+import { bareStockNumber, type Conflict, fieldNamed, type RecordingDetail, type Ruling } from "../../shared-types/index.ts";
 
 export const conflictFilters = ["open", "settled", "all"] as const;
 export type ConflictFilter = (typeof conflictFilters)[number];
@@ -17,15 +10,22 @@ export type CheckItem =
   | { readonly kind: "support"; readonly key: string }
   | { readonly kind: "silence"; readonly key: string }
   | { readonly kind: "promise"; readonly key: string }
+  | { readonly kind: "question"; readonly key: string }
   | { readonly kind: "remark"; readonly key: string }
   | { readonly kind: "doubtful"; readonly key: string }
   /** The place where a recording is let out; its key is "now". */
   | { readonly kind: "publish"; readonly key: string };
 
-const itemKinds = ["denial", "support", "silence", "promise", "remark", "doubtful", "publish"] as const satisfies readonly Exclude<
-  CheckItem["kind"],
-  "conflict"
->[];
+const itemKinds = [
+  "denial",
+  "support",
+  "silence",
+  "promise",
+  "remark",
+  "question",
+  "doubtful",
+  "publish",
+] as const satisfies readonly Exclude<CheckItem["kind"], "conflict">[];
 
 /** The item that an address names; null where it names none. */
 export function itemOfPlace(conflictKey: string | null, itemName: string | null): CheckItem | null {
@@ -46,7 +46,7 @@ export function sameItem(a: CheckItem | null, b: CheckItem): boolean {
 
 export const publishItem: CheckItem = { kind: "publish", key: "now" };
 
-/** Conflicts by weight, gravest first; equal weights in order of their keys, so that the queue never reshuffles. */
+/** Conflicts by weight, the most serious first; equal weights in order of their keys, so that the queue never reshuffles. */
 export function conflictQueue(conflicts: readonly Conflict[], openKeys: readonly string[], filter: ConflictFilter): Conflict[] {
   const open = new Set(openKeys);
   return conflicts
@@ -54,13 +54,11 @@ export function conflictQueue(conflicts: readonly Conflict[], openKeys: readonly
     .sort((a, b) => b.weight - a.weight || a.key.localeCompare(b.key, "en"));
 }
 
-/** The open conflict to go to after this one, round to the first; null when none is left. */
-export function nextOpen(conflicts: readonly Conflict[], openKeys: readonly string[], after: string | null): string | null {
-  const queue = conflictQueue(conflicts, openKeys, "all");
-  const from = queue.findIndex((conflict) => conflict.key === after);
-  const open = new Set(openKeys);
-  const ahead = [...queue.slice(from + 1), ...queue.slice(0, from + 1)];
-  return ahead.find((conflict) => open.has(conflict.key) && conflict.key !== after)?.key ?? null;
+/** What is open to go to after this one, round to the first; null when nothing else is open. */
+export function nextOpen(items: readonly CheckItem[], isOpen: (item: CheckItem) => boolean, after: CheckItem | null): CheckItem | null {
+  const from = items.findIndex((item) => sameItem(after, item));
+  const ahead = [...items.slice(from + 1), ...items.slice(0, from + 1)];
+  return ahead.find((item) => isOpen(item) && !sameItem(after, item)) ?? null;
 }
 
 /** Everything in the list, in its order, for the arrow keys. */
@@ -73,33 +71,24 @@ export function checkItems(detail: RecordingDetail, filter: ConflictFilter): Che
     ...analysis.silences.map(({ key }) => ({ kind: "silence" as const, key })),
     ...analysis.promises.map(({ id }) => ({ kind: "promise" as const, key: id })),
     ...analysis.remarks.map(({ key }) => ({ kind: "remark" as const, key })),
+    ...analysis.questions.map(({ key }) => ({ kind: "question" as const, key })),
     ...[...analysis.doubtful, ...detail.trustedCaptions].map(({ caption }) => ({ kind: "doubtful" as const, key: String(caption) })),
   ];
 }
 
-/** Rulings on one conflict, the standing one first, then the superseded ones from the latest back. */
+/** Rulings or notes, the standing ones first, then the superseded ones from the latest back. */
+export function standingFirst<Row extends { readonly supersededBy: string | null; readonly at: string }>(rows: readonly Row[]): Row[] {
+  return rows.toSorted((a, b) => Number(a.supersededBy !== null) - Number(b.supersededBy !== null) || b.at.localeCompare(a.at, "en"));
+}
+
 export function rulingsOn(rulings: readonly Ruling[], conflictKey: string): Ruling[] {
-  return rulings
-    .filter((ruling) => ruling.conflictKey === conflictKey)
-    .sort((a, b) => Number(a.supersededBy !== null) - Number(b.supersededBy !== null) || b.at.localeCompare(a.at, "en"));
+  return standingFirst(rulings.filter((ruling) => ruling.conflictKey === conflictKey));
 }
 
 /** Rulings whose conflict the analysis no longer finds; they stay readable. */
 export function rulingsWithoutConflict(rulings: readonly Ruling[], conflicts: readonly Conflict[]): Ruling[] {
   const known = new Set(conflicts.map((conflict) => conflict.key));
   return rulings.filter((ruling) => !known.has(ruling.conflictKey));
-}
-
-/** A view shorter than this shows next to nothing (common practice). */
-const shortestViewSeconds = 5;
-
-/** What was never shown or said, less the zones that a person has meanwhile marked as shown. */
-export function openQuestions({ analysis, lap }: Pick<RecordingDetail, "analysis" | "lap">): CoverageQuestion[] {
-  const marked = new Map<string, number>();
-  for (const span of lap) if (span.zoneSpanId) marked.set(span.zone, (marked.get(span.zone) ?? 0) + span.end - span.start);
-  return analysis.questions.filter(
-    ({ about, key }) => about !== "zone" || (marked.get(key.replace("zone:", "")) ?? 0) < shortestViewSeconds,
-  );
 }
 
 /** The stock number that the sheet gives, where it is another than the recording's: then it is likely another vehicle's sheet. */
@@ -110,12 +99,12 @@ export function foreignStockNumber({ stockSheet, sheetMeanings, summary }: Recor
   return bareStockNumber(number) === bareStockNumber(summary.stockNumber) ? null : number;
 }
 
-export const weights = ["grave", "middling", "slight"] as const;
+export const weights = ["serious", "moderate", "minor"] as const;
 export type Weight = (typeof weights)[number];
 
-/** How grave a weight is, in a word. The bounds cut the range of 1 to 100 in three. */
+/** How serious a weight is, in a word. The bounds cut the range of 1 to 100 in three. */
 export function weightWord(weight: number): Weight {
-  return weight >= 67 ? "grave" : weight >= 34 ? "middling" : "slight";
+  return weight >= 67 ? "serious" : weight >= 34 ? "moderate" : "minor";
 }
 
 /** Words that tell nothing of what is meant: a stock number is no number of owners. */

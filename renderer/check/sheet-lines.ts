@@ -1,5 +1,6 @@
-import { type Claim, type RecordingDetail, timeLabel, valueLabel } from "../../shared-types/index.ts";
+import { type Claim, denialMatter, type RecordingDetail, timeLabel, valueLabel } from "../../shared-types/index.ts";
 import { disputedClaims } from "../shared/caption-segments.ts";
+import { type MatterState, matterStates } from "./matters-at-hand.ts";
 import type { CheckItem } from "./queue.ts";
 
 /** One line of what the stock sheet says. */
@@ -9,6 +10,8 @@ export interface SheetLine {
   readonly more: string;
   /** Whether a claim behind it is in an open conflict. */
   readonly disputed: boolean;
+  /** How a denial stands: "open", "seen by RT"; null for what nobody has to deal with. */
+  readonly state: MatterState | null;
 }
 
 export interface SheetLines {
@@ -25,7 +28,9 @@ function saidLine(claims: readonly Pick<Claim, "start" | "value" | "unit" | "att
 }
 
 /** The stock sheet's lines of the queue. A cell that tells several things nobody spoke of is one line with all their names. */
-export function sheetLines({ analysis, openConflictKeys }: Pick<RecordingDetail, "analysis" | "openConflictKeys">): SheetLines {
+export function sheetLines(detail: Pick<RecordingDetail, "analysis" | "openConflictKeys" | "lap" | "rulings" | "seenNotes">): SheetLines {
+  const { analysis, openConflictKeys } = detail;
+  const stateOf = matterStates(detail);
   const disputed = disputedClaims(analysis.conflicts, openConflictKeys);
   const byId = new Map(analysis.claims.map((claim) => [claim.id, claim]));
   const spoken = (sheetValue: string, ids: readonly string[]) => ({
@@ -34,15 +39,17 @@ export function sheetLines({ analysis, openConflictKeys }: Pick<RecordingDetail,
   });
   const cells = Map.groupBy(analysis.silences, ({ field, sheetValue }) => JSON.stringify([field, sheetValue]));
   return {
-    denials: analysis.denials.map(({ key, field, sheetValue, claims }) => ({
-      item: { kind: "denial", key },
-      title: field,
-      ...spoken(sheetValue, claims),
+    denials: analysis.denials.map((denial) => ({
+      item: { kind: "denial", key: denial.key },
+      title: denial.field,
+      ...spoken(denial.sheetValue, denial.claims),
+      state: stateOf(denialMatter(denial)),
     })),
     supports: analysis.supports.map(({ key, topic, sheetValue, claims }) => ({
       item: { kind: "support", key },
       title: topic,
       ...spoken(sheetValue, claims),
+      state: null,
     })),
     silences: [...cells.values()].flatMap((silences) =>
       silences.slice(0, 1).map(({ key, sheetValue }) => ({
@@ -50,6 +57,7 @@ export function sheetLines({ analysis, openConflictKeys }: Pick<RecordingDetail,
         title: [...new Set(silences.map(({ topic }) => topic))].join(", "),
         more: `sheet: ${sheetValue}`,
         disputed: false,
+        state: null,
       })),
     ),
   };

@@ -5,6 +5,7 @@ import { useClient } from "../client/use-client.ts";
 import { Button } from "../shared/button.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { SheetColumnsDialog } from "../sheet/sheet-columns-dialog.tsx";
+import { leftWords, MatterSign } from "./matter-sign.tsx";
 import { type CheckItem, foreignStockNumber } from "./queue.ts";
 import { type SheetLine, sheetLines } from "./sheet-lines.ts";
 
@@ -19,7 +20,8 @@ export interface SheetQueueProps {
 /** What the dealer's own record says otherwise, bears out, and tells that nobody spoke; and what its columns are read as. */
 export function SheetQueue({ detail, line, keptBack }: SheetQueueProps) {
   const { denials, supports, silences } = sheetLines(detail);
-  const drawn = ({ item, title, more, disputed }: SheetLine) => line(item, title, more, disputed ? disputeSign : undefined);
+  const drawn = ({ item, title, more, disputed, state }: SheetLine) =>
+    line(item, title, more, state ? <MatterSign state={state} /> : disputed ? disputeSign : undefined);
   const foreign = foreignStockNumber(detail);
   const hasSheet = detail.stockSheet !== null;
   return (
@@ -37,6 +39,7 @@ export function SheetQueue({ detail, line, keptBack }: SheetQueueProps) {
           )}
           <SheetPart
             name="Says otherwise"
+            left={leftWords(denials.filter(({ state }) => state?.open).length, denials.length)}
             none="It denies nothing that was said."
             empty={denials.length === 0}
             keptBack={keptBack(itemsOf(denials))}
@@ -77,16 +80,21 @@ const disputeSign = (
 
 interface SheetPartProps {
   readonly name: string;
+  /** How many nobody has dealt with. */
+  readonly left?: string;
   readonly none: string;
   readonly empty: boolean;
   readonly keptBack: string | null;
   readonly children: React.ReactNode;
 }
 
-function SheetPart({ name, none, empty, keptBack, children }: SheetPartProps) {
+function SheetPart({ name, left, none, empty, keptBack, children }: SheetPartProps) {
   return (
     <section aria-label={`The stock sheet: ${name.toLowerCase()}`}>
-      <h4 className="queue-sub">{name}</h4>
+      <h4 className="queue-sub">
+        {name}
+        {left ? <span className="queue-left">{left}</span> : null}
+      </h4>
       {empty ? <p className="queue-none">{none}</p> : <ol className="queue-list">{children}</ol>}
       {keptBack === null ? null : <p className="queue-none">{keptBack}</p>}
     </section>

@@ -7,9 +7,9 @@ import { acceptOf } from "../library/sort-files.ts";
 import { Button } from "../shared/button.tsx";
 import { counted } from "../shared/count.ts";
 import { Modal } from "../shared/dialog.tsx";
+import { Tick } from "../shared/tick.tsx";
 import { isAsked } from "../sheet/sheet-answers.ts";
 import { SheetColumnsDialog } from "../sheet/sheet-columns-dialog.tsx";
-import { Tick } from "./tick.tsx";
 import "./lot.css";
 
 export interface LotSheetDialogProps {

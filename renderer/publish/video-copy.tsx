@@ -2,12 +2,12 @@ import { useEffect, useState } from "react";
 import type { ChapterGranularity, Output, Problem } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient } from "../client/use-client.ts";
-import { Tick } from "../lot/tick.tsx";
 import { useWork } from "../lot/use-work.ts";
 import { WorkBar } from "../lot/work-bar.tsx";
 import { Button } from "../shared/button.tsx";
 import { Ask } from "../shared/dialog.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
+import { Tick } from "../shared/tick.tsx";
 import { bytesLabel } from "./export-formats.ts";
 import "../lot/lot.css";
 

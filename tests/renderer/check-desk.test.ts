@@ -1,13 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { chapterMarks, shortestChapterSeconds as shortestWritten } from "../../electron/exports/chapters/chapter-marks.ts";
-import { joinedChapters, shortestChapterSeconds } from "../../renderer/publish/joined-chapters.ts";
+import { matterStates, mattersLeft } from "../../renderer/check/matters-at-hand.ts";
 import {
   checkItems,
   conflictQueue,
   foreignStockNumber,
   itemOfPlace,
   nextOpen,
-  openQuestions,
   placeOfItem,
   rulingsOn,
   rulingsWithoutConflict,
@@ -27,8 +26,9 @@ import {
   wordsOfSide,
 } from "../../renderer/check/ruling-draft.ts";
 import { tireShape } from "../../renderer/check/tire-size.ts";
+import { joinedChapters, shortestChapterSeconds } from "../../renderer/publish/joined-chapters.ts";
 import { sideValues } from "../../renderer/shared/claim-words.ts";
-import type { Conflict, Ruling } from "../../shared-types/index.ts";
+import { type Conflict, questionMatter, type Ruling } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
 const detail = sampleDetail();
@@ -37,18 +37,24 @@ const [tires, axle] = detail.analysis.conflicts as [Conflict, Conflict];
 describe("the queue", () => {
   const light = { ...axle, key: "z", weight: 5 };
   const conflicts = [light, axle, tires];
+  const promise = { kind: "promise" as const, key: "p1" };
   test("is ordered by weight, and filtered", () => {
     expect(conflictQueue(conflicts, [axle.key, "z"], "open").map(({ key }) => key)).toEqual([axle.key, "z"]);
     expect(conflictQueue(conflicts, [axle.key, "z"], "settled").map(({ key }) => key)).toEqual([tires.key]);
     expect(conflictQueue(conflicts, [], "all").map(({ weight }) => weight)).toEqual([70, 60, 5]);
   });
   test("the next open one comes after this one, and round", () => {
+    const items = [...conflictQueue(conflicts, [], "all").map(({ key }) => ({ kind: "conflict" as const, key })), promise];
+    const nextAfter = (key: string | null, open: readonly string[]) =>
+      nextOpen(items, (item) => open.includes(item.key), key === null ? null : { kind: "conflict", key })?.key ?? null;
     const open = [tires.key, "z"];
-    expect(nextOpen(conflicts, open, tires.key)).toBe("z");
-    expect(nextOpen(conflicts, open, axle.key)).toBe("z");
-    expect(nextOpen(conflicts, open, "z")).toBe(tires.key);
-    expect(nextOpen(conflicts, ["z"], "z")).toBeNull();
-    expect(nextOpen(conflicts, open, null)).toBe(tires.key);
+    expect(nextAfter(tires.key, open)).toBe("z");
+    expect(nextAfter(axle.key, open)).toBe("z");
+    expect(nextAfter("z", open)).toBe(tires.key);
+    expect(nextAfter("z", ["z"])).toBeNull();
+    expect(nextAfter(null, open)).toBe(tires.key);
+    // What is no conflict and waits comes after the last of them.
+    expect(nextAfter("z", [tires.key, promise.key])).toBe(promise.key);
   });
   test("lists conflicts first, then what is milder", () => {
     const doubtful = [{ caption: 1, why: "noise" }];
@@ -59,13 +65,14 @@ describe("the queue", () => {
     expect(items.map(({ kind }) => kind)).toEqual(["conflict", "conflict", "denial", "support", "silence", "remark", "doubtful"]);
   });
   test("weights have three words over their whole range", () => {
-    expect([1, 33, 34, 66, 67, 100].map(weightWord)).toEqual(["slight", "slight", "middling", "middling", "grave", "grave"]);
+    expect([1, 33, 34, 66, 67, 100].map(weightWord)).toEqual(["minor", "minor", "moderate", "moderate", "serious", "serious"]);
   });
   test("a question about a zone falls away once a person has marked that zone as shown", () => {
     const question = (about: "zone" | "item", key: string) => ({ id: key, key, about, topic: key, question: `${key}?` });
     const questions = [question("zone", "zone:front"), question("zone", "zone:underside"), question("item", "item:spare")];
-    const asked = openQuestions({ ...detail, analysis: { ...detail.analysis, questions } });
-    expect(asked.map(({ key }) => key)).toEqual(["zone:underside", "item:spare"]);
+    const asked = { ...detail, analysis: { ...detail.analysis, questions } };
+    expect(mattersLeft(asked).flatMap(({ about, key }) => (about === "question" ? [key] : []))).toEqual(["zone:underside", "item:spare"]);
+    expect(questions.map((one) => matterStates(asked)(questionMatter(one)).sign)).toEqual(["marked since", "open", "open"]);
   });
 });
 

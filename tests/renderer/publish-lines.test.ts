@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { alsoLines } from "../../renderer/check/publish-lines.ts";
+import { openWords } from "../../renderer/check/matters-at-hand.ts";
+import { alsoLines, openGroups } from "../../renderer/check/publish-lines.ts";
 import { itemOfPlace } from "../../renderer/check/queue.ts";
 import { placeOfHash } from "../../renderer/shared/place.ts";
 import type { RecordingDetail } from "../../shared-types/index.ts";
@@ -20,18 +21,64 @@ const full: RecordingDetail = {
   },
 };
 
+const itemsOf = (lines: readonly { readonly href: string | null }[]) =>
+  lines.map(({ href }) => {
+    const place = href === null ? null : placeOfHash(href);
+    return place?.screen === "recording" && place.item ? itemOfPlace(null, place.item) : null;
+  });
+
 test("each line that counts something leads to the first of it", () => {
-  const places = alsoLines(full).map(({ href }) => (href === null ? null : placeOfHash(href)));
-  const items = places.map((place) => (place?.screen === "recording" && place.item ? itemOfPlace(null, place.item) : null));
-  expect(items).toEqual([{ kind: "denial", key: "glass" }, { kind: "promise", key: "p1" }, null, { kind: "doubtful", key: "2" }, null]);
+  const lines = alsoLines(full);
+  expect(itemsOf(lines)).toEqual([null, { kind: "doubtful", key: "2" }, null]);
   // Nobody accepted the opening at 0:00, so that is where Mark is opened.
-  expect(places.at(-1)).toMatchObject({ screen: "recording", desk: "mark", at: 0 });
-  expect(alsoLines(full)[2]?.details).toEqual(["What does the roof look like?"]);
+  expect(placeOfHash(lines.at(-1)?.href ?? "")).toMatchObject({ screen: "recording", desk: "mark", at: 0 });
 });
 
 test("a line that counts nothing leads nowhere", () => {
   const { summary, analysis } = detail;
   const counts = { ...summary.counts, proposals: 0, proposedZones: 0 };
   const empty = { ...detail, summary: { ...summary, counts }, analysis: { ...analysis, denials: [] } };
-  expect(alsoLines(empty).map(({ href }) => href)).toEqual([null, null, null, null, null]);
+  expect(alsoLines(empty).map(({ href }) => href)).toEqual([null, null, null]);
+});
+
+test("what nobody has dealt with is named, kind by kind, each with the way to it; what was noted as seen is not", () => {
+  const groups = openGroups(full);
+  expect(groups.map(({ words, lines }) => [words, lines.map((line) => line.words)])).toEqual([
+    ["1 claim the stock sheet denies", ["windshield: the stock sheet says cracked"]],
+    ["1 promise", ["“it never leaks”"]],
+    ["1 question", ["What does the roof look like?"]],
+  ]);
+  expect(itemsOf(groups.flatMap(({ lines }) => lines))).toEqual([
+    { kind: "denial", key: "glass" },
+    { kind: "promise", key: "p1" },
+    { kind: "question", key: "q" },
+  ]);
+  const note = {
+    ...{ id: "0b6a5c1e-8f57-4a55-9d2c-2f6f0f9c3e0a", about: "promise" as const, key: "p", state: "seen" as const, reason: "Of the roof." },
+    ...{ initials: "RT", at: "2026-01-06T10:00:00.000Z", supersededBy: null, topic: "“it never leaks”", told: "Absolute." },
+  };
+  expect(openGroups({ ...full, seenNotes: [note] }).map(({ kind }) => kind)).toEqual(["denial", "question"]);
+  expect(openGroups({ ...full, seenNotes: [{ ...note, state: "waits" }] }).map(({ kind }) => kind)).toEqual([
+    "denial",
+    "promise",
+    "question",
+  ]);
+});
+
+test("what is open is counted in words", () => {
+  const matters = [
+    { about: "denial", key: "a" },
+    { about: "promise", key: "b" },
+    { about: "promise", key: "c" },
+  ].map((ref) => ({
+    ...(ref as { about: "denial" | "promise"; key: string }),
+    topic: "",
+    told: "",
+  }));
+  expect(openWords(2, matters)).toBe("2 conflicts, and 1 denial by the stock sheet and 2 promises");
+  expect([openWords(1, []), openWords(0, matters.slice(0, 1)), openWords(0, [])]).toEqual([
+    "1 conflict",
+    "1 denial by the stock sheet",
+    "",
+  ]);
 });

@@ -34,8 +34,8 @@ describe("what of the queue is shown", () => {
     }
     expect(topics({ kind: "hedge" })).toEqual([]);
     expect(topics({ zone: "roof" })).toEqual([]);
-    expect(topics({ weight: "grave" })).toEqual([tires.topic]);
-    expect(topics({ weight: "grave", state: "settled" })).toEqual([]);
+    expect(topics({ weight: "serious" })).toEqual([tires.topic]);
+    expect(topics({ weight: "serious", state: "settled" })).toEqual([]);
   });
   test("only choices that show something are offered", () => {
     const { kind, zone, weight } = filterChoices(detail);

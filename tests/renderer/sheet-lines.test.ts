@@ -27,12 +27,18 @@ describe("what the stock sheet says, line by line", () => {
   const lines = sheetLines({ ...detail, analysis });
   test("tells what was said, and not only when", () => {
     expect(lines.denials).toEqual([
-      { item: { kind: "denial", key: "glass" }, title: "windshield", more: "sheet: cracked, said: good at 1:35", disputed: false },
+      {
+        item: { kind: "denial", key: "glass" },
+        title: "windshield",
+        more: "sheet: cracked, said: good at 1:35",
+        disputed: false,
+        state: { open: true, sign: "open" },
+      },
     ]);
   });
   test("marks what it bears out while that is in dispute, and no longer once it is settled", () => {
     expect(lines.supports.map(({ disputed }) => disputed)).toEqual([true, false]);
-    expect(sheetLines({ analysis, openConflictKeys: [] }).supports.map(({ disputed }) => disputed)).toEqual([false, false]);
+    expect(sheetLines({ ...detail, analysis, openConflictKeys: [] }).supports.map(({ disputed }) => disputed)).toEqual([false, false]);
   });
   test("tells a cell once, under all its names, and other cells apart", () => {
     expect(lines.silences.map(({ item, title, more }) => [item, title, more])).toEqual([

@@ -1,6 +1,7 @@
 import { Checkbox } from "@base-ui/react/checkbox";
 import type { ReactNode } from "react";
-import { tickMark } from "../shared/tick-mark.tsx";
+import "./tick.css";
+import { tickMark } from "./tick-mark.tsx";
 
 export interface TickProps {
   readonly on: boolean;
