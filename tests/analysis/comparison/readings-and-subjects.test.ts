@@ -36,6 +36,7 @@ const working = [
   { said: "The dash is cracked. The winch works.", component: "dash", good: false },
   { said: "The odometer reads 312,000 miles. The hoist works.", component: "odometer", good: false },
   { said: "The odometer reads 312,000 miles. The air works.", component: "air-conditioning", good: true },
+  { said: "The odometer reads 312,000 miles and the air still works.", component: "odometer", good: false },
   { said: "The odometer reads 312,000 miles. It works.", component: "odometer", good: true },
   { said: "The odometer still works.", component: "odometer", good: true },
   { said: "The air conditioning really works.", component: "air-conditioning", good: true },

@@ -228,7 +228,9 @@ function hasOtherSubject(scene: SpokenScene, firstUnit: number, { first, end }: 
   while (stressing.test(scene.units[at]?.word ?? "")) at--;
   const noun = scene.units[at];
   const determiner = scene.units[at - 1];
-  if (!noun || !determiner || noun.endsPhrase || !doesWell.test(scene.units[firstUnit]!.word)) return false;
+  let verb = firstUnit;
+  while (stressing.test(scene.units[verb]?.word ?? "")) verb++;
+  if (!noun || !determiner || noun.endsPhrase || !doesWell.test(scene.units[verb]?.word ?? "")) return false;
   if (!determines.test(determiner.word) || noSubject.test(noun.word)) return false;
   return first < determiner.token && end <= determiner.token;
 }

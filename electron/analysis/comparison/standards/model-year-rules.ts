@@ -3,8 +3,9 @@ import { conflictOf } from "../conflict-of.ts";
 import { capitalised, claimWords, moment } from "../wording.ts";
 import { modelYear, nothingFound, type StandardRule } from "./rule.ts";
 
+/** Read at https://ecfr.io/Title-40/se40.21.85_12304 (paragraph (a)). */
 const source =
-  "40 CFR 85.2304: a model year's production may begin no earlier than January 2 of the year before it and ends by December 31 of it";
+  "40 CFR 85.2304(a): a model year's production may begin no earlier than January 2 of the year before it and ends by December 31 of it";
 
 /** A builder's work on an old vehicle is dated decades after it; further off than this is no maker's date. Years; common practice. */
 const mostYearsApart = 6;
