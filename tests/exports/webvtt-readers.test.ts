@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { WebVTTParser } from "webvtt-parser";
 import { buildExport } from "../../electron/exports/build-export.ts";
 import { parseWebVtt } from "../../electron/transcripts/parse-webvtt.ts";
-import { chapterGranularities } from "../../shared-types/index.ts";
+import { type ChapterGranularity, chapterGranularities, type RecordingDetail } from "../../shared-types/index.ts";
 import { hostileDetail } from "./hostile-detail.ts";
 import { sampleDetail } from "./sample-detail.ts";
 
@@ -12,20 +12,25 @@ import { sampleDetail } from "./sample-detail.ts";
 const times = (cues: readonly { start: number; end: number }[]) =>
   cues.map(({ start, end }) => [Math.round(start * 1000), Math.round(end * 1000)]);
 
-const written = [sampleDetail, hostileDetail].flatMap(
-  (detail) =>
-    [
-      ...chapterGranularities.map((granularity) => ({
-        name: `${detail.name}, chapters of ${granularity}`,
-        detail,
-        granularity,
-        kind: "chapters",
-      })),
-      { name: `${detail.name}, captions`, detail, granularity: "zones", kind: "captions" },
-      { name: `${detail.name}, corrections`, detail, granularity: "zones", kind: "corrections" },
-    ] as const,
-);
 const formats = { chapters: "chapters-webvtt", captions: "captions-webvtt", corrections: "correction-overlay" } as const;
+
+interface Written {
+  readonly name: string;
+  readonly detail: () => RecordingDetail;
+  readonly granularity: ChapterGranularity;
+  readonly kind: keyof typeof formats;
+}
+
+const written: readonly Written[] = [sampleDetail, hostileDetail].flatMap((detail): Written[] => [
+  ...chapterGranularities.map((granularity) => ({
+    name: `${detail.name}, chapters of ${granularity}`,
+    detail,
+    granularity,
+    kind: "chapters" as const,
+  })),
+  { name: `${detail.name}, captions`, detail, granularity: "zones", kind: "captions" },
+  { name: `${detail.name}, corrections`, detail, granularity: "zones", kind: "corrections" },
+]);
 
 describe("two libraries from elsewhere read what is written, without an error and alike", () => {
   test.for(written)("$name", async ({ detail, granularity, kind }) => {
