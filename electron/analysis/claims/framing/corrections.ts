@@ -1,5 +1,6 @@
 import type { Speech } from "../../model.ts";
-import { isNumberWord, PhraseBook, type PhraseHit } from "./phrases.ts";
+import { isNumberWord } from "./phrase-elements.ts";
+import { PhraseBook, type PhraseHit } from "./phrases.ts";
 import type { SpokenUnit } from "./spoken-units.ts";
 
 /**

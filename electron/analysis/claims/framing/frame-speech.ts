@@ -5,7 +5,8 @@ import { findCorrections } from "./corrections.ts";
 import { FrameMarks, unwrittenClause } from "./frame-marks.ts";
 import type { FrameRule, FrameSubject } from "./frame-rule.ts";
 import { asideEnds, frameRules, plainReturns, returnPhrases } from "./frame-rules.ts";
-import { isNumberWord, PhraseBook, type PhraseHit } from "./phrases.ts";
+import { isNumberWord } from "./phrase-elements.ts";
+import { PhraseBook, type PhraseHit } from "./phrases.ts";
 import { type SpokenUnit, spokenUnits } from "./spoken-units.ts";
 
 /** A stretch of speech said in one way: how firmly, of what time, of which vehicle. */

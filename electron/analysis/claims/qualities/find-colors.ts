@@ -1,5 +1,5 @@
 import type { ComponentName } from "../../../../shared-types/index.ts";
-import { isNumberWord } from "../framing/phrases.ts";
+import { isNumberWord } from "../framing/phrase-elements.ts";
 import { type ColorRun, colorRuns, writtenInPapers } from "./color-runs.ts";
 import { comparing, copulas, fillers, leatherWords, notAColorBefore, stuff } from "./color-words.ts";
 import { hasPartAsSubject } from "./find-part.ts";

@@ -1,5 +1,6 @@
 import type { AttributeName } from "../../../../shared-types/index.ts";
-import { isNumberWord, wordClasses } from "../framing/phrases.ts";
+import { isNumberWord } from "../framing/phrase-elements.ts";
+import { wordClasses } from "../framing/word-classes.ts";
 import type { NamedPart } from "./quality-rule.ts";
 import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 

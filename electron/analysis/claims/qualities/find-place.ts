@@ -1,5 +1,5 @@
 import type { AttributeName, ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
-import { isNumberWord } from "../framing/phrases.ts";
+import { isNumberWord } from "../framing/phrase-elements.ts";
 import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
 
 /**

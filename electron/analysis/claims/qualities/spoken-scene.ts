@@ -1,7 +1,8 @@
 import type { ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
 import type { Speech } from "../../model.ts";
 import type { Frames } from "../framing/frame-speech.ts";
-import { isNumberWord, PhraseBook } from "../framing/phrases.ts";
+import { isNumberWord } from "../framing/phrase-elements.ts";
+import { PhraseBook } from "../framing/phrases.ts";
 import { type SpokenUnit, spokenUnits } from "../framing/spoken-units.ts";
 import type { PartMention } from "../lexicon/find-mentions.ts";
 import { soundsBritish, type WheelSide, wheelSideOf } from "../positions/wheel-side.ts";
