@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "react";
-import type { Problem } from "../shared-types/index.ts";
+import type { Problem, RecordingSummary } from "../shared-types/index.ts";
 import { type CheckDrafts, CheckScreen } from "./check/check-screen.tsx";
 import { useRecording } from "./client/use-recording.ts";
 import { MarkScreen } from "./mark/mark-screen.tsx";
@@ -58,10 +58,8 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
       >
         {summary && detail ? (
           <>
-            <span className="chip" data-kind={summary.counts.openConflicts > 0 ? "dispute" : "settled"}>
-              {summary.counts.openConflicts === 0
-                ? "no open conflicts"
-                : counted(summary.counts.openConflicts, "open conflict", "open conflicts")}
+            <span className="chip" data-kind={openChip(summary.counts) === null ? "settled" : "dispute"}>
+              {openChip(summary.counts) ?? "nothing open"}
             </span>
             <span className="head-state" aria-hidden="true" title={stillNew ? recording.lastSaved : undefined}>
               {recording.away ? "not connected" : recording.saving ? "saving…" : "on disk"}
@@ -96,6 +94,13 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
       {detail ? <ExportPanel detail={detail} open={exporting} onClose={() => setExporting(false)} /> : null}
     </div>
   );
+}
+
+/** What waits for the reviewer, the gravest kind of it; null where nothing does. */
+function openChip({ openConflicts, openDenials, openPromises, openQuestions }: RecordingSummary["counts"]): string | null {
+  const matters = openDenials + openPromises + openQuestions;
+  if (openConflicts > 0) return counted(openConflicts, "open conflict", "open conflicts");
+  return matters > 0 ? counted(matters, "open matter", "open matters") : null;
 }
 
 /** An address that names no recording is refused by its form before anyone looks it up; the person needs neither to know. */

@@ -1,4 +1,4 @@
-import { promiseLabels, type RecordingDetail, timeLabel } from "../../shared-types/index.ts";
+import { promiseLabels, type RecordingDetail, type TextSpan, timeLabel } from "../../shared-types/index.ts";
 import type { CheckItem } from "./queue.ts";
 
 /** Something to check that has no sides: what it is, and its moments. */
@@ -7,8 +7,8 @@ export interface DescribedItem {
   readonly kind: string;
   readonly why: string;
   readonly claims: readonly string[];
-  /** A caption to show where there are no claims. */
-  readonly caption: number | null;
+  /** Words to show where there are no claims; `spans` are those that count, none where all do. */
+  readonly words: { readonly captions: readonly number[]; readonly start: number; readonly spans: readonly TextSpan[] } | null;
   /** The published rule behind it. */
   readonly rule?: { readonly name: string; readonly source: string };
   /** What else a person can do about it, in words. */
@@ -22,7 +22,7 @@ export function describeItem(item: LoneItem, { analysis, captions, trustedCaptio
   if (item.kind === "denial") {
     const denial = analysis.denials.find(({ key }) => key === item.key);
     return denial
-      ? { heading: denial.field, kind: `The stock sheet says ${denial.sheetValue}`, why: denial.why, claims: denial.claims, caption: null }
+      ? { heading: denial.field, kind: `The stock sheet says ${denial.sheetValue}`, why: denial.why, claims: denial.claims, words: null }
       : null;
   }
   if (item.kind === "support") {
@@ -33,7 +33,7 @@ export function describeItem(item: LoneItem, { analysis, captions, trustedCaptio
           kind: `Borne out by the stock sheet, “${support.field}”`,
           why: support.why,
           claims: support.claims,
-          caption: null,
+          words: null,
         }
       : null;
   }
@@ -45,7 +45,7 @@ export function describeItem(item: LoneItem, { analysis, captions, trustedCaptio
           kind: `On the stock sheet, “${silence.field}”, and not spoken`,
           why: `${silence.why} There is no moment to play. Words that the recogniser lost may still have told it: look through the captions before it is said anew.`,
           claims: [],
-          caption: null,
+          words: null,
         }
       : null;
   }
@@ -57,7 +57,7 @@ export function describeItem(item: LoneItem, { analysis, captions, trustedCaptio
           kind: promiseLabels[promise.kind],
           why: promise.why,
           claims: [],
-          caption: promise.captions[0] ?? null,
+          words: { captions: [...new Set(promise.captions)], start: promise.start, spans: promise.spans },
           rule: promise.rule,
         }
       : null;
@@ -70,7 +70,7 @@ export function describeItem(item: LoneItem, { analysis, captions, trustedCaptio
           kind: "Not named in the words",
           why: "There is no moment to play. Only the words were read, never the picture: it may be in the film without a word about it.",
           claims: [],
-          caption: null,
+          words: null,
           ...(question.about === "zone"
             ? { hint: "Where the film shows it, mark that zone at the Mark desk: the question is then answered." }
             : {}),
@@ -79,8 +79,9 @@ export function describeItem(item: LoneItem, { analysis, captions, trustedCaptio
   }
   if (item.kind === "remark") {
     const remark = analysis.remarks.find(({ key }) => key === item.key);
-    return remark ? { heading: remark.topic, kind: "Remark", why: remark.why, claims: remark.claims, caption: null } : null;
+    return remark ? { heading: remark.topic, kind: "Remark", why: remark.why, claims: remark.claims, words: null } : null;
   }
+  const wholeCaption = (caption: number) => ({ captions: [caption], start: captions[caption]?.start ?? 0, spans: [] });
   const heading = (caption: number) => `Caption at ${timeLabel(captions[caption]?.start ?? 0)}`;
   const trusted = trustedCaptions.find(({ caption }) => String(caption) === item.key);
   if (trusted) {
@@ -89,11 +90,11 @@ export function describeItem(item: LoneItem, { analysis, captions, trustedCaptio
       kind: `Held for speech by ${trusted.initials}`,
       why: "It was doubtful; its words are now read like any other.",
       claims: [],
-      caption: trusted.caption,
+      words: wholeCaption(trusted.caption),
     };
   }
   const doubtful = analysis.doubtful.find(({ caption }) => String(caption) === item.key);
   return doubtful
-    ? { heading: heading(doubtful.caption), kind: "Doubtful caption", why: doubtful.why, claims: [], caption: doubtful.caption }
+    ? { heading: heading(doubtful.caption), kind: "Doubtful caption", why: doubtful.why, claims: [], words: wholeCaption(doubtful.caption) }
     : null;
 }

@@ -1,5 +1,5 @@
 import { useEffect, useMemo } from "react";
-import { type Caption, type Claim, matterName, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
+import { type Claim, matterName, type RecordingDetail, timeLabel, zoneLabels } from "../../shared-types/index.ts";
 import type { Edit } from "../client/use-recording.ts";
 import type { Clock, Stretch } from "../player/clock.ts";
 import { Picture } from "../player/picture.tsx";
@@ -12,6 +12,7 @@ import { MarkedCaption } from "../shared/marked-caption.tsx";
 import { recordingPlace } from "../shared/place.ts";
 import { checkActionOf } from "./check-shortcuts.ts";
 import { describeItem, type LoneItem } from "./describe-item.ts";
+import { MarkedWords } from "./marked-words.tsx";
 import { isMatter, matterOf, matterStates, notesOn } from "./matters-at-hand.ts";
 import type { SeenDrafts } from "./seen-draft.ts";
 import { SeenForm } from "./seen-form.tsx";
@@ -47,7 +48,9 @@ export function MomentsView({ item, detail, edit, onNext, drafts }: MomentsViewP
   const { analysis, captions } = detail;
   const described = describeItem(item, detail);
   const claims = (described?.claims ?? []).flatMap((id) => analysis.claims.find((claim) => claim.id === id) ?? []);
-  const lone = described?.caption === null || described?.caption === undefined ? undefined : captions[described.caption];
+  const words = described?.words ?? null;
+  const spoken = words?.captions.flatMap((index) => captions[index] ?? []) ?? [];
+  const lone = spoken.length > 0 ? { start: spoken[0]?.start ?? 0, end: spoken.at(-1)?.end ?? 0 } : null;
   const stretches: Stretch[] = [...claims, ...(lone ? [lone] : [])].map(({ start, end }) => ({ start, end }));
   const first = stretches[0]?.start;
   useEffect(() => {
@@ -113,10 +116,18 @@ export function MomentsView({ item, detail, edit, onNext, drafts }: MomentsViewP
             {claims.map((claim, place) => (
               <SaidMoment key={claim.id} claim={claim} detail={detail} clock={clock} place={place} />
             ))}
-            {lone ? (
-              <LoneMoment caption={lone} detail={detail} clock={clock}>
-                {item.kind === "doubtful" ? <Trust caption={lone.index} detail={detail} edit={edit} /> : null}
-              </LoneMoment>
+            {lone && words ? (
+              <li className="moment">
+                <p className="small soft">{timeAndZone(words.start, detail)}</p>
+                <blockquote className="side-quote">
+                  {spoken.map((caption) => (
+                    <MarkedWords key={caption.index} caption={caption} spans={words.spans} />
+                  ))}
+                </blockquote>
+                <HearRow clock={clock} stretch={lone} place={0} detail={detail}>
+                  {item.kind === "doubtful" ? <Trust caption={words.captions[0] ?? 0} detail={detail} edit={edit} /> : null}
+                </HearRow>
+              </li>
             ) : null}
           </ul>
         </div>
@@ -188,18 +199,8 @@ function SaidMoment({ claim, detail, clock, place }: MomentProps & { readonly cl
   );
 }
 
-function LoneMoment({ caption, detail, clock, children }: MomentProps & { readonly caption: Caption; readonly children: React.ReactNode }) {
-  const zone = detail.lap.find(({ start, end }) => start <= caption.start && caption.start < end)?.zone;
-  return (
-    <li className="moment">
-      <p className="small soft">
-        {timeLabel(caption.start)}
-        {zone ? `, ${zoneLabels[zone]}` : ""}
-      </p>
-      <blockquote className="side-quote">“{caption.text}”</blockquote>
-      <HearRow clock={clock} stretch={caption} place={0} detail={detail}>
-        {children}
-      </HearRow>
-    </li>
-  );
+/** "4:36, Documents" */
+function timeAndZone(start: number, { lap }: RecordingDetail): string {
+  const zone = lap.find((span) => span.start <= start && start < span.end)?.zone;
+  return zone ? `${timeLabel(start)}, ${zoneLabels[zone]}` : timeLabel(start);
 }

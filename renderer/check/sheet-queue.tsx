@@ -21,7 +21,13 @@ export interface SheetQueueProps {
 export function SheetQueue({ detail, line, keptBack }: SheetQueueProps) {
   const { denials, supports, silences } = sheetLines(detail);
   const drawn = ({ item, title, more, disputed, state }: SheetLine) =>
-    line(item, title, more, state ? <MatterSign state={state} /> : disputed ? disputeSign : undefined);
+    line(
+      item,
+      title,
+      // A denial's own sign says whether somebody has dealt with it.
+      state && disputed ? `${more}; what was said is in dispute` : more,
+      state ? <MatterSign state={state} /> : disputed ? disputeSign : undefined,
+    );
   const foreign = foreignStockNumber(detail);
   const hasSheet = detail.stockSheet !== null;
   return (

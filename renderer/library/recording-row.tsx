@@ -1,5 +1,5 @@
 import { Menu } from "@base-ui/react/menu";
-import type { RecordingSummary } from "../../shared-types/index.ts";
+import { matterCountWords, type RecordingSummary } from "../../shared-types/index.ts";
 import { Button } from "../shared/button.tsx";
 import { counted } from "../shared/count.ts";
 import "../shared/menu.css";
@@ -57,7 +57,7 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVid
         title={recording.title}
         state={checkLine(counts)}
         more={`${settled} of ${counts.conflicts} settled${publishedWords(recording)}`}
-        done={counts.openConflicts + counts.openDenials === 0}
+        done={counts.openConflicts + counts.openDenials + counts.openPromises + counts.openQuestions === 0}
       />
       <DeskState
         name="Call"
@@ -101,10 +101,11 @@ const videoWords = {
   replace: "Replace the video…",
 } as const satisfies Record<VideoPurpose, string>;
 
-/** That the index went out, and whether conflicts were open then. */
+/** That the index went out, and whether anything was open then. */
 export function publishedWords({ published }: Pick<RecordingSummary, "published">): string {
   if (!published) return "";
-  const open = published.openConflicts > 0 ? ` with ${published.openConflicts} open` : "";
+  const left = published.openConflicts + (published.openMatters?.length ?? 0);
+  const open = left > 0 ? ` with ${left} open` : "";
   return `, published ${published.at.slice(0, 10)}${open}`;
 }
 
@@ -117,13 +118,18 @@ export function proposalsLine({ proposals, proposedZones }: Pick<RecordingSummar
   return waiting.length > 0 ? `proposed: ${waiting.join(", ")}` : "no proposals left";
 }
 
-/** What waits at the Check desk: conflicts, and what the stock sheet denies while nobody has dealt with it. */
-export function checkLine({ openConflicts, openDenials }: Pick<RecordingSummary["counts"], "openConflicts" | "openDenials">): string {
+/** What waits at the Check desk: conflicts, and denials, promises and questions that nobody has dealt with. */
+export function checkLine({
+  openConflicts,
+  openDenials,
+  openPromises,
+  openQuestions,
+}: Pick<RecordingSummary["counts"], "openConflicts" | "openDenials" | "openPromises" | "openQuestions">): string {
   const waiting = [
     openConflicts > 0 ? counted(openConflicts, "open conflict", "open conflicts") : "",
-    openDenials > 0 ? `${counted(openDenials, "claim", "claims")} denied by the stock sheet` : "",
+    matterCountWords({ denial: openDenials, promise: openPromises, question: openQuestions }),
   ].filter(Boolean);
-  return waiting.length > 0 ? waiting.join(", ") : "no open conflicts";
+  return waiting.length > 0 ? waiting.join(", ") : "nothing open";
 }
 
 interface DeskStateProps {

@@ -72,12 +72,14 @@ test("a moment whose words are withheld says why, each reason in its own words; 
 });
 
 test.for([
-  [0, 0, "no open conflicts"],
-  [2, 0, "2 open conflicts"],
-  [0, 1, "1 claim denied by the stock sheet"],
-  [1, 3, "1 open conflict, 3 claims denied by the stock sheet"],
-] as const)("%i conflicts and %i denials wait at Check: %s", ([openConflicts, denied, words]) => {
-  expect(checkLine({ openConflicts, openDenials: denied })).toBe(words);
+  [0, 0, 0, 0, "nothing open"],
+  [2, 0, 0, 0, "2 open conflicts"],
+  [0, 1, 0, 0, "1 denial by the stock sheet"],
+  [1, 3, 0, 0, "1 open conflict, 3 denials by the stock sheet"],
+  [1, 0, 2, 1, "1 open conflict, 2 promises and 1 question"],
+] as const)("%i conflicts, %i denials, %i promises and %i questions wait at Check: %s", (row) => {
+  const [openConflicts, openDenials, openPromises, openQuestions, words] = row;
+  expect(checkLine({ openConflicts, openDenials, openPromises, openQuestions })).toBe(words);
 });
 
 test("removing says truly which files go and which stay", () => {

@@ -41,7 +41,8 @@ function plain(text: string): string {
     .replaceAll(/(?<=[\p{L}\p{N}])[-_./](?=[\p{L}\p{N}])/gu, "");
 }
 
-/** What a recording's desks have left to do; an open conflict or a denial holds up its publication, so it counts most. */
+/** What a recording's desks have left to do; conflicts and denials need the vehicle, so they count most. */
 function waiting({ counts }: RecordingSummary): number {
-  return (counts.openConflicts + counts.openDenials) * 1000 + counts.proposals + counts.proposedZones;
+  const { openConflicts, openDenials, openPromises, openQuestions, proposals, proposedZones } = counts;
+  return (openConflicts + openDenials) * 1000 + openPromises + openQuestions + proposals + proposedZones;
 }
