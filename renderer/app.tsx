@@ -23,7 +23,7 @@ export function App({ client }: { readonly client: Client }) {
               <ZonePatterns />
               <HandedFilesGuide />
               {place.screen === "library" ? <LibraryScreen /> : null}
-              {place.screen === "call" ? <CallScreen asked={place.query} compared={place.compared} /> : null}
+              {place.screen === "call" ? <CallScreen asked={place.query} compared={place.compared} only={place.only ?? null} /> : null}
               {place.screen === "recording" ? (
                 <RecordingScreen
                   key={place.id}

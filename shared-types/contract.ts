@@ -311,7 +311,11 @@ export const contract = {
     RecordingDetail,
   ),
 
-  "search.find": method(z.strictObject({ query: z.string().trim().max(200), limit: z.int().min(1).max(200) }), z.array(SearchHit)),
+  /** Over the whole library, or of the one recording that is named. */
+  "search.find": method(
+    z.strictObject({ query: z.string().trim().max(200), limit: z.int().min(1).max(200), recordingId: RecordingId.optional() }),
+    z.array(SearchHit),
+  ),
   /** What was said of each of these vehicles about one claim ("axle ratio"), side by side. */
   "search.compare": method(
     z.strictObject({ query: z.string().trim().max(200), recordingIds: z.array(RecordingId).min(1).max(mostCompared) }),

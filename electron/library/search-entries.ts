@@ -37,7 +37,7 @@ export function searchTable(database: Database.Database) {
   const rename = database.prepare("UPDATE search_entries SET recording = ? WHERE recording_id = ?");
   // bm25 weights: the words read, the other terms, and nothing for the recording's names, so that a stock number alone gives the
   // recording in order of time. SQLite's rank is smaller for the better match.
-  const find = database.prepare<[{ match: string; limit: number }], Row>(
+  const find = database.prepare<[{ match: string; limit: number; recordingId: string | null }], Row>(
     `SELECT search_entries.recording_id AS recordingId, recordings.title AS recordingTitle, recordings.stock_number AS stockNumber,
        kind, reference, start, "end", zone, search_entries.said, search_entries.terms,
        kind = 'claim' AND EXISTS (
@@ -48,7 +48,7 @@ export function searchTable(database: Database.Database) {
            AND (decision IS NULL OR decision = 'look-at-vehicle')
        ) AS disputed
      FROM search_index JOIN search_entries ON entry = search_index.rowid JOIN recordings ON recordings.id = search_entries.recording_id
-     WHERE search_index MATCH @match
+     WHERE search_index MATCH @match AND (@recordingId IS NULL OR search_entries.recording_id = @recordingId)
      ORDER BY CASE kind WHEN 'zone' THEN 0 WHEN 'claim' THEN 1 WHEN 'finding' THEN 1 ELSE 2 END,
        bm25(search_index, 4.0, 6.0, 0.0), recordings.imported_at DESC, start
      LIMIT @limit`,
@@ -66,8 +66,11 @@ export function searchTable(database: Database.Database) {
     },
     /** Whether an FTS5 query finds anything at all. */
     findsAny: (match: string): boolean => findAny.get(match) !== undefined,
-    /** @param match an FTS5 query; the caller has quoted every word. */
-    find: (match: string, limit: number): FoundEntry[] =>
-      find.all({ match, limit }).map((row) => ({ ...row, disputed: row.disputed === 1 })),
+    /**
+     * @param match an FTS5 query; the caller has quoted every word.
+     * @param recordingId the one recording that is asked of; null for all.
+     */
+    find: (match: string, limit: number, recordingId: string | null): FoundEntry[] =>
+      find.all({ match, limit, recordingId }).map((row) => ({ ...row, disputed: row.disputed === 1 })),
   };
 }

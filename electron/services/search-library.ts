@@ -27,13 +27,13 @@ export function librarySearch() {
   const spellingOf = keptSpelling();
 
   /** Places for a caller's question, the zone first, then claims and findings, then captions. */
-  return (parts: Parts, { query, limit }: Input<"search.find">): Output<"search.find"> => {
+  return (parts: Parts, { query, limit, recordingId }: Input<"search.find">): Output<"search.find"> => {
     const backgroundOf = backgroundsOf(parts);
     const { search } = parts.library;
     const namesVehicle = search.findsAny;
     const findMatch = (match: string | null, readAs: string | null): Found[] => {
       // Captions that only repeat a claim are left out below, so a few more are asked for.
-      const entries = match === null ? [] : search.find(match, limit * 3);
+      const entries = match === null ? [] : search.find(match, limit * 3, recordingId ?? null);
       return withoutRepeats(entries, backgroundOf).map((entry) => ({ entry, readAs }));
     };
     const find = (words: string, broadness: Broadness, readAs: string | null) => findMatch(matchFor(words, broadness), readAs);

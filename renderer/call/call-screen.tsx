@@ -26,10 +26,12 @@ export interface CallScreenProps {
   readonly asked: string;
   /** Recordings that the address puts side by side; null while the whole library is asked. */
   readonly compared: readonly string[] | null;
+  /** The one recording that the address asks of; null for the whole library. */
+  readonly only: string | null;
 }
 
 /** The salesperson's desk: one field over the whole library, or over chosen vehicles side by side. */
-export function CallScreen({ asked, compared }: CallScreenProps) {
+export function CallScreen({ asked, compared, only }: CallScreenProps) {
   const { recordings } = useLibrary();
   const [query, setQuery] = useState(asked);
   const [played, setPlayed] = useState<Played | null>(null);
@@ -37,6 +39,7 @@ export function CallScreen({ asked, compared }: CallScreenProps) {
   const copying = useCopying();
   const clock = useRef<Clock | null>(null);
   const field = useRef<HTMLInputElement>(null);
+  const narrowed = only === null ? null : (recordings?.find(({ id }) => id === only) ?? null);
   const recording = recordings?.find(({ id }) => id === played?.recordingId);
 
   // The question stands in the address, so that coming back from a recording comes back to it.
@@ -49,7 +52,7 @@ export function CallScreen({ asked, compared }: CallScreenProps) {
   const settle = (settled: string) => {
     if (settled === written.current) return;
     written.current = settled;
-    replaceHash(hashOfPlace({ screen: "call", query: settled, compared }));
+    replaceHash(hashOfPlace({ screen: "call", query: settled, compared, ...(only === null ? {} : { only }) }));
   };
   /** Vehicles side by side, or the whole library again: a place of its own to come back to. */
   const show = (next: readonly string[] | null, question = query.trim()) => {
@@ -60,7 +63,12 @@ export function CallScreen({ asked, compared }: CallScreenProps) {
   const play = ({ recordingId, start }: Pick<Told, "recordingId" | "start">) =>
     setPlayed((before) => ({ recordingId, start, count: (before?.count ?? 0) + 1 }));
   const pause = () => clock.current?.toggle();
+  const askAll = () => show(null);
   useShortcuts((key) => {
+    if (key === "Escape" && only !== null) {
+      askAll();
+      return true;
+    }
     if (key !== "/") return false;
     field.current?.focus();
     return true;
@@ -102,8 +110,22 @@ export function CallScreen({ asked, compared }: CallScreenProps) {
       <Head
         desk="call"
         title={compared === null ? "Call" : "Call: compare"}
-        subject={<h1>{compared === null ? "The whole library" : "Side by side"}</h1>}
+        subject={
+          only !== null && compared === null ? (
+            <>
+              <h1 title={narrowed?.title}>{narrowed ? `Only ${narrowed.title}` : "Only one vehicle"}</h1>
+              <span className="soft stock">{narrowed?.stockNumber}</span>
+            </>
+          ) : (
+            <h1>{compared === null ? "The whole library" : "Side by side"}</h1>
+          )
+        }
       >
+        {only !== null && compared === null ? (
+          <Button onClick={askAll} shortcut="Escape">
+            Ask the whole library
+          </Button>
+        ) : null}
         {compared === null ? null : (
           <Button onClick={() => show(null)} shortcut="Ctrl+K">
             Ask the whole library
@@ -112,7 +134,7 @@ export function CallScreen({ asked, compared }: CallScreenProps) {
       </Head>
       <main className="call">
         {compared === null ? (
-          <FindPart {...desk} onCompare={show} recordings={recordings ?? []} />
+          <FindPart {...desk} only={only} onAll={askAll} onCompare={show} recordings={recordings ?? []} />
         ) : (
           <ComparePart {...desk} compared={compared} onCompared={show} recordings={recordings} />
         )}

@@ -1,5 +1,6 @@
 import { type ReactNode, type RefObject, useEffect, useEffectEvent, useState } from "react";
 import { mostCompared, type RecordingSummary } from "../../shared-types/index.ts";
+import { useHelp } from "../help/use-help.ts";
 import { Button } from "../shared/button.tsx";
 import { counted } from "../shared/count.ts";
 import { keyCaps, keyName, useShortcuts } from "../shared/keys.ts";
@@ -34,11 +35,29 @@ export interface CallPartProps {
 export interface FindPartProps extends CallPartProps {
   readonly recordings: readonly RecordingSummary[];
   readonly onCompare: (recordingIds: readonly string[], question: string) => void;
+  /** The one recording that is asked of; null for the whole library. */
+  readonly only: string | null;
+  /** Asks the whole library again. */
+  readonly onAll: () => void;
 }
 
-/** Moments over the whole library as the caller speaks. */
-export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, copying, onUnderside, side, ...rest }: FindPartProps) {
-  const { value: hits, answered, problem } = useSearch(query);
+/** Moments over the whole library, or of one vehicle, as the caller speaks. */
+export function FindPart({
+  query,
+  onQuery,
+  field,
+  onSettled,
+  onPlay,
+  onPause,
+  copying,
+  onUnderside,
+  side,
+  only,
+  onAll,
+  ...rest
+}: FindPartProps) {
+  const { value: hits, answered, problem } = useSearch(query, only);
+  const help = useHelp();
   const [at, setAt] = useState(0);
   const chosen = Math.min(at, hits.length - 1);
   const hit = hits[chosen];
@@ -61,11 +80,20 @@ export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, co
   const compare = () => {
     const named = namedVehicles(query.trim(), rest.recordings);
     if (named.recordingIds.length > 0) return rest.onCompare(named.recordingIds.slice(0, mostCompared), named.question);
-    const found = [...new Set(hits.map(({ recordingId }) => recordingId))];
+    const found = only === null ? [...new Set(hits.map(({ recordingId }) => recordingId))] : [only];
     const others = rest.recordings.map(({ id }) => id).filter((id) => !found.includes(id));
     rest.onCompare((found.length > 1 ? found : [...found, ...others]).slice(0, found.length > 1 ? mostCompared : 2), query.trim());
   };
   const act = (key: string): boolean => {
+    // In an empty field both are no part of a question.
+    if (query === "" && key === "?") {
+      help.open("keys");
+      return true;
+    }
+    if (query === "" && key === "Escape" && only !== null) {
+      onAll();
+      return true;
+    }
     const action = callActionOf(key);
     if (action === "next") move(1);
     else if (action === "before") move(-1);
@@ -88,7 +116,7 @@ export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, co
       <search className="call-search">
         <div className="call-ask">
           <label htmlFor="call-field" className="visually-hidden">
-            Ask the library
+            {only === null ? "Ask the library" : "Ask of this vehicle"}
           </label>
           <input
             ref={field}
@@ -104,7 +132,7 @@ export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, co
             spellCheck={false}
             // biome-ignore lint/a11y/noAutofocus: the desk is this field; a caller is on the line
             autoFocus
-            placeholder="Stock number, vehicle, zone, part or value"
+            placeholder={only === null ? "Stock number, vehicle, zone, part or value" : "Zone, part or value of this vehicle"}
             value={query}
             maxLength={200}
             onChange={(event) => {
@@ -152,7 +180,15 @@ export function FindPart({ query, onQuery, field, onSettled, onPlay, onPause, co
                 </ul>
               </>
             ) : (
-              <p>Try a part (“rear tires”), a place (“underside”), a value (“4.11”) or a stock number.</p>
+              <>
+                <p>Try a part (“rear tires”), a place (“underside”), a value (“4.11”){only === null ? " or a stock number" : ""}.</p>
+                {only === null ? null : (
+                  <p className="row">
+                    Only this vehicle was asked of.
+                    <Button onClick={onAll}>Ask the whole library</Button>
+                  </p>
+                )}
+              </>
             )}
           </section>
         )}
@@ -189,6 +225,9 @@ export function KeyLine() {
           {told === "ArrowDown" ? "choose" : callShortcuts.find(({ key }) => key === told)?.words}
         </li>
       ))}
+      <li>
+        <kbd>?</kbd> all keys, while the field is empty
+      </li>
     </ul>
   );
 }

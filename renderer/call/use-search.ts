@@ -6,12 +6,13 @@ import { type Answer, useAnswer } from "./use-answer.ts";
 const mostHits = 60;
 const noHits: readonly SearchHit[] = [];
 
-/** Moments that answer a question over the whole library. */
-export function useSearch(query: string): Answer<readonly SearchHit[]> {
+/** Moments that answer a question. @param only the one recording that is asked of; null for the whole library. */
+export function useSearch(query: string, only: string | null): Answer<readonly SearchHit[]> {
   const client = useClient();
   const ask = useCallback(
-    (question: string): Promise<readonly SearchHit[]> => client.call("search.find", { query: question, limit: mostHits }),
-    [client],
+    (question: string): Promise<readonly SearchHit[]> =>
+      client.call("search.find", { query: question, limit: mostHits, ...(only === null ? {} : { recordingId: only }) }),
+    [client, only],
   );
   return useAnswer(query.trim().slice(0, 200), noHits, ask);
 }

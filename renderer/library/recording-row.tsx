@@ -3,7 +3,7 @@ import { matterCountWords, type RecordingSummary } from "../../shared-types/inde
 import { Button } from "../shared/button.tsx";
 import { counted } from "../shared/count.ts";
 import "../shared/menu.css";
-import { recordingPlace } from "../shared/place.ts";
+import { hashOfPlace, recordingPlace } from "../shared/place.ts";
 import { lengthLabel } from "../shared/time.ts";
 import { bodyStyleLabels } from "./body-styles.ts";
 import type { VideoPurpose } from "./videos/find-video-dialog.tsx";
@@ -61,7 +61,7 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVid
       />
       <DeskState
         name="Call"
-        to="#/call"
+        to={hashOfPlace({ screen: "call", query: "", compared: null, only: recording.id })}
         title={recording.title}
         state={counted(counts.claims, "claim", "claims")}
         more={counted(counts.captions, "caption", "captions")}

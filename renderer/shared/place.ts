@@ -11,6 +11,8 @@ export type Place =
       readonly query: string;
       /** Recordings to put side by side; null while one question is asked over the whole library. */
       readonly compared: readonly string[] | null;
+      /** The one recording that is asked of; without it the whole library is. */
+      readonly only?: string;
     }
   | {
       readonly screen: "recording";
@@ -27,7 +29,14 @@ export function placeOfHash(hash: string): Place {
   const [first, id, desk] = path.split("/");
   if (first === "call") {
     const asked = new URLSearchParams(query);
-    return { screen: "call", query: (asked.get("ask") ?? "").slice(0, 200), compared: comparedOf(asked.get("compare")) };
+    const compared = comparedOf(asked.get("compare"));
+    const only = asked.get("of") ?? "";
+    return {
+      screen: "call",
+      query: (asked.get("ask") ?? "").slice(0, 200),
+      compared,
+      ...(compared === null && uuid.test(only) ? { only } : {}),
+    };
   }
   if (first === "recording" && id) {
     const asked = new URLSearchParams(query);
@@ -71,6 +80,7 @@ export function hashOfPlace(place: Place): string {
     const asked = new URLSearchParams();
     if (place.query !== "") asked.set("ask", place.query);
     if (place.compared !== null) asked.set("compare", place.compared.join(","));
+    else if (place.only !== undefined) asked.set("of", place.only);
     return asked.size > 0 ? `#/call?${asked}` : "#/call";
   }
   const query = new URLSearchParams();

@@ -48,6 +48,7 @@ describe("places", () => {
     { screen: "library" } as const,
     { screen: "call", query: "", compared: null } as const,
     { screen: "call", query: "rear tires & 4.11", compared: null } as const,
+    { screen: "call", query: "4.11", compared: null, only: "0b6a5c1e-8f57-4a55-9d2c-2f6f0f9c3e01" } as const,
     { screen: "recording", desk: "check", id: "a b", at: null, conflict: "measure:rear tire size & more", item: null } as const,
     { screen: "recording", desk: "mark", id: "x", at: 12.5, conflict: null, item: null } as const,
     { screen: "recording", desk: "check", id: "x", at: null, conflict: null, item: "remark:a:b" } as const,
@@ -57,6 +58,7 @@ describe("places", () => {
   test("an address that is none leads to the library; a time that is none is left out", () => {
     expect(placeOfHash("#/elsewhere/1")).toEqual({ screen: "library" });
     expect(placeOfHash("")).toEqual({ screen: "library" });
+    expect(placeOfHash("#/call?of=everything")).toEqual({ screen: "call", query: "", compared: null });
     expect(placeOfHash(`${recordingPlace("x", "mark")}?at=soon`)).toMatchObject({ at: null });
     expect(placeOfHash(`${recordingPlace("x", "mark")}?at=-4`)).toMatchObject({ at: null });
   });

@@ -280,6 +280,22 @@ describe("what a caller may be told", () => {
       (await application.handlers["search.find"]({ query: "a-100 rust hole", limit: 10 })).map(({ stockNumber }) => stockNumber),
     ).toEqual(["A-100"]);
   });
+
+  test("one vehicle that is asked of answers alone, its spelling forgiven, and is not answered for by another", async () => {
+    const application = sampleApplication();
+    const ids: string[] = [];
+    for (const stockNumber of ["A-100", "B-200"])
+      ids.push((await importSample(application, { folder: application.folder, text: sampleTranscriptText, stockNumber, again: true })).id);
+    const of = async (query: string, recordingId: string | undefined) =>
+      (await application.handlers["search.find"]({ query, limit: 10, recordingId })).map(
+        ({ stockNumber, kind }) => `${stockNumber} ${kind}`,
+      );
+    expect(await of("rust hole", ids[0])).toEqual(["A-100 claim"]);
+    expect(await of("rust hole", ids[1])).toEqual(["B-200 claim"]);
+    expect((await of("undersde", ids[0]))[0]).toBe("A-100 zone");
+    expect(await of("B-200 rust hole", ids[0])).toEqual([]);
+    expect(await of("rust hole", undefined)).toEqual(["B-200 claim", "A-100 claim"]);
+  });
 });
 
 describe("words for the same thing", () => {

@@ -315,7 +315,7 @@ const cases = {
     refused: [({ id }) => ({ recordingId: id, atMilliseconds: 33_000 }), "still-unknown"],
   },
   "search.find": {
-    good: () => ({ query: "chassis", limit: 5 }),
+    good: ({ id }) => ({ query: "chassis", limit: 5, recordingId: id }),
     expectation: (value: Output<"search.find">) =>
       expect(value[0]).toMatchObject({
         kind: "zone",
