@@ -1,5 +1,6 @@
 import { PhraseBook, type PhraseHit } from "../framing/phrases.ts";
 import type { SpokenUnit } from "../framing/spoken-units.ts";
+import { matchSigns, type SignPhrase, signPhrases } from "./match-signs.ts";
 import type { QualityRule } from "./quality-rule.ts";
 import { qualityRules } from "./quality-rules.ts";
 
@@ -8,8 +9,9 @@ export interface RulePhrase {
   readonly role: "says" | "cancels" | "beside";
 }
 
-const book = new PhraseBook<RulePhrase>(
+const book = new PhraseBook<RulePhrase | SignPhrase>(
   qualityRules.flatMap((rule) => [
+    ...signPhrases(rule),
     ...rule.phrases.map((text) => ({ text, meaning: { rule, role: "says" as const } })),
     ...(rule.unless ?? []).map((text) => ({ text, meaning: { rule, role: "cancels" as const } })),
     ...(rule.beside ?? []).map((text) => ({ text, meaning: { rule, role: "beside" as const } })),
@@ -22,7 +24,8 @@ const besideReach = 26;
 
 /** Every phrase of every rule in the speech, without those that a longer phrase of the rule cancels or that lack what must stand beside them. In order of place. */
 export function matchRules(units: readonly SpokenUnit[]): PhraseHit<RulePhrase>[] {
-  const hits = book.find(units);
+  const found = book.find(units);
+  const hits = [...found.filter(isRulePhrase), ...matchSigns(units, found)].sort((one, other) => one.firstUnit - other.firstUnit);
   const cancelled = unitsBy(hits, "cancels");
   const beside = unitsBy(hits, "beside");
   return hits.filter((hit) => {
@@ -30,6 +33,10 @@ export function matchRules(units: readonly SpokenUnit[]): PhraseHit<RulePhrase>[
     if (role !== "says" || isCancelled(cancelled.get(rule), hit)) return false;
     return !rule.beside || standsBeside(beside.get(rule) ?? [], hit);
   });
+}
+
+function isRulePhrase(hit: PhraseHit<RulePhrase | SignPhrase>): hit is PhraseHit<RulePhrase> {
+  return !("sign" in hit.phrase.meaning);
 }
 
 type UnitRanges = ReadonlyMap<QualityRule, readonly (readonly [number, number])[]>;

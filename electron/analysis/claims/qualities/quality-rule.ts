@@ -1,4 +1,5 @@
 import type { AttributeName, ComponentName, PositionName, ZoneName } from "../../../../shared-types/index.ts";
+import type { ClauseSign } from "./clause-sign.ts";
 
 export type QualityAttribute = Extract<AttributeName, "type" | "material" | "color" | "presence" | "originality" | "condition">;
 
@@ -45,6 +46,8 @@ export interface QualityRule {
   readonly beside?: readonly string[];
   /** Longer phrases that overlap and mean something else. */
   readonly unless?: readonly string[];
+  /** Phrases that stand together in one sentence, in any order; each is as good as one of `phrases`. */
+  readonly signs?: readonly ClauseSign[];
   readonly about: readonly FixedPart[] | NamedPart;
   readonly denial: Denial;
   /** Only where the camera is in one of these zones. */
