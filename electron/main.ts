@@ -44,7 +44,9 @@ async function start(): Promise<void> {
   app.on("child-process-gone", (_, { type, reason }) => log.note(`child-gone ${type.replaceAll(/\W/g, "")}-${reason.replaceAll("-", "")}`));
   log.note("start");
   try {
-    desktop = await openDesktop({ libraryFile: libraryOf(args, process.cwd()), texts: shellTexts, log, wishes: () => early });
+    const libraryFile = libraryOf(args, process.cwd());
+    const withDemo = !args.includes("--no-demo");
+    desktop = await openDesktop({ libraryFile, withDemo, texts: shellTexts, log, wishes: () => early });
   } catch (failure) {
     log.say(failure instanceof Error ? (failure.stack ?? failure.message) : String(failure));
     dialog.showErrorBox(shellTexts.cannotStart.title, failure instanceof Error ? failure.message : String(failure));

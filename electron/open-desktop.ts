@@ -23,6 +23,7 @@ import { hashOfLink, readLink, recordingOfAddress } from "./window/roundwalk-lin
 import { type ShellDialogs, shellDialogs } from "./window/shell-dialogs.ts";
 import type { ShellLog } from "./window/shell-log.ts";
 import { filled, type ShellTexts } from "./window/shell-texts.ts";
+import { startAgain } from "./window/start-again.ts";
 import type { StartWishes } from "./window/start-wishes.ts";
 
 /** Built to `.build/desktop/`; the page is beside it, the demo in the sources. */
@@ -32,6 +33,8 @@ const root = join(built, "..", "..");
 export interface DesktopOptions {
   /** Null for the user's own library. */
   readonly libraryFile: string | null;
+  /** Whether a library that never had the demo recording is given it. */
+  readonly withDemo: boolean;
   readonly texts: ShellTexts;
   readonly log: ShellLog;
   /** Files and links that were asked for until the window stands. */
@@ -49,7 +52,7 @@ export interface Desktop {
 const diagnosticLines = 200;
 
 /** The application in its own window. Electron must be ready. */
-export async function openDesktop({ libraryFile, texts, log, wishes }: DesktopOptions): Promise<Desktop> {
+export async function openDesktop({ libraryFile, withDemo, texts, log, wishes }: DesktopOptions): Promise<Desktop> {
   // Run from a built file, Electron would give its own version for ours.
   const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { version: string };
   const mainWindow = () => BrowserWindow.getAllWindows().find((window) => window.webContents.getURL().startsWith(appOrigin));
@@ -123,11 +126,6 @@ export async function openDesktop({ libraryFile, texts, log, wishes }: DesktopOp
     if (place && library.recordings.get(place.recordingId)) return hashOfLink(place);
     void dialogs.tell(texts.link.invalidTitle, place ? texts.link.unknown : texts.link.invalid);
     return null;
-  };
-  /** Ends, and starts again with the library that is then the user's own. */
-  const startAgain = () => {
-    app.relaunch({ args: app.isPackaged ? [] : process.argv.slice(1, 2) });
-    app.exit(0);
   };
   const paper = indexPaper(
     {
@@ -211,7 +209,7 @@ export async function openDesktop({ libraryFile, texts, log, wishes }: DesktopOp
 
   const first = wishes();
   const firstHash = first.links.map(hashOf).at(-1) ?? "";
-  await openMainWindow({
+  const window = await openMainWindow({
     preload: join(built, "preload.cjs"),
     placeFile: join(app.getPath("userData"), "window-place.json"),
     hash: firstHash,
@@ -221,6 +219,8 @@ export async function openDesktop({ libraryFile, texts, log, wishes }: DesktopOp
       window.webContents.on("did-navigate-in-page", followPlace);
     },
   });
+  // Closed before its page was there.
+  if (window.isDestroyed()) return { wish: () => {}, close };
   // What came while the page was loading is in the list by now.
   const { files, links } = wishes();
   if (files.length > 0) takeFiles(files);
@@ -230,11 +230,14 @@ export async function openDesktop({ libraryFile, texts, log, wishes }: DesktopOp
   }
   showMenu();
   // The demo comes in while the window stands; a program that ends meanwhile brings it in at the next start.
-  application.start(join(root, "fixtures", "demo")).catch((failure: unknown) => {
+  const demo = withDemo ? application.start(join(root, "fixtures", "demo")) : Promise.resolve();
+  demo.catch((failure: unknown) => {
     if (!closing) log.say(`The demo did not come in: ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`);
   });
   return {
     wish: (more) => {
+      // Who comes while everything is being closed comes too late; nothing of theirs is touched.
+      if (closing) return;
       for (const link of more.links) {
         const hash = hashOf(link);
         if (hash) goTo(hash);

@@ -3,7 +3,7 @@ import { join, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import open from "open";
 import { hasDisplay, showPage } from "./launch/browser-window.ts";
-import { buildDesktop, buildPage, desktopIsOld, pageIsOld } from "./launch/build-parts.ts";
+import { freshDesktop, freshPage, pageIsOld } from "./launch/build-parts.ts";
 import { findDesktopBinary } from "./launch/desktop-binary.ts";
 import { createBrowserPrinter } from "./launch/print-pdf.ts";
 import { runDesktop } from "./launch/run-desktop.ts";
@@ -50,19 +50,22 @@ function wishOf(args: string[]): Wish | undefined {
 async function start(wish: Wish): Promise<number> {
   if (pageIsOld()) {
     console.log("Building the page …");
-    await buildPage("warn");
+    await freshPage("warn");
   }
   if (wish.host !== "browser") {
     const binary = await findDesktopBinary(console.log);
+    let missing: string;
     if ("path" in binary) {
-      if (desktopIsOld()) await buildDesktop("warn");
-      return runDesktop(binary.path, wish.libraryFile);
-    }
+      await freshDesktop("warn");
+      const ended = await runDesktop(binary.path, { libraryFile: wish.libraryFile, withDemo: wish.demo });
+      if (typeof ended === "number") return ended;
+      missing = ended.missing;
+    } else missing = binary.missing;
     if (wish.host === "desktop") {
-      console.error(`The desktop cannot start: ${binary.missing}.`);
+      console.error(`The desktop cannot start: ${missing}.`);
       return 1;
     }
-    console.log(`The desktop cannot start, since ${binary.missing}; the same application runs in a browser instead.`);
+    console.log(`The desktop cannot start, since ${missing}; the same application runs in a browser instead.`);
   }
   return runInBrowser(wish);
 }

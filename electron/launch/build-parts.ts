@@ -1,10 +1,50 @@
-import { cpSync, existsSync, globSync, renameSync, rmSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { cpSync, existsSync, globSync, mkdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { build, type InlineConfig } from "vite";
 
 const root = join(import.meta.dirname, "..", "..");
 const pageFolder = join(root, ".build", "page");
 const desktopFolder = join(root, ".build", "desktop");
+
+/** A build takes seconds; one that has not ended after this was broken off. */
+const longestBuildMilliseconds = 120_000;
+
+/** One build of a part at a time, also over several processes: who comes second waits, and finds it done. */
+async function alone(folder: string, work: () => Promise<void>): Promise<void> {
+  const lock = `${folder}.lock`;
+  mkdirSync(dirname(lock), { recursive: true });
+  for (;;) {
+    try {
+      mkdirSync(lock);
+      break;
+    } catch (failure) {
+      if ((failure as NodeJS.ErrnoException).code !== "EEXIST") throw failure;
+      const since = statSync(lock, { throwIfNoEntry: false })?.mtimeMs ?? Date.now();
+      if (Date.now() - since > longestBuildMilliseconds) rmSync(lock, { recursive: true, force: true });
+      else await pause(100);
+    }
+  }
+  try {
+    await work();
+  } finally {
+    rmSync(lock, { recursive: true, force: true });
+  }
+}
+
+/** Builds the page where a source is newer than what was built, or nothing was. */
+export function freshPage(logLevel?: InlineConfig["logLevel"]): Promise<void> {
+  return alone(pageFolder, async () => {
+    if (pageIsOld()) await buildPage(logLevel);
+  });
+}
+
+/** Builds the desktop's parts where a source is newer than what was built, or nothing was. */
+export function freshDesktop(logLevel?: InlineConfig["logLevel"]): Promise<void> {
+  return alone(desktopFolder, async () => {
+    if (desktopIsOld()) await buildDesktop(logLevel);
+  });
+}
 
 /** Builds the page into `.build/page`. */
 export async function buildPage(logLevel: InlineConfig["logLevel"] = "info"): Promise<void> {
@@ -43,8 +83,10 @@ export async function buildDesktop(logLevel: InlineConfig["logLevel"] = "info"):
     },
   });
   cpSync(join(root, "electron", "library", "migrations"), join(outDir, "migrations"), { recursive: true });
-  rmSync(desktopFolder, { recursive: true, force: true });
+  const old = `${outDir}-old`;
+  if (existsSync(desktopFolder)) renameSync(desktopFolder, old);
   renameSync(outDir, desktopFolder);
+  rmSync(old, { recursive: true, force: true });
 }
 
 /** True when a source is newer than what was built from it, or nothing was built. */

@@ -32,11 +32,13 @@ export async function findDesktopBinary(tell: (line: string) => void, electronFo
   return fetched ? { path: fetched } : { missing: `Electron's binary could not be fetched (${failure ?? "nothing came"})` };
 }
 
+/** As Electron's own index.js finds it: a program that somebody built themselves needs no note of the installer's. */
 function presentBinary(electronFolder: string): string | undefined {
   const pathFile = join(electronFolder, "path.txt");
-  if (!existsSync(pathFile)) return undefined;
-  const folder = process.env.ELECTRON_OVERRIDE_DIST_PATH ?? join(electronFolder, "dist");
-  const path = join(folder, readFileSync(pathFile, "utf8").trim());
+  const noted = existsSync(pathFile) ? readFileSync(pathFile, "utf8").trim() : undefined;
+  const own = process.env.ELECTRON_OVERRIDE_DIST_PATH;
+  if (own === undefined && noted === undefined) return undefined;
+  const path = own === undefined ? join(electronFolder, "dist", noted ?? "") : join(own, noted ?? "electron");
   return existsSync(path) ? path : undefined;
 }
 

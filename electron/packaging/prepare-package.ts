@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { buildDesktop, buildPage, desktopIsOld, pageIsOld } from "../launch/build-parts.ts";
+import { freshDesktop, freshPage } from "../launch/build-parts.ts";
 import { billOfMaterials } from "./bill-of-materials.ts";
 import { drawIcons } from "./draw-icon.ts";
 
@@ -9,8 +9,8 @@ export const packageResources = join(import.meta.dirname, "..", "..", ".build", 
 
 /** Everything that the packager takes and nobody keeps in the sources: page, desktop, icon and the bill of materials. */
 export async function preparePackage(): Promise<void> {
-  if (pageIsOld()) await buildPage("warn");
-  if (desktopIsOld()) await buildDesktop("warn");
+  await freshPage("warn");
+  await freshDesktop("warn");
   mkdirSync(packageResources, { recursive: true });
   drawIcons(packageResources);
   writeFileSync(join(packageResources, "bill-of-materials.cdx.json"), `${JSON.stringify(billOfMaterials(), null, 2)}\n`);

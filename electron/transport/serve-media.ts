@@ -1,5 +1,4 @@
 import { type FileHandle, open } from "node:fs/promises";
-import { Readable } from "node:stream";
 import { byteRange } from "./byte-range.ts";
 
 export interface MediaFile {
@@ -57,14 +56,45 @@ function askedRange(request: Request, size: number, etag: string) {
   return asked === null || (condition !== null && condition !== etag) ? undefined : byteRange(asked, size);
 }
 
-/** The file's bytes as they are read; who stops listening frees the file. */
-function streamOf(handle: FileHandle, start: number, end: number, signal: AbortSignal): ReadableStream {
-  const stream = handle.createReadStream({ start, end, highWaterMark: 256 * 1024 });
-  const stop = () => stream.destroy();
+const chunkBytes = 256 * 1024;
+
+/**
+ * The file's bytes, read when they are asked for; who stops listening frees the file, by cancelling the stream or by the request's signal.
+ * Not `Readable.toWeb`: with some of Node's versions it closes a cancelled stream once more and throws where nobody can catch it, which
+ * would end the desktop at a seek (“Invalid state: Controller is already closed”, as Electron's users have met it).
+ */
+function streamOf(handle: FileHandle, start: number, end: number, signal: AbortSignal): ReadableStream<Uint8Array> {
+  let at = start;
+  let closing: Promise<void> | undefined;
+  const close = () => {
+    signal.removeEventListener("abort", stop);
+    closing ??= handle.close();
+    return closing;
+  };
+  const stop = () => void close().catch(() => {});
   signal.addEventListener("abort", stop, { once: true });
-  stream.once("close", () => signal.removeEventListener("abort", stop));
   if (signal.aborted) stop();
-  return Readable.toWeb(stream) as ReadableStream;
+  return new ReadableStream<Uint8Array>(
+    {
+      async pull(controller) {
+        try {
+          const bytes = new Uint8Array(Math.min(chunkBytes, end + 1 - at));
+          const { bytesRead } = await handle.read(bytes, 0, bytes.length, at);
+          if (bytesRead === 0) throw new Error("The file became shorter while it was read");
+          at += bytesRead;
+          controller.enqueue(bytes.subarray(0, bytesRead));
+          if (at <= end) return;
+          await close();
+          controller.close();
+        } catch (failure) {
+          stop();
+          throw failure;
+        }
+      },
+      cancel: close,
+    },
+    { highWaterMark: 0 },
+  );
 }
 
 async function openIfThere(path: string): Promise<FileHandle | undefined> {

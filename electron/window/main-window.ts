@@ -14,7 +14,7 @@ export interface MainWindowOptions {
   readonly prepare: (window: BrowserWindow) => void;
 }
 
-/** Opens the one window where it was left, on a screen that is there now. */
+/** Opens the one window where it was left, on a screen that is there now. It may be closed again by the time this resolves. */
 export async function openMainWindow({ preload, placeFile, hash, prepare }: MainWindowOptions): Promise<BrowserWindow> {
   const primary = screen.getPrimaryDisplay();
   const others = screen.getAllDisplays().filter(({ id }) => id !== primary.id);
@@ -58,6 +58,10 @@ export async function openMainWindow({ preload, placeFile, hash, prepare }: Main
   });
   window.once("ready-to-show", () => window.show());
   prepare(window);
-  await window.loadURL(`${appOrigin}/${hash}`);
+  try {
+    await window.loadURL(`${appOrigin}/${hash}`);
+  } catch (failure) {
+    if (!window.isDestroyed()) throw failure;
+  }
   return window;
 }

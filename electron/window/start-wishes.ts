@@ -60,8 +60,19 @@ function isLink(text: string): boolean {
  * @param packaged whether the program is the application itself: it then takes no script.
  */
 export function ownArguments(argv: readonly string[], packaged: boolean): string[] {
-  if (packaged) return argv.slice(1);
-  // A second start's list has Chromium's switches before the script: the script is the first that is none.
-  const script = argv.findIndex((text, index) => index > 0 && !text.startsWith("-"));
-  return [...argv.slice(1, Math.max(1, script)), ...(script === -1 ? [] : argv.slice(script + 1))];
+  const script = packaged ? -1 : placeOfScript(argv);
+  return argv.filter((_, index) => index > 0 && index !== script);
+}
+
+/** What another start of the same program needs: its script, and the options before it. No library, file or link of this start. */
+export function argumentsToStartAgain(argv: readonly string[], packaged: boolean): string[] {
+  const script = packaged ? -1 : placeOfScript(argv);
+  const options = (packaged ? argv : argv.slice(0, script)).filter((text, index) => index > 0 && text.startsWith("-"));
+  const passing = /^--(?:library|inspect|remote-debugging)/;
+  return [...options.filter((text) => !passing.test(text)), ...(script === -1 ? [] : argv.slice(script, script + 1))];
+}
+
+/** A second start's list has Chromium's switches before the script: the script is the first that is none. -1 without one. */
+function placeOfScript(argv: readonly string[]): number {
+  return argv.findIndex((text, index) => index > 0 && !text.startsWith("-"));
 }

@@ -43,6 +43,14 @@ describe("Electron's binary", () => {
     expect(await findDesktopBinary(() => {}, folder)).toEqual({ path: join(folder, "dist", "electron") });
   });
 
+  test("is taken from where somebody has put their own, with or without the installer's note", async () => {
+    const own = temporaryFolder();
+    writeFileSync(join(own, "electron"), "");
+    vi.stubEnv("ELECTRON_OVERRIDE_DIST_PATH", own);
+    for (const folder of [electronPackage(), electronPackage({ present: true })])
+      expect(await findDesktopBinary(() => {}, folder)).toEqual({ path: join(own, "electron") });
+  });
+
   test("is fetched with the package's own installer where it is not, and the person is told", async () => {
     const folder = electronPackage({ installer: fetches });
     const told: string[] = [];

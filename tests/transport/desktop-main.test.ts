@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { runInNewContext } from "node:vm";
 import { beforeAll, describe, expect, test } from "vitest";
-import { buildDesktop } from "../../electron/launch/build-parts.ts";
+import { freshDesktop, freshPage } from "../../electron/launch/build-parts.ts";
 import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { temporaryFolder } from "../support/builders/temporary-folder.ts";
 import { startStandIn } from "../support/electron-stand-in/start-stand-in.ts";
@@ -17,7 +17,11 @@ const ownVersion = JSON.parse(readFileSync(join(root, "package.json"), "utf8")).
  * It is no proof of a window; that needs Electron's binary.
  */
 describe("the desktop's built parts", () => {
-  beforeAll(() => buildDesktop("error"), 60_000);
+  beforeAll(async () => {
+    // The window shows the built page: without one the program says so and ends.
+    await freshPage("error");
+    await freshDesktop("error");
+  }, 120_000);
 
   test("start, answer their own page alone, import through the worker thread, and end with the last window", {
     timeout: 60_000,

@@ -1,6 +1,8 @@
 import { readdirSync, readlinkSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { join } from "node:path";
+import { Readable } from "node:stream";
+import type { ReadableStream as NodeReadableStream } from "node:stream/web";
 import fastCheck from "fast-check";
 import parseRange from "range-parser";
 import { describe, expect, test } from "vitest";
@@ -99,6 +101,60 @@ describe("ranges, as RFC 9110 section 14 has them", () => {
   });
 });
 
+/** How often this process has the file open; counted where the system lists it. */
+const openCount = (path: string) =>
+  readdirSync("/proc/self/fd").filter((descriptor) => {
+    try {
+      return readlinkSync(`/proc/self/fd/${descriptor}`) === path;
+    } catch {
+      return false;
+    }
+  }).length;
+
+describe.skipIf(process.platform !== "linux")("a film whose player goes away (open files can be counted on Linux)", () => {
+  // Electron turns a reply's body into a stream of Node's, and destroys that when the page no longer wants it.
+  test.for([
+    { after: 0, why: "before it has read anything" },
+    { after: 1, why: "after the first bytes" },
+    { after: 3_000_000, why: "half way" },
+  ])("is freed $why, and nothing fails unheard", async ({ after }) => {
+    const failures: unknown[] = [];
+    const hear = (failure: unknown) => failures.push(failure);
+    process.on("uncaughtExceptionMonitor", hear);
+    const file = clip(Buffer.alloc(8 * 2 ** 20));
+    for (let round = 0; round < 10; round += 1) {
+      const response = await ask(file, { range: `bytes=${round}-` });
+      expect(openCount(file.path)).toBe(1);
+      const body = Readable.fromWeb(response.body as NodeReadableStream);
+      const gone = new Promise((resolve) => body.once("close", resolve));
+      let bytes = 0;
+      if (after === 0) body.destroy();
+      else
+        body.on("data", (chunk: Uint8Array) => {
+          bytes += chunk.length;
+          if (bytes >= after) body.destroy();
+        });
+      await gone;
+      await expect.poll(() => openCount(file.path)).toBe(0);
+    }
+    process.off("uncaughtExceptionMonitor", hear);
+    expect(failures).toEqual([]);
+  });
+
+  test("is freed by the request's own end, and by a file that becomes shorter", async () => {
+    const file = clip(Buffer.alloc(2 ** 20));
+    const control = new AbortController();
+    const response = await serveMedia(new Request(`http://127.0.0.1/media/${id}`, { signal: control.signal }), file);
+    control.abort();
+    await expect.poll(() => openCount(file.path)).toBe(0);
+    await expect(response.arrayBuffer()).rejects.toThrow();
+    const cut = await ask(file);
+    writeFileSync(file.path, Buffer.alloc(300_000));
+    await expect(cut.arrayBuffer()).rejects.toThrow(/shorter/);
+    await expect.poll(() => openCount(file.path)).toBe(0);
+  });
+});
+
 describe("ranges against npm's range-parser 1.3.0", () => {
   test("are the same for every single range, save the two cases in which it departs from RFC 9110", () => {
     const position = fastCheck.option(fastCheck.nat(300), { nil: "" as const });
@@ -136,21 +192,13 @@ describe("ranges through the loopback host", () => {
   test.skipIf(process.platform !== "linux")("a player that goes away frees the file (open files can be counted on Linux)", async () => {
     const file = clip(Buffer.alloc(64 * 2 ** 20));
     const host = await loopbackHost({ pageFolder: temporaryFolder(), mediaFile: () => file });
-    const openCount = () =>
-      readdirSync("/proc/self/fd").filter((descriptor) => {
-        try {
-          return readlinkSync(`/proc/self/fd/${descriptor}`) === file.path;
-        } catch {
-          return false;
-        }
-      }).length;
     for (let round = 0; round < 5; round += 1) {
       await new Promise<void>((resolve, reject) => {
         const player = request(
           { host: "127.0.0.1", port: host.port, path: `/media/${id}`, headers: { authorization: `Bearer ${host.token}` } },
           (response) => {
             response.once("data", () => {
-              expect(openCount()).toBeGreaterThan(0);
+              expect(openCount(file.path)).toBeGreaterThan(0);
               player.destroy();
               resolve();
             });
@@ -161,6 +209,6 @@ describe("ranges through the loopback host", () => {
         player.end();
       });
     }
-    await expect.poll(openCount).toBe(0);
+    await expect.poll(() => openCount(file.path)).toBe(0);
   });
 });

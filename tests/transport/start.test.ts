@@ -2,7 +2,7 @@ import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, onTestFinished, test } from "vitest";
-import { buildPage, pageIsOld } from "../../electron/launch/build-parts.ts";
+import { freshPage } from "../../electron/launch/build-parts.ts";
 import { temporaryFolder } from "../support/builders/temporary-folder.ts";
 
 const start = join(import.meta.dirname, "..", "..", "electron", "start.ts");
@@ -22,7 +22,7 @@ function run(args: readonly string[]) {
 
 describe("npm start", { timeout: 60_000 }, () => {
   beforeAll(async () => {
-    if (pageIsOld()) await buildPage("error");
+    await freshPage("error");
   }, 120_000);
 
   test.for(["SIGINT", "SIGTERM"] as const)("prints an address that lets a browser in, and ends cleanly on %s", async (signal) => {

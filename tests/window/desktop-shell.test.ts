@@ -1,12 +1,12 @@
-import { copyFileSync, existsSync, mkdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, onTestFinished, test } from "vitest";
-import { buildDesktop, buildPage, desktopIsOld, pageIsOld } from "../../electron/launch/build-parts.ts";
+import { freshDesktop, freshPage } from "../../electron/launch/build-parts.ts";
 import { openLibrary } from "../../electron/library/open-library.ts";
 import { shellTexts } from "../../electron/window/shell-texts.ts";
 import { sampleTranscriptText } from "../support/builders/sample-analysis.ts";
 import { temporaryFolder } from "../support/builders/temporary-folder.ts";
-import { type StandIn, type StandInOptions, startStandIn } from "../support/electron-stand-in/start-stand-in.ts";
+import { builtMain, type StandIn, type StandInOptions, startStandIn } from "../support/electron-stand-in/start-stand-in.ts";
 
 // The built main process under the stand-in for Electron; what it shows is answered as a person would. No window is opened.
 
@@ -49,8 +49,8 @@ async function importSample(standIn: StandIn, home: string): Promise<string> {
 describe("the desktop's shell", { timeout: 90_000 }, () => {
   beforeAll(async () => {
     // The window shows the built page: without one the program says so and ends.
-    if (pageIsOld()) await buildPage("error");
-    if (desktopIsOld()) await buildDesktop("error");
+    await freshPage("error");
+    await freshDesktop("error");
   }, 120_000);
 
   test("keeps the window's place, and puts it back on a screen that is there", async () => {
@@ -99,6 +99,54 @@ describe("the desktop's shell", { timeout: 90_000 }, () => {
       shellTexts.link.unknown,
     ]);
     await ended(second);
+  });
+
+  test("a file and a link that macOS brings before the program is ready wait for the window", async () => {
+    const home = temporaryFolder();
+    const args = ["--library", join(home, "library.sqlite")];
+    const first = await opened({ home, args });
+    const id = await importSample(first, home);
+    await ended(first);
+    const file = join(home, "walk.txt");
+    const second = await opened({
+      home,
+      args,
+      early: [
+        { event: "open-file", value: file },
+        { event: "open-url", value: `roundwalk://recording/${id}?t=9` },
+      ],
+    });
+    expect(second.of<{ url: string }>("load")[0]?.url).toBe(`app://roundwalk/#/recording/${id}/mark?at=9`);
+    expect((await call(second, "file.handedOver", {})).files).toMatchObject([{ name: "walk.txt" }]);
+    await ended(second);
+  });
+
+  test("installed, it takes links from the system, and its own arguments without a script", async () => {
+    const home = temporaryFolder();
+    const args = ["--library", join(home, "library.sqlite")];
+    const first = await opened({ home, args, packaged: true });
+    expect(first.of("protocol-client")).toEqual(["roundwalk"]);
+    const id = await importSample(first, home);
+    // As Windows and Linux start it for a link: the link alone after the program.
+    const second = startStandIn({ home, packaged: true, args: [`roundwalk://recording/${id}?t=4`] });
+    expect(await second.ended).toBe(0);
+    await eventually(() => first.of<{ url: string }>("load").at(-1)?.url).toBe(`app://roundwalk/#/recording/${id}/mark?at=4`);
+    await ended(first);
+  });
+
+  test("a window that is closed while its page loads ends the program without a complaint", async () => {
+    const home = temporaryFolder();
+    let closing: Promise<unknown> = Promise.resolve();
+    const standIn: StandIn = startStandIn({
+      home,
+      args: ["--library", join(home, "library.sqlite"), join(home, "gone.vtt")],
+      load: async () => {
+        closing = standIn.ask("close-window");
+        await closing.catch(() => {});
+      },
+    });
+    expect(await standIn.ended).toBe(0);
+    expect([standIn.of("error-box"), standIn.dialogs]).toEqual([[], []]);
   });
 
   test("files of a start, of the system and of the menu wait for the page, which takes them once", async () => {
@@ -257,7 +305,7 @@ describe("the desktop's shell", { timeout: 90_000 }, () => {
     await first.ask("choose", `${menu.file} > ${menu.moveLibrary}`);
     expect(await first.ended).toBe(0);
     // It asked to be started again, without the files and links of this start.
-    expect(first.of<{ args: string[] }>("relaunch")[0]?.args).toHaveLength(1);
+    expect(first.of<{ args: string[] }>("relaunch")[0]?.args).toEqual([builtMain]);
     expect(existsSync(libraryFile)).toBe(false);
 
     const second = await opened({ home });
@@ -269,13 +317,32 @@ describe("the desktop's shell", { timeout: 90_000 }, () => {
     expect(await second.ended).toBe(0);
     expect(second.dialogs.at(-1)?.options.message).toBe(shellTexts.moveLibrary.failedTitle);
 
+    // An AppImage goes with its program, and so would Electron's helper: the image itself is started, once the place is free.
+    const image = join(home, "Roundwalk.AppImage");
+    const started = join(home, "started");
+    writeFileSync(
+      image,
+      `#!/bin/sh\nls "${join(home, "user-data", "Roundwalk")}" > "${started}.part"\nmv "${started}.part" "${started}"\n`,
+      {
+        mode: 0o755,
+      },
+    );
+    const installed = await opened({ home, packaged: true, env: { APPIMAGE: image } });
+    const other = join(home, "other place");
+    mkdirSync(other);
+    installed.answers.push({ canceled: false, filePaths: [other] });
+    await installed.ask("choose", `${menu.file} > ${menu.otherLibrary}`);
+    expect(await installed.ended).toBe(0);
+    expect(installed.of("relaunch")).toEqual([]);
+    await eventually(() => existsSync(started) && readFileSync(started, "utf8").split("\n")).not.toContain("instance");
+
     // On a disk that is away it is asked for, never replaced by an empty one.
-    copyFileSync(join(next, "library.sqlite"), join(home, "kept.sqlite"));
-    rmSync(next, { recursive: true });
+    expect(existsSync(join(other, "library.sqlite"))).toBe(true);
+    rmSync(other, { recursive: true });
     const third = startStandIn({ home });
     expect(await third.ended).toBe(0);
     expect(third.dialogs.map(({ options }) => options.message)).toEqual([shellTexts.libraryAway.message]);
     expect(third.of("window")).toEqual([]);
-    expect(existsSync(next)).toBe(false);
+    expect(existsSync(other)).toBe(false);
   });
 });

@@ -6,7 +6,7 @@ import { recentRecordings } from "../../electron/window/recent-recordings.ts";
 import { hashOfLink, readLink, recordingOfAddress } from "../../electron/window/roundwalk-link.ts";
 import { openShellLog } from "../../electron/window/shell-log.ts";
 import { filled, shellTexts } from "../../electron/window/shell-texts.ts";
-import { libraryOf, ownArguments, readWishes, wishesOf } from "../../electron/window/start-wishes.ts";
+import { argumentsToStartAgain, libraryOf, ownArguments, readWishes, wishesOf } from "../../electron/window/start-wishes.ts";
 import { leastSize, placeOnScreens, readWindowPlace } from "../../electron/window/window-place.ts";
 import { placeOfHash } from "../../renderer/shared/place.ts";
 import { contract } from "../../shared-types/index.ts";
@@ -122,6 +122,18 @@ describe("a start's wishes", () => {
     expect(ownArguments(["electron", "--inspect=0", "main.mjs", "a.vtt"], false)).toEqual(["--inspect=0", "a.vtt"]);
     expect(ownArguments(["roundwalk", "a.vtt"], true)).toEqual(["a.vtt"]);
     expect(ownArguments(["electron"], false)).toEqual([]);
+  });
+  test.for([
+    { argv: ["electron", "main.mjs", "a.vtt"], packaged: false, again: ["main.mjs"] },
+    {
+      argv: ["electron", "--no-sandbox", "--inspect=0", "main.mjs", "--no-demo", "a.vtt"],
+      packaged: false,
+      again: ["--no-sandbox", "main.mjs"],
+    },
+    { argv: ["roundwalk", "a.vtt", `roundwalk://recording/${id}`], packaged: true, again: [] },
+    { argv: ["roundwalk", "--no-sandbox", "--library=/x.sqlite", "a.vtt"], packaged: true, again: ["--no-sandbox"] },
+  ])("are left out when the program starts itself again: $argv", ({ argv, packaged, again }) => {
+    expect(argumentsToStartAgain(argv, packaged)).toEqual(again);
   });
   test("may name a library", () => {
     expect(libraryOf(["a", "--library", "x.sqlite"], "/home/x")).toBe("/home/x/x.sqlite");

@@ -22,8 +22,17 @@ const home = process.env.ROUNDWALK_STAND_IN_HOME ?? process.cwd();
 /** How often the first instance looks for what a second has left. */
 const lookMilliseconds = 50;
 
+/**
+ * As an installed program: no script among its arguments. Set before the application's own first line, since it imports this before.
+ */
+const packaged = process.env.ROUNDWALK_STAND_IN_PACKAGED === "1";
+if (packaged) process.argv.splice(1, 1);
+
+/** What macOS brings before the program is ready, when a file or a link has started it. */
+const early = JSON.parse(process.env.ROUNDWALK_STAND_IN_EARLY ?? "[]") as { event: "open-file" | "open-url"; value: string }[];
+
 export class AppStandIn extends EventEmitter {
-  isPackaged = false;
+  readonly isPackaged = packaged;
   name = "Electron";
   /** Set once the windows have been closed for good, as "will-quit" comes only then. */
   closeWindows: () => boolean = () => true;
@@ -32,6 +41,11 @@ export class AppStandIn extends EventEmitter {
   whenReady(): Promise<void> {
     return new Promise((resolve) => {
       setImmediate(() => {
+        for (const { event, value } of isReady() ? [] : early) {
+          const brought = preventable();
+          this.emit(event, brought, value);
+          if (!brought.defaultPrevented) tell("fault", `${event} before ready was not taken: ${value}`);
+        }
         becomeReady();
         resolve();
       });
@@ -53,6 +67,7 @@ export class AppStandIn extends EventEmitter {
   }
   /** The first holds a file with its number; what a second leaves beside it reaches the first as "second-instance". */
   requestSingleInstanceLock(data: Record<string, unknown> = {}): boolean {
+    if (isReady()) throw new Error("Asked for when it is ready, the lock comes too late: two could have begun");
     const folder = this.getPath("userData");
     const lock = join(folder, "instance");
     const first = existsSync(lock) ? Number(readFileSync(lock, "utf8")) : 0;
@@ -70,14 +85,26 @@ export class AppStandIn extends EventEmitter {
       for (const name of readdirSync(folder).filter((each) => /^second-\d+\.json$/.test(each))) {
         const { argv, folder: place, data: given } = JSON.parse(readFileSync(join(folder, name), "utf8"));
         rmSync(join(folder, name));
-        // Chromium puts switches of its own among a second instance's arguments.
-        this.emit("second-instance", preventable(), [argv[0], "--allow-file-access-from-files", ...argv.slice(1)], place, given);
+        // Neither their order nor their number is kept, and of another user's start they do not come at all: the switches come first,
+        // with Chromium's own among them (as on Windows). Only what was given to the lock arrives as it was.
+        const [program, ...more] = argv as string[];
+        const switches = more.filter((text) => text.startsWith("-"));
+        const words = more.filter((text) => !text.startsWith("-")).reverse();
+        const mixed = [program, ...switches, "--allow-file-access-from-files", "--original-process-start-time=13400000000", ...words];
+        this.emit("second-instance", preventable(), mixed, place, given);
       }
     }, lookMilliseconds).unref();
     return true;
   }
-  setAsDefaultProtocolClient(): boolean {
-    throw new Error("Only an installed application may register a scheme; a test must not change the machine");
+  setAsDefaultProtocolClient(scheme: string): boolean {
+    if (!packaged)
+      throw new Error("Only an installed application may register a scheme; the machine's other programs would start Electron itself");
+    if (scheme === "" || /[^a-z0-9+.-]/.test(scheme)) throw new Error("A scheme is told by its name alone, without ://");
+    tell("protocol-client", scheme);
+    return true;
+  }
+  releaseSingleInstanceLock(): void {
+    rmSync(join(this.getPath("userData"), "instance"), { force: true });
   }
   setAboutPanelOptions(): void {}
   relaunch(options: { args?: string[] } = {}): void {
@@ -117,6 +144,7 @@ type Used =
   | "setName"
   | "getPath"
   | "requestSingleInstanceLock"
+  | "releaseSingleInstanceLock"
   | "setAsDefaultProtocolClient"
   | "setAboutPanelOptions"
   | "relaunch"

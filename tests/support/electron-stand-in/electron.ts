@@ -15,7 +15,7 @@ export const protocol = closed("protocol", protocolStandIn);
 export const session = closed("session", sessionStandIn);
 export const BrowserWindow = WindowStandIn;
 
-type IpcListener = (event: { senderFrame: unknown }, ...values: unknown[]) => unknown;
+type IpcListener = Parameters<Electron.IpcMain["handle"]>[1];
 const ipcHandlers = new Map<string, IpcListener>();
 export const ipcMain = closed("ipcMain", {
   handle(channel: string, listener: IpcListener) {
@@ -23,7 +23,7 @@ export const ipcMain = closed("ipcMain", {
     ipcHandlers.set(channel, listener);
   },
   removeHandler: (channel: string) => void ipcHandlers.delete(channel),
-});
+} satisfies Pick<Electron.IpcMain, "handle" | "removeHandler">);
 
 interface Invocation {
   readonly channel: string;
@@ -35,7 +35,7 @@ answer("invoke", async ({ channel, values, frame }: Invocation) => {
   const listener = ipcHandlers.get(channel);
   if (!listener) throw new Error(`No handler registered for '${channel}'`);
   const senderFrame = frame && { origin: frame.origin, url: `${frame.origin}/`, parent: frame.top ? null : {} };
-  return sent(await listener({ senderFrame }, ...sent(values)));
+  return sent(await listener({ senderFrame } as unknown as Electron.IpcMainInvokeEvent, ...sent(values)));
 });
 answer("handled", () => [...ipcHandlers.keys()]);
 
@@ -60,7 +60,7 @@ export const dialog = closed("dialog", {
     dialogAnswer("open", given, { canceled: true, filePaths: [] } satisfies Electron.OpenDialogReturnValue),
   showSaveDialog: (...given: unknown[]) =>
     dialogAnswer("save", given, { canceled: true, filePath: "" } satisfies Electron.SaveDialogReturnValue),
-});
+} satisfies Pick<Electron.Dialog, "showErrorBox" | "showMessageBox" | "showOpenDialog" | "showSaveDialog">);
 
 export const shell = closed("shell", {
   openPath: (path: string) => askTest<string>("open-path", path),
@@ -81,15 +81,15 @@ export const clipboard = closed("clipboard", {
 
 let menu: readonly MenuEntry[] = [];
 export const Menu = closed("Menu", {
-  buildFromTemplate: (template: readonly MenuEntry[]) => {
-    checkMenu(template);
-    return template;
+  buildFromTemplate: (template: Electron.MenuItemConstructorOptions[]) => {
+    checkMenu(template as MenuEntry[]);
+    return template as unknown as Electron.Menu;
   },
-  setApplicationMenu: (built: readonly MenuEntry[]) => {
+  setApplicationMenu: (built: Electron.Menu | null) => {
     needsReady("Menu");
-    menu = built;
+    menu = (built ?? []) as unknown as MenuEntry[];
   },
-});
+} satisfies Pick<typeof Electron.Menu, "buildFromTemplate" | "setApplicationMenu">);
 
 /** The entry at "File > Recent recordings > Title". */
 function entryAt(path: string): MenuEntry {

@@ -2,6 +2,8 @@
 export interface Wire {
   readonly send: (message: unknown) => void;
   readonly listen: (listener: (message: unknown) => void) => void;
+  /** Called when nobody is at the other end any longer; questions that wait are then refused. */
+  readonly ended?: (listener: (why: string) => void) => void;
 }
 
 // biome-ignore lint/suspicious/noExplicitAny: both ends are the stand-in's own, and each names what it asks.
@@ -40,8 +42,18 @@ export function createRpc(wire: Wire, answers: Answers): Ask {
     if (kind === "answer") asker?.resolve(value);
     else asker?.reject(new Error(String(value)));
   });
+  let ended: string | null = null;
+  wire.ended?.((why) => {
+    ended = why;
+    for (const { reject } of waiting.values()) reject(new Error(why));
+    waiting.clear();
+  });
   return (what, asked) =>
     new Promise((resolve, reject) => {
+      if (ended !== null) {
+        reject(new Error(ended));
+        return;
+      }
       last += 1;
       waiting.set(last, { resolve, reject });
       wire.send({ kind: "ask", number: last, what, value: asked });

@@ -1,6 +1,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { Readable } from "node:stream";
+import type { ReadableStream as NodeReadableStream } from "node:stream/web";
 import type Electron from "electron";
 import { answer, tell } from "./controller.ts";
 import { needsReady, needsUnready } from "./strictness.ts";
@@ -18,16 +19,19 @@ export const protocolStandIn = {
     if (declared) throw new Error("protocol.registerSchemesAsPrivileged can be used only once");
     for (const { privileges } of schemes) {
       if (privileges?.bypassCSP) throw new Error("A scheme that bypasses the content security policy is refused here");
-      if (privileges?.allowServiceWorkers || privileges?.codeCache) throw new Error("A privilege that nothing needs is refused here");
+      if (privileges?.allowServiceWorkers || privileges?.codeCache || privileges?.allowExtensions || privileges?.corsEnabled)
+        throw new Error("A privilege that nothing needs is refused here");
     }
     declared = structuredClone(schemes);
   },
   handle(scheme: string, handler: (request: Request) => Response | Promise<Response>) {
     needsReady("protocol.handle");
-    if (handlers.has(scheme)) throw new Error(`The scheme ${scheme} is handled already`);
-    handlers.set(scheme, handler as never);
+    if (handlers.has(scheme)) throw new Error(`Failed to register protocol: ${scheme}`);
+    // Electron would go on, and the page would have no origin, no secure context, no fetch or no seekable video.
+    needsPrivileges(scheme);
+    handlers.set(scheme, handler);
   },
-} satisfies Pick<Electron.Protocol, "registerSchemesAsPrivileged"> & { handle: unknown };
+} satisfies Pick<Electron.Protocol, "registerSchemesAsPrivileged" | "handle">;
 
 /** @throws where a page on this scheme would have no origin, no secure context, no fetch or no seekable video. */
 export function needsPrivileges(scheme: string): void {
@@ -80,46 +84,43 @@ export async function serveToBrowser(scheme: string, host: string): Promise<stri
   return `http://${host}.localhost:${(server.address() as AddressInfo).port}`;
 }
 
+/**
+ * As Electron passes a request on: the handler is given one that nothing ever aborts, its reply's body becomes a stream of Node's, and
+ * that is destroyed when the page no longer wants it. Whoever waits for the request's signal waits for ever.
+ */
 async function pass(incoming: IncomingMessage, outgoing: ServerResponse, origin: string): Promise<void> {
-  const control = new AbortController();
-  outgoing.once("close", () => control.abort());
   const method = incoming.method ?? "GET";
   const headers = new Headers();
   for (const [name, value] of Object.entries(incoming.headers)) {
     if (name !== "host" && name !== "connection" && typeof value === "string") headers.set(name, value);
   }
+  if (headers.get("origin") === "null") headers.delete("origin");
   const body = method === "GET" || method === "HEAD" ? undefined : (Readable.toWeb(incoming) as ReadableStream);
-  const init = { method, headers, signal: control.signal, ...(body ? { body, duplex: "half" } : {}) };
+  const init = { method, headers, ...(body ? { body, duplex: "half" } : {}) };
   const reply = await schemeReply(new Request(`${origin}${incoming.url ?? "/"}`, init as RequestInit));
   outgoing.writeHead(reply.status, Object.fromEntries(reply.headers));
+  if (!reply.body) {
+    outgoing.end();
+    return;
+  }
+  const stream = Readable.fromWeb(reply.body as NodeReadableStream);
+  outgoing.once("close", () => stream.destroy());
   let bytes = 0;
-  try {
-    for await (const chunk of reply.body ?? []) {
-      bytes += (chunk as Uint8Array).length;
-      if (!outgoing.write(chunk)) await writable(outgoing);
-      if (control.signal.aborted) return;
-    }
-  } catch (failure) {
-    // The player stops listening whenever it seeks.
-    if (control.signal.aborted) return;
-    throw failure;
-  }
-  const announced = reply.headers.get("content-length");
-  if (announced !== null && method !== "HEAD" && Number(announced) !== bytes && !control.signal.aborted) {
-    tell("fault", `${incoming.url}: ${bytes} bytes, and ${announced} were announced`);
-  }
-  outgoing.end();
-}
-
-/** Resolves when more may be written, or nobody listens any longer. */
-function writable(outgoing: ServerResponse): Promise<void> {
-  return new Promise((resolve) => {
-    const free = () => {
-      outgoing.off("drain", free).off("close", free);
-      resolve();
-    };
-    outgoing.on("drain", free).on("close", free);
+  stream.on("data", (chunk: Uint8Array) => {
+    bytes += chunk.length;
   });
+  stream.on("end", () => {
+    const announced = reply.headers.get("content-length");
+    if (announced !== null && method !== "HEAD" && Number(announced) !== bytes) {
+      tell("fault", `${incoming.url}: ${bytes} bytes, and ${announced} were announced`);
+    }
+  });
+  stream.on("error", (failure) => {
+    // The player stops listening whenever it seeks.
+    if (!outgoing.destroyed) tell("fault", `${incoming.url}: ${String(failure)}`);
+    outgoing.destroy();
+  });
+  stream.pipe(outgoing);
 }
 
 answer("fetch", async ({ url, method, headers }: { url: string; method?: string; headers?: Record<string, string> }) => {

@@ -32,6 +32,10 @@ export interface StandInOptions {
   readonly home: string;
   readonly args?: readonly string[];
   readonly displays?: readonly object[];
+  /** As an installed program: `app.isPackaged`, and no script among its arguments. */
+  readonly packaged?: boolean;
+  /** What macOS brings before the program is ready. */
+  readonly early?: readonly { readonly event: "open-file" | "open-url"; readonly value: string }[];
   readonly env?: NodeJS.ProcessEnv;
   /** Plays the page. */
   readonly load?: (load: Load) => Promise<void>;
@@ -55,7 +59,7 @@ export interface StandIn {
 
 /** Starts the built main process under the stand-in. */
 export function startStandIn(options: StandInOptions): StandIn {
-  const { home, args = [], displays, env = {}, load = async () => {}, hear = () => {}, pdf } = options;
+  const { home, args = [], displays, packaged = false, early = [], env = {}, load = async () => {}, hear = () => {}, pdf } = options;
   const child = fork(builtMain, [...args], {
     execArgv: ["--import", join(import.meta.dirname, "register.mjs")],
     serialization: "advanced",
@@ -68,6 +72,8 @@ export function startStandIn(options: StandInOptions): StandIn {
       XDG_DATA_HOME: join(home, "data"),
       XDG_CONFIG_HOME: join(home, "config"),
       ROUNDWALK_STAND_IN_HOME: home,
+      ROUNDWALK_STAND_IN_PACKAGED: packaged ? "1" : "0",
+      ROUNDWALK_STAND_IN_EARLY: JSON.stringify(early),
       ...(displays ? { ROUNDWALK_STAND_IN_DISPLAYS: JSON.stringify(displays) } : {}),
       ...env,
     },
@@ -90,13 +96,16 @@ export function startStandIn(options: StandInOptions): StandIn {
     "clipboard",
     "open-outside",
     "print",
+    "protocol-client",
   ];
   const ask = createRpc(
     {
       send: (message) => {
-        if (child.connected) child.send(message as object);
+        // Who is just ending hears nothing any more, and has no answer to give.
+        if (child.connected) child.send(message as object, () => {});
       },
       listen: (listener) => void child.on("message", listener),
+      ended: (listener) => void child.once("exit", (code) => listener(`The application has ended with ${code}; it said:\n${output}`)),
     },
     {
       ...Object.fromEntries(kept.map(keep)),

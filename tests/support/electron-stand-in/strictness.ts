@@ -1,3 +1,5 @@
+import type Electron from "electron";
+
 /** Where Electron would let something pass or fail later, the stand-in throws at once, with what its documentation says. */
 
 const state = { ready: false };
@@ -55,8 +57,17 @@ const knownPreferences = new Set([
   "javascript",
 ]);
 
+const knownOptions = new Set("x y width height minWidth minHeight title show webPreferences".split(" "));
+
+/** @throws where a window is asked for with options that the stand-in does not know, or that are not safe. */
+export function checkWindow({ webPreferences = {}, ...options }: Electron.BrowserWindowConstructorOptions): void {
+  const unknown = Object.keys(options).filter((key) => !knownOptions.has(key));
+  if (unknown.length > 0) throw new Error(`A window has no option ${unknown.join(", ")} that the stand-in knows`);
+  checkPreferences(webPreferences as Record<string, unknown>);
+}
+
 /** @throws where a window's preferences open what Electron's security checklist wants closed, or are unknown. */
-export function checkPreferences(preferences: Record<string, unknown>): void {
+function checkPreferences(preferences: Record<string, unknown>): void {
   const unknown = Object.keys(preferences).filter((key) => !knownPreferences.has(key));
   if (unknown.length > 0) throw new Error(`webPreferences has no ${unknown.join(", ")} that the stand-in knows`);
   for (const key of ["contextIsolation", "sandbox"]) if (preferences[key] !== true) throw new Error(`webPreferences.${key} must be on`);
@@ -79,6 +90,8 @@ const roles = new Set(
   ),
 );
 
+const macRoles = new Set(["appMenu", "zoom"]);
+
 export interface MenuEntry {
   readonly label?: string;
   readonly role?: string;
@@ -94,6 +107,9 @@ export function checkMenu(template: readonly MenuEntry[]): void {
   for (const { label, role, type, accelerator, submenu, click } of template) {
     if (type === "separator") continue;
     if (role !== undefined && !roles.has(role)) throw new Error(`There is no menu role ${role}`);
+    if (role !== undefined && macRoles.has(role) && process.platform !== "darwin")
+      throw new Error(`The menu role ${role} is macOS's alone`);
+    if (role !== undefined && click !== undefined) throw new Error(`The menu role ${role} acts by itself: its click is never called`);
     if (role === undefined && (label ?? "") === "") throw new Error("A menu entry needs a label or a role");
     if (accelerator !== undefined && !/^(?:(?:CmdOrCtrl|Shift|Alt)\+)*[A-Z0-9]$/.test(accelerator))
       throw new Error(`${accelerator} is no accelerator`);
@@ -123,6 +139,8 @@ export function checkDialog(kind: string, options: Record<string, unknown>): voi
     cancelId?: number;
   };
   for (const property of properties) if (!openProperties.has(property)) throw new Error(`${kind} has no property ${property}`);
+  if (properties.includes("openFile") && properties.includes("openDirectory"))
+    throw new Error("On Windows and Linux a dialog chooses files or folders, never both");
   // "No wildcards or dots": "*" alone stands for every file.
   for (const { name, extensions } of filters) {
     if (!name || extensions.some((ending) => ending !== "*" && /[.*]/.test(ending))) throw new Error(`${kind} has a filter that is none`);

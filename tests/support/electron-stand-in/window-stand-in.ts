@@ -6,14 +6,14 @@ import type Electron from "electron";
 import { appStandIn, preventable } from "./app-stand-in.ts";
 import { answer, askTest, tell } from "./controller.ts";
 import { needsPrivileges, schemeReply, serveToBrowser } from "./scheme-stand-in.ts";
-import { checkPreferences, closed, needsReady, sent } from "./strictness.ts";
+import { checkWindow, closed, needsReady, sent } from "./strictness.ts";
 
 let lastId = 0;
 const windows = new Map<number, WindowStandIn>();
 
 class ContentsStandIn extends EventEmitter {
   url = "";
-  openHandler: ((details: { url: string }) => { action: string }) | null = null;
+  openHandler: OpenHandler | null = null;
   readonly #window: WindowStandIn;
   constructor(window: WindowStandIn) {
     super();
@@ -34,7 +34,7 @@ class ContentsStandIn extends EventEmitter {
     this.#window.needsLife();
     void askTest("load", { window: this.#window.id, url: this.url });
   }
-  setWindowOpenHandler(handler: (details: { url: string }) => { action: string }): void {
+  setWindowOpenHandler(handler: OpenHandler): void {
     this.openHandler = handler;
   }
   forcefullyCrashRenderer(): void {
@@ -51,6 +51,25 @@ class ContentsStandIn extends EventEmitter {
   }
 }
 
+type UsedOfWindows =
+  | "id"
+  | "loadURL"
+  | "loadFile"
+  | "show"
+  | "focus"
+  | "isMinimized"
+  | "restore"
+  | "maximize"
+  | "isMaximized"
+  | "setFullScreen"
+  | "isFullScreen"
+  | "getNormalBounds"
+  | "isDestroyed"
+  | "close"
+  | "destroy";
+
+type OpenHandler = Parameters<Electron.WebContents["setWindowOpenHandler"]>[0];
+
 export class WindowStandIn extends EventEmitter {
   readonly id: number;
   readonly webContents: ContentsStandIn;
@@ -64,7 +83,7 @@ export class WindowStandIn extends EventEmitter {
     super();
     needsReady("BrowserWindow");
     const { webPreferences = {}, show = true, x = 0, y = 0, width = 800, height = 600 } = options;
-    checkPreferences(webPreferences as Record<string, unknown>);
+    checkWindow(options);
     const { preload } = webPreferences;
     if (preload !== undefined && !(isAbsolute(preload) && existsSync(preload))) throw new Error(`There is no preload at ${preload}`);
     if (![x, y, width, height].every(Number.isInteger)) throw new Error("A window's bounds are whole numbers");
@@ -75,8 +94,9 @@ export class WindowStandIn extends EventEmitter {
     const contents = new ContentsStandIn(this);
     contents satisfies Pick<
       Electron.WebContents,
-      "isDestroyed" | "getURL" | "send" | "reload" | "forcefullyCrashRenderer" | "printToPDF" | "print"
+      "isDestroyed" | "getURL" | "send" | "reload" | "setWindowOpenHandler" | "forcefullyCrashRenderer" | "printToPDF" | "print"
     >;
+    this satisfies Pick<Electron.BrowserWindow, UsedOfWindows>;
     this.webContents = closed("webContents", contents);
     windows.set(this.id, this);
     const { session: _, ...plain } = webPreferences;
@@ -179,7 +199,8 @@ export class WindowStandIn extends EventEmitter {
     windows.delete(this.id);
     tell("destroyed", { window: this.id });
     this.emit("closed");
-    if (windows.size === 0 && this.#shown) appStandIn.emit("window-all-closed");
+    // Also when the last was never shown: a hidden window keeps an application open, and its end ends it.
+    if (windows.size === 0) appStandIn.emit("window-all-closed");
   }
 }
 
@@ -198,7 +219,11 @@ answer("navigate", ({ url }: { url: string }) => contentsEvent("will-navigate", 
 answer("navigate-frame", ({ url }: { url: string }) => contentsEvent("will-frame-navigate", url, { isMainFrame: false }));
 answer("redirect", ({ url }: { url: string }) => contentsEvent("will-redirect", url));
 answer("webview", () => contentsEvent("will-attach-webview", ""));
-answer("open-window", ({ url }: { url: string }) => main().webContents.openHandler?.({ url }) ?? { action: "allow" });
+answer("open-window", ({ url }: { url: string }) => {
+  const verdict = main().webContents.openHandler?.({ url } as Electron.HandlerDetails);
+  if (verdict?.action !== "allow" && verdict?.action !== "deny") throw new Error("A window-open handler answers allow or deny");
+  return verdict;
+});
 answer("navigated", ({ url, sameDocument }: { url: string; sameDocument: boolean }) => main().navigated(url, sameDocument));
 answer("page-gone", (details: object) => void main().webContents.emit("render-process-gone", preventable(), details));
 answer("page-hangs", () => void main().emit("unresponsive"));

@@ -1,3 +1,5 @@
+import type Electron from "electron";
+
 /**
  * The two sides of the page as Electron has them: the preload in a world of its own (Chromium's isolated worlds, which Electron uses too),
  * and the page's world, which sees only what `contextBridge` puts there. These run in the browser; they are sent there as text.
@@ -144,6 +146,10 @@ export function preloadWorld(source: string, paths: Record<string, string>): voi
         return world.standInPaths[file.name] ?? "";
       },
     },
+  } satisfies {
+    contextBridge: Pick<Electron.ContextBridge, "exposeInMainWorld">;
+    ipcRenderer: Pick<Electron.IpcRenderer, "invoke"> & { on: unknown };
+    webUtils: Pick<Electron.WebUtils, "getPathForFile">;
   };
   const require = (name: string) => {
     if (name === "electron") return electron;
