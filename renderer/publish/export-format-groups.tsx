@@ -59,6 +59,7 @@ function GroupItem({ group: { name, purpose, formats }, asked, possible, put, wh
   const [open, setOpen] = useState(false);
   const own = possible.filter((format) => (formats as readonly ExportFormat[]).includes(format));
   const taken = own.filter((format) => asked.includes(format)).length;
+  const shown = `${open ? "Hide" : "Show"} ${counted(formats.length, "file", "files")}`;
   const some = taken > 0 && taken < own.length;
   return (
     <li className="export-group">
@@ -81,8 +82,8 @@ function GroupItem({ group: { name, purpose, formats }, asked, possible, put, wh
           <span className="small export-count">
             {taken} of {own.length}
           </span>
-          <Collapsible.Trigger render={<Button weight="quiet" />} aria-label={`${open ? "Hide" : "Show"} the files of ${name}`}>
-            {open ? "Hide" : `Show ${counted(formats.length, "file", "files")}`}
+          <Collapsible.Trigger render={<Button weight="quiet" />} aria-label={`${shown} of ${name}`}>
+            {shown}
           </Collapsible.Trigger>
         </div>
         <Collapsible.Panel>

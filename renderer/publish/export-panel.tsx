@@ -27,7 +27,7 @@ import { PicturesBar } from "./pictures-bar.tsx";
 import { useTemplates } from "./use-templates.ts";
 import { useWriting } from "./use-writing.ts";
 import { VideoCopy } from "./video-copy.tsx";
-import { Warnings, WrittenFiles } from "./written-files.tsx";
+import { intoView, Warnings, WrittenFiles } from "./written-files.tsx";
 import "./export-panel.css";
 
 export interface ExportPanelProps {
@@ -36,15 +36,11 @@ export interface ExportPanelProps {
   readonly onClose: () => void;
 }
 
-export function ExportPanel({ detail, open, onClose }: ExportPanelProps) {
-  return (
-    <Modal title="Export" open={open} onClose={onClose} wide>
-      <ExportForm detail={detail} />
-    </Modal>
-  );
+export function ExportPanel({ open, ...rest }: ExportPanelProps) {
+  return open ? <ExportWindow {...rest} /> : null;
 }
 
-function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
+function ExportWindow({ detail, onClose }: Omit<ExportPanelProps, "open">) {
   const client = useClient();
   const { id: recordingId, title } = detail.summary;
   const writing = useWriting(recordingId, title);
@@ -77,7 +73,27 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
   const { written, working } = writing;
 
   return (
-    <>
+    <Modal
+      title="Export"
+      open
+      onClose={onClose}
+      wide
+      foot={
+        writing.pictures ? (
+          <PicturesBar underWay={writing.pictures} onCancel={writing.cancel} />
+        ) : (
+          <>
+            <span className="small soft export-state" role="status">
+              {working ? writingWords(writing.progress) : doneWords(written, writing.said)}
+            </span>
+            {working ? <Button onClick={writing.cancel}>Cancel</Button> : null}
+            <Button weight="main" onClick={() => write(false)} disabled={asked.length === 0 || working}>
+              Write {counted(asked.length, "file", "files")}
+            </Button>
+          </>
+        )
+      }
+    >
       <ExportNotes detail={detail} />
       <div className="export-ways">
         <Choice
@@ -110,17 +126,6 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
         )}
       </div>
       <ExportFormatGroups chosen={formats} onChange={setFormats} whyNot={whyNot} onLook={look} />
-      <div className="row">
-        <Button weight="main" onClick={() => write(false)} disabled={asked.length === 0 || working}>
-          Write {counted(asked.length, "file", "files")}
-        </Button>
-        {working && writing.pictures === null ? <Button onClick={writing.cancel}>Cancel</Button> : null}
-        <span className="small soft" role="status">
-          {working && writing.pictures === null ? writingWords(writing.progress) : ""}
-          {working ? "" : [written ? `${counted(written.files.length, "file", "files")} written.` : "", writing.said].join(" ").trim()}
-        </span>
-      </div>
-      {writing.pictures ? <PicturesBar underWay={writing.pictures} onCancel={writing.cancel} /> : null}
       {writing.problem ? <ProblemNote problem={writing.problem} onDismiss={() => writing.setProblem(null)} /> : null}
       <VideoCopy recordingId={recordingId} granularity={granularity} />
       {written ? (
@@ -139,7 +144,7 @@ function ExportForm({ detail }: { readonly detail: RecordingDetail }) {
       >
         <FilesInTheWay message={writing.inTheWay?.message ?? ""} />
       </Ask>
-    </>
+    </Modal>
   );
 }
 
@@ -150,10 +155,14 @@ function writingWords(progress: EventPayload<"export.progress"> | null): string 
   return progress ? `Writing ${exportWords[progress.format].name} (${progress.done + 1} of ${progress.of})…` : "Writing…";
 }
 
+function doneWords(written: Output<"export.write"> | null, said: string): string {
+  return [written ? `${counted(written.files.length, "file", "files")} written.` : "", said].join(" ").trim();
+}
+
 /** A file as it would be written, as text. */
 function Preview({ preview, onClose }: { readonly preview: Output<"export.preview">; readonly onClose: () => void }) {
   return (
-    <section aria-labelledby="preview-heading" ref={(section) => section?.scrollIntoView({ block: "nearest" })}>
+    <section aria-labelledby="preview-heading" ref={intoView}>
       <div className="row">
         <h3 id="preview-heading">{preview.fileName}</h3>
         <Button weight="quiet" onClick={onClose}>

@@ -5,6 +5,9 @@ import { Button } from "../shared/button.tsx";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { bytesLabel, exportWords } from "./export-formats.ts";
 
+/** What has just come is seen without looking for it. */
+export const intoView = (section: HTMLElement | null): void => section?.scrollIntoView({ block: "nearest" });
+
 /** What the reader of a file should know before it is used. */
 export function Warnings({ of }: { readonly of: readonly string[] }) {
   if (of.length === 0) return null;
@@ -26,7 +29,7 @@ export interface WrittenFilesProps {
 export function WrittenFiles({ written, reveal }: WrittenFilesProps) {
   const [problem, setProblem] = useState<Problem | null>(null);
   return (
-    <section aria-labelledby="written-heading">
+    <section aria-labelledby="written-heading" ref={intoView}>
       <div className="row">
         <h3 id="written-heading">Written</h3>
         {reveal ? (

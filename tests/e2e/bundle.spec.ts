@@ -244,7 +244,12 @@ test("the lot: a sheet matched, a text by a template, and every ready recording 
   await index.getByRole("textbox", { name: "Folder" }).fill(join(folder, "out"));
   await expectAccessible(page);
   await index.getByRole("button", { name: "Index 1 recording" }).click();
-  await expect(index.getByRole("list", { name: "Written" })).toContainText("Ossler wagon: 6 files in");
+  // A page, the same on paper, a table, JSON, the chapters, the record, and the text.
+  await expect(index.getByRole("list", { name: "Written" })).toContainText("Ossler wagon: 7 files in", { timeout: 60_000 });
   const [place = ""] = readdirSync(join(folder, "out"));
-  expect(readFileSync(join(folder, "out", place, "op-1-ossler-wagon.advert.txt"), "utf8")).toMatch(/^Come and see: 1988 Ossler Pathmark\n/);
+  expect(readFileSync(join(folder, "out", place, "op-1-ossler-wagon.advert.text.txt"), "utf8")).toMatch(
+    /^Come and see: 1988 Ossler Pathmark\n/,
+  );
+  const pdf = readFileSync(join(folder, "out", place, "op-1-ossler-wagon.condition-index.pdf")).toString("latin1");
+  expect(pdf.startsWith("%PDF-")).toBe(true);
 });

@@ -7,7 +7,7 @@ import type { Page } from "@playwright/test";
 import { buildExport } from "../../electron/exports/build-export.ts";
 import type { IndexStill } from "../../electron/exports/html/index-html.ts";
 import { parseWebVtt } from "../../electron/transcripts/parse-webvtt.ts";
-import { chapterGranularities, type RecordingDetail } from "../../shared-types/index.ts";
+import { chapterGranularities, exportFormats, type RecordingDetail } from "../../shared-types/index.ts";
 import { hostileDetail } from "../exports/hostile-detail.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 import { expect, test } from "./support/host.ts";
@@ -213,18 +213,21 @@ test.describe("in the export panel", () => {
     const dialog = page.getByRole("dialog", { name: "Export" });
     await dialog.getByRole("combobox", { name: "Paper of PDFs" }).press("Enter");
     await page.getByRole("option", { name: "A4", exact: true }).press("Enter");
-    const formats = dialog.getByRole("list", { name: "What to export" }).getByRole("checkbox");
-    const count = await formats.count();
+    const count = exportFormats.length;
     await expect(dialog.getByText(`${count} of ${count} chosen`)).toBeVisible();
-    await expect(formats.first().locator("svg path")).toBeVisible();
+    const group = dialog.getByRole("checkbox", { name: "Condition index", exact: true });
+    await expect(group.locator("svg path")).toBeVisible();
     await dialog.getByRole("button", { name: "Choose none" }).press("Enter");
     await expect(dialog.getByText(`0 of ${count} chosen`)).toBeVisible();
-    for (let position = 0; position < count; position += 1) {
-      const box = formats.nth(position);
-      if (/, PDF$/.test(((await box.locator("xpath=ancestor::label").textContent()) ?? "").trim())) await box.press("Space");
+    for (const name of ["Condition index", "Review record"]) {
+      await dialog.getByRole("button", { name: new RegExp(`^Show \\d files of ${name}$`) }).press("Enter");
+      await dialog
+        .getByRole("list", { name, exact: true })
+        .getByRole("checkbox", { name: `${name}, PDF` })
+        .press("Space");
     }
     await dialog.getByRole("button", { name: "Write 2 files" }).press("Enter");
-    await expect(dialog.getByRole("status").first()).toContainText(/Writing Condition index, PDF \(1 of 2\)/);
+    await expect(dialog.getByRole("status").last()).toContainText(/Writing Condition index, PDF \(1 of 2\)/);
     await dialog.getByRole("button", { name: "Cancel" }).press("Enter");
     await expect(dialog.getByRole("button", { name: "Write 2 files" })).toBeEnabled();
     await expect(dialog.getByRole("list", { name: "Written files" })).toHaveCount(0);
@@ -247,5 +250,66 @@ test.describe("in the export panel", () => {
     expect(pdf.startsWith("%PDF-")).toBe(true);
     // ISO 216 A4 in points.
     expect(pdf).toMatch(/\/MediaBox \[0 0 594\.9\d* 841\.9\d*\]/);
+  });
+
+  test("a group is taken or left as a whole, says when it is taken in part, and the foot stays where it is", async ({ desk: page }) => {
+    await page.setViewportSize({ width: 1100, height: 700 });
+    await openDemo(page, "Check");
+    await page.getByRole("button", { name: "Export…" }).click();
+    const dialog = page.getByRole("dialog", { name: "Export" });
+    const group = dialog.getByRole("checkbox", { name: "Chapters", exact: true });
+    await expect(group).toBeChecked();
+    await dialog.getByRole("button", { name: /^Show \d files of Chapters$/ }).click();
+    const files = dialog.getByRole("list", { name: "Chapters", exact: true }).getByRole("checkbox");
+    const count = await files.count();
+    await files.first().click();
+    await expect(group).toHaveAttribute("aria-checked", "mixed");
+    await expect(dialog.getByText(`${count - 1} of ${count}`, { exact: true })).toBeVisible();
+    await expect(dialog.getByRole("button", { name: `Write ${exportFormats.length - 1} files` })).toBeInViewport({ ratio: 1 });
+    await group.press("Space");
+    await expect(group).toBeChecked();
+    await group.press("Space");
+    await expect(dialog.getByText(`0 of ${count}`, { exact: true })).toBeVisible();
+    for (const name of ["Condition index", "Captions and corrections", "Review record"])
+      await dialog.getByRole("button", { name: new RegExp(`^Show \\d files of ${name}$`) }).click();
+    expect(await dialog.getByRole("list", { name: "What to export" }).getByRole("checkbox").count()).toBe(exportFormats.length + 4);
+    await expect(dialog.getByRole("button", { name: `Write ${exportFormats.length - count} files` })).toBeInViewport({ ratio: 1 });
+    await expect(dialog.getByRole("heading", { name: "The video with its chapters inside" })).toHaveCount(1);
+    const { violations } = await new AxeBuilder({ page }).include('[role="dialog"]').analyze();
+    expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+  });
+
+  test("the text goes by the template that is chosen: looked at, written, downloaded", async ({ desk: page, host }) => {
+    await openDemo(page, "Check");
+    await page.evaluate(() =>
+      fetch("/rpc/template.keep", {
+        method: "POST",
+        headers: { "content-type": "application/json" },
+        body: JSON.stringify({ template: { name: "Advert / short", text: "Come and see: {stock-number}" } }),
+      }),
+    );
+    await page.getByRole("button", { name: "Export…" }).click();
+    const dialog = page.getByRole("dialog", { name: "Export" });
+    await dialog.getByRole("combobox", { name: "Text by the template" }).press("Enter");
+    await page.getByRole("option", { name: "Advert / short" }).press("Enter");
+    await dialog.getByRole("button", { name: "Choose none" }).press("Enter");
+    await dialog.getByRole("button", { name: /^Show \d files of Condition index$/ }).press("Enter");
+    await dialog.getByRole("checkbox", { name: "Condition index, text" }).press("Space");
+    await dialog.getByRole("button", { name: "Look at Condition index, text" }).press("Enter");
+    await expect(dialog.locator(".export-preview")).toContainText("Come and see: CK-2107");
+    // Whatever a template says, what is open and the cautions stand in it.
+    await expect(dialog.locator(".export-preview")).toContainText("Not yet checked; ask before you rely on it");
+    await dialog.getByRole("button", { name: "Write 1 file" }).press("Enter");
+    const download = page.waitForEvent("download");
+    await dialog.getByRole("link", { name: "Download Condition index, text" }).press("Enter");
+    const text = readFileSync(await (await download).path(), "utf8");
+    expect(text).toMatch(/^Come and see: CK-2107\n/);
+    const [written = ""] = readdirSync(join(host.folder, "exports"), { recursive: true, encoding: "utf8" }).filter((name) =>
+      name.endsWith(".txt"),
+    );
+    expect(written).toMatch(/\.advert-short\.text\.txt$/);
+    expect(readFileSync(join(host.folder, "exports", written), "utf8").replace(/\d{4}-\d\d-\d\d/g, "")).toBe(
+      text.replace(/\d{4}-\d\d-\d\d/g, ""),
+    );
   });
 });
