@@ -167,6 +167,8 @@ export const contract = {
       title: z.string().trim().min(1).max(200),
       stockNumber: z.string().trim().max(60),
       vehicle: Vehicle,
+      /** The vehicle's body style is only one to begin with: that of the stock sheet counts, where it tells one. */
+      bodyStyleFromSheet: z.boolean().optional(),
       /** Import although the library has this very transcript; without it that is refused with `transcript-known`. */
       again: z.boolean().optional(),
       /** Refuse with `stock-number-known`, unless `again`, where a recording of this stock number is there, so that a person can be asked. */

@@ -105,6 +105,7 @@ async function main(args: string[]): Promise<number> {
       title,
       stockNumber,
       vehicle: { name: "", year: null, bodyStyle: "sedan", drive: "left-hand" },
+      bodyStyleFromSheet: true,
       // A command that is run again is meant again.
       again: true,
     });

@@ -1,4 +1,5 @@
 import { fieldNamed, type SheetField, type SheetMeanings, type StockSheetFields, type Vehicle } from "../../shared-types/index.ts";
+import { bodyStyleOf } from "./stock-sheet/body-style.ts";
 import { judgeColumns, type KnownChoices, noChoices } from "./stock-sheet/judge-columns.ts";
 import { readTable } from "./stock-sheet/read-table.ts";
 import { type TakenRow, takeRow } from "./stock-sheet/take-row.ts";
@@ -44,14 +45,16 @@ export function recordedOn(fields: StockSheetFields | null, meanings: SheetMeani
 interface Described {
   readonly stockNumber: string;
   readonly vehicle: Vehicle;
+  /** The body style given is only one to begin with: the sheet's counts, where it tells one. */
+  readonly bodyStyleFromSheet?: boolean;
 }
 
 /** The description with its empty fields taken from the sheet; what a person has written stays. Mileage has no field in a description. */
 export function withSheetDescription(
-  { stockNumber, vehicle }: Described,
+  { stockNumber, vehicle, bodyStyleFromSheet }: Described,
   fields: StockSheetFields | null,
   meanings: SheetMeanings | null = null,
-): Described {
+): Pick<Described, "stockNumber" | "vehicle"> {
   const value = (field: SheetField) => meaning(fields, meanings, field);
   const makeAndModel = [value("make"), value("model")].filter(Boolean).join(" ");
   return {
@@ -61,6 +64,7 @@ export function withSheetDescription(
       ...vehicle,
       name: vehicle.name || (value("vehicle") || makeAndModel).slice(0, 200),
       year: vehicle.year ?? yearOf(value("year")),
+      bodyStyle: (bodyStyleFromSheet === true ? bodyStyleOf(value("body")) : null) ?? vehicle.bodyStyle,
     },
   };
 }

@@ -2,7 +2,7 @@ import { addresses } from "../../shared-types/index.ts";
 import { type FileWatch, ProblemError } from "./client.ts";
 
 /** A browser may no longer read a file that was changed, moved or removed since it was chosen; asking it for a byte shows that. */
-async function isReadable(file: File): Promise<boolean> {
+export async function isReadable(file: File): Promise<boolean> {
   return file
     .slice(0, 1)
     .arrayBuffer()

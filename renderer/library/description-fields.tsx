@@ -1,16 +1,18 @@
-import { bodyStyles } from "../../shared-types/index.ts";
 import { Choice } from "../shared/choice.tsx";
 import { TextField } from "../shared/text-field.tsx";
-import { bodyStyleLabels } from "./body-styles.ts";
+import { bySheetOption, type ChosenStyle, styleOptions } from "./body-styles.ts";
 import type { DescriptionDraft, faultsOfDraft } from "./vehicle-form.ts";
 
 export interface DescriptionFieldsProps {
   readonly draft: DescriptionDraft;
   readonly faults: ReturnType<typeof faultsOfDraft>;
   readonly onChange: (draft: DescriptionDraft) => void;
+  /** Before an import the body style may be left to the stock sheet. */
+  readonly style?: ChosenStyle;
+  readonly onStyle?: (style: ChosenStyle) => void;
 }
 
-export function DescriptionFields({ draft, faults, onChange }: DescriptionFieldsProps) {
+export function DescriptionFields({ draft, faults, onChange, style, onStyle }: DescriptionFieldsProps) {
   const set = (change: Partial<DescriptionDraft>) => onChange({ ...draft, ...change });
   return (
     <div className="description-fields">
@@ -28,12 +30,11 @@ export function DescriptionFields({ draft, faults, onChange }: DescriptionFields
           hint="Make and model, as you name it"
         />
       </div>
-      <Choice
-        label="Body style"
-        value={draft.bodyStyle}
-        options={bodyStyles.map((value) => ({ value, label: bodyStyleLabels[value] }))}
-        onChange={(bodyStyle) => set({ bodyStyle })}
-      />
+      {style !== undefined && onStyle ? (
+        <Choice label="Body style" value={style} options={[bySheetOption, ...styleOptions]} onChange={onStyle} />
+      ) : (
+        <Choice label="Body style" value={draft.bodyStyle} options={styleOptions} onChange={(bodyStyle) => set({ bodyStyle })} />
+      )}
       <Choice
         label="Driver sits on the"
         value={draft.drive}

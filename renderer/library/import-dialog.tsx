@@ -9,6 +9,7 @@ import { recordingPlace } from "../shared/place.ts";
 import { ProblemNote } from "../shared/problem-note.tsx";
 import { isAsked } from "../sheet/sheet-answers.ts";
 import { SheetColumnsDialog } from "../sheet/sheet-columns-dialog.tsx";
+import { bySheet, type ChosenStyle, importedStyle } from "./body-styles.ts";
 import { DescriptionFields } from "./description-fields.tsx";
 import { FileSlot } from "./file-slot.tsx";
 import { sizeLabel } from "./run/line-words.ts";
@@ -16,6 +17,9 @@ import { acceptOf, type ImportPart, partOfFileName, titleOfFileName } from "./so
 import { type DescriptionDraft, descriptionOfDraft, emptyDescription, faultsOfDraft } from "./vehicle-form.ts";
 
 type Parts = Record<ImportPart, File | null>;
+
+/** What the library has already, and is meant to have twice; null before anybody was asked. */
+type Meant = "transcript" | "stock-number" | null;
 
 const slots = [
   { part: "transcript", label: "Transcript", hint: "Timed text, SRT, WebVTT or recogniser JSON. Needed." },
@@ -33,6 +37,8 @@ export interface ImportDialogProps {
   readonly dropped: readonly File[];
   /** What is known of the recording already. */
   readonly described?: Pick<DescriptionDraft, "title" | "stockNumber">;
+  /** Files of an earlier try that can no longer be read; they are chosen anew. */
+  readonly unreadable?: Partial<Record<ImportPart, Problem>>;
   /** For recordings that come whole, from another machine; without files the person chooses. */
   readonly onBundle: (files: readonly File[]) => void;
   readonly onClose: () => void;
@@ -40,7 +46,7 @@ export interface ImportDialogProps {
   readonly onImported: (recordingId: string, transcript: string) => void;
 }
 
-export function ImportDialog({ dropped, described, onBundle, onClose, onImported }: ImportDialogProps) {
+export function ImportDialog({ dropped, described, unreadable, onBundle, onClose, onImported }: ImportDialogProps) {
   const client = useClient();
   const [parts, setParts] = useState(() => sortFiles(dropped));
   const [draft, setDraft] = useState({
@@ -50,6 +56,9 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
   });
   /** What runs now and how it is stopped; null while nothing does. */
   const job = useRef<{ readonly ticket: string; readonly stop: AbortController } | null>(null);
+  const [style, setStyle] = useState<ChosenStyle>(bySheet);
+  /** Files of an earlier try that can no longer be read, each told in its own place. */
+  const [gone, setGone] = useState<Partial<Record<ImportPart, Problem>>>(unreadable ?? {});
   const [tried, setTried] = useState(false);
   const [working, setWorking] = useState<string | null>(null);
   const [problem, setProblem] = useState<{ part: ImportPart | null; problem: Problem } | null>(null);
@@ -68,6 +77,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
       return;
     }
     setParts((before) => ({ ...before, [part]: file }));
+    setGone((before) => ({ ...before, [part]: undefined }));
     if (problem?.part === part) setProblem(null);
     if (part === "transcript" && file && draft.title === "") setDraft({ ...draft, title: titleOfFileName(file.name) });
   };
@@ -97,13 +107,13 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
     }
   };
   /** The sheet goes first: what its columns mean is asked before a long video is handed over. Null where the import must wait. */
-  const offerSheet = async (file: File, again: boolean): Promise<string | null> => {
+  const offerSheet = async (file: File, meant: Meant): Promise<string | null> => {
     const offered = await offer("stockSheet", "Stock sheet", file);
     if (offered === null) return null;
     try {
       const sheet = await client.call("stockSheet.look", { stockSheet: offered });
       if (!sheet.columns.some(isAsked)) return offered;
-      setAsking({ sheet, goOn: () => void run(again, offered) });
+      setAsking({ sheet, goOn: () => void run(meant, offered) });
     } catch (thrown) {
       setProblem({ part: "stockSheet", problem: problemOf(thrown) });
     }
@@ -124,7 +134,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
     setWorking(null);
   };
 
-  const run = async (again: boolean, knownSheet: string | null = null) => {
+  const run = async (meant: Meant, knownSheet: string | null = null) => {
     setKnown(null);
     setTried(true);
     if (knownSheet === null) job.current = null;
@@ -139,7 +149,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
     if (Object.keys(faultsOfDraft(draft)).length > 0) return;
     const ids: Record<ImportPart, string | null> = { transcript: null, video: null, stockSheet: knownSheet };
     if (parts.stockSheet && knownSheet === null) {
-      ids.stockSheet = await offerSheet(parts.stockSheet, again);
+      ids.stockSheet = await offerSheet(parts.stockSheet, meant);
       if (ids.stockSheet === null) return;
     }
     for (const { part, label } of slots) {
@@ -150,14 +160,18 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
     }
     setWorking("Reading the transcript…");
     const { ticket, stop } = job.current ?? begin();
+    const given = descriptionOfDraft(draft);
+    const { bodyStyle, bodyStyleFromSheet } = importedStyle(style);
     try {
       const summary = await client.call("recording.import", {
         transcript: ids.transcript ?? "",
         video: ids.video,
         stockSheet: ids.stockSheet,
-        ...descriptionOfDraft(draft),
-        again,
-        asksOfStockNumber: true,
+        ...given,
+        vehicle: { ...given.vehicle, bodyStyle },
+        bodyStyleFromSheet,
+        again: meant === "transcript",
+        asksOfStockNumber: meant === null,
         ticket,
       });
       onImported(summary.id, parts.transcript.name);
@@ -192,7 +206,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
             {working ?? ""}
           </span>
           {working !== null ? <Button onClick={cancel}>Cancel</Button> : null}
-          <Button weight="main" onClick={() => void run(false)} disabled={working !== null}>
+          <Button weight="main" onClick={() => void run(null)} disabled={working !== null}>
             Import
           </Button>
         </>
@@ -208,7 +222,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
               accept={acceptOf[part]}
               file={parts[part]}
               onFile={(file) => setPart(part, file)}
-              problem={problem?.part === part ? problem.problem : null}
+              problem={problem?.part === part ? problem.problem : (gone[part] ?? null)}
               more={
                 part === "stockSheet" ? (
                   <Button
@@ -223,7 +237,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
             />
           ))}
         </section>
-        <DescriptionFields draft={draft} faults={faults} onChange={setDraft} />
+        <DescriptionFields draft={draft} faults={faults} onChange={setDraft} style={style} onStyle={setStyle} />
       </div>
       <p className="small soft">
         Stock number, model year and vehicle that you leave empty are taken from the stock sheet where it has them. Of a sheet of many
@@ -250,7 +264,7 @@ export function ImportDialog({ dropped, described, onBundle, onClose, onImported
         open={known !== null}
         yes={known?.code === "stock-number-known" ? "Import it beside it" : "Import it again"}
         no="Do not import"
-        onYes={() => void run(true)}
+        onYes={() => void run(known?.code === "stock-number-known" ? "stock-number" : "transcript")}
         onNo={() => setKnown(null)}
       >
         <p>{known?.message}</p>

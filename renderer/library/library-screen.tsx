@@ -12,6 +12,7 @@ import { ProblemNote } from "../shared/problem-note.tsx";
 import { DescribeDialog } from "./describe-dialog.tsx";
 import { filesOfDrop } from "./files/dropped-files.ts";
 import { type FoundFile, foundFiles } from "./files/found-file.ts";
+import { readableFiles } from "./files/readable-files.ts";
 import { useFileChoice } from "./files/use-file-choice.tsx";
 import { useHandedFiles } from "./files/use-handed-files.ts";
 import { ImportDialog } from "./import-dialog.tsx";
@@ -28,13 +29,15 @@ import { RecordingRow } from "./recording-row.tsx";
 import { removalWords } from "./removal-words.ts";
 import { importRunOf, type RunLine } from "./run/import-run.ts";
 import { RunPanel } from "./run/run-panel.tsx";
-import { acceptOf, isOneRecording } from "./sort-files.ts";
+import { acceptOf, type ImportPart, isOneRecording } from "./sort-files.ts";
 import type { DescriptionDraft } from "./vehicle-form.ts";
 import { useVideoDialog } from "./videos/use-video-dialog.tsx";
 
 interface SingleImport {
   readonly files: readonly File[];
   readonly described?: Pick<DescriptionDraft, "title" | "stockNumber">;
+  /** Files of an earlier try that can no longer be read. */
+  readonly unreadable?: Partial<Record<ImportPart, Problem>>;
   /** The line of the run that it takes the place of. */
   readonly ticket?: string;
 }
@@ -104,7 +107,10 @@ export function LibraryScreen() {
   };
   const mend = ({ ticket, order: { transcript, video, stockSheet, title, stockNumber } }: RunLine) => {
     const files = [transcript, video, stockSheet].flatMap((file) => (file && typeof file.source !== "string" ? [file.source] : []));
-    setSingle({ files, described: { title, stockNumber }, ticket });
+    // What was moved meanwhile would only be refused again: its place is left empty, and says why.
+    void readableFiles(files).then(({ readable, unreadable }) =>
+      setSingle({ files: readable, unreadable, described: { title, stockNumber }, ticket }),
+    );
   };
   const shown = recordings ? arrangeRecordings(recordings, words, order) : [];
 
@@ -195,6 +201,7 @@ export function LibraryScreen() {
         <ImportDialog
           dropped={single.files}
           described={single.described}
+          unreadable={single.unreadable}
           onBundle={(files) => {
             setSingle(null);
             lot.bring(foundFiles(files.map((file) => ({ file, folder: "" }))));
@@ -210,6 +217,7 @@ export function LibraryScreen() {
         <PlanDialog
           files={plan.files}
           folder={plan.folder}
+          recordings={recordings ?? []}
           onClose={() => setPlan(null)}
           onImport={(orders) => {
             run.add(orders);

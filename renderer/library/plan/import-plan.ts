@@ -1,3 +1,5 @@
+import { bareStockNumber, type RecordingSummary } from "../../../shared-types/index.ts";
+import type { ChosenStyle } from "../body-styles.ts";
 import type { FoundFile } from "../files/found-file.ts";
 import { type PairedBy, pairFiles } from "../files/pair-files.ts";
 import { partOfKnownEnding, stockNumberOfFileName, titleOfFileName } from "../sort-files.ts";
@@ -23,6 +25,8 @@ export interface PlanRow {
   readonly sheetBy: PairedBy | "person" | null;
   /** False leaves the lot's sheet out. */
   readonly fromLot: boolean;
+  /** Null: as for all. */
+  readonly bodyStyle: ChosenStyle | null;
 }
 
 export interface LeftOver {
@@ -35,7 +39,9 @@ export interface LeftOver {
 export function planOfFiles(files: readonly FoundFile[]): ImportPlan {
   const { recordings, lotSheet } = pairFiles(files);
   const names = new Map(files.map(({ key, name, folder }) => [key, { name, folder }]));
-  const rows = recordings.map((paired): PlanRow => ({ ...paired, ...described(names.get(paired.transcript)), taken: true, fromLot: true }));
+  const rows = recordings.map(
+    (paired): PlanRow => ({ ...paired, ...described(names.get(paired.transcript)), taken: true, fromLot: true, bodyStyle: null }),
+  );
   // As a list of files reads: "OS-9" before "OS-10".
   const place = ({ transcript }: PlanRow) => transcript;
   return { files, rows: rows.sort((a, b) => byNumbersToo.compare(place(a), place(b))), lotSheet };
@@ -83,6 +89,7 @@ export function addRow(plan: ImportPlan, transcript: string): ImportPlan {
     stockSheet: null,
     sheetBy: null,
     fromLot: true,
+    bodyStyle: null,
   };
   return { ...plan, rows: [...plan.rows, row] };
 }
@@ -108,6 +115,32 @@ export function leftOver(plan: ImportPlan): LeftOver[] {
       if (part === "transcript") return { ...rest, why: "another transcript of the same name was taken" };
       if (part === "video") return { ...rest, why: "no transcript goes with it; choose it beside a recording, if it belongs to one" };
       return { ...rest, why: "no transcript goes with it; choose it beside a recording, or for all" };
+    });
+}
+
+/** A recording to come whose stock number another has, and which. */
+export interface KnownRow {
+  readonly row: PlanRow;
+  readonly why: string;
+}
+
+type Known = Pick<RecordingSummary, "stockNumber" | "title" | "importedAt">;
+
+/** Rows whose stock number the library has, or a row before them. What only a stock sheet tells is found when it is read. */
+export function knownRows(plan: ImportPlan, recordings: readonly Known[]): KnownRow[] {
+  const inLibrary = new Map(recordings.toReversed().map((recording) => [bareStockNumber(recording.stockNumber), recording]));
+  const before = new Map<string, PlanRow>();
+  return plan.rows
+    .filter(({ taken }) => taken)
+    .flatMap((row) => {
+      const number = bareStockNumber(row.stockNumber);
+      if (number === "") return [];
+      const known = inLibrary.get(number);
+      const first = before.get(number);
+      before.set(number, first ?? row);
+      if (known)
+        return [{ row, why: `${known.stockNumber} is in the library as “${known.title}”, imported ${known.importedAt.slice(0, 10)}` }];
+      return first ? [{ row, why: `${row.stockNumber} is also “${first.title}” among these` }] : [];
     });
 }
 

@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { type BodyStyle, bodyStyles, type Problem, type Vehicle } from "../../../shared-types/index.ts";
+import type { Problem, RecordingSummary, Vehicle } from "../../../shared-types/index.ts";
 import { problemOf } from "../../client/client.ts";
 import { useClient } from "../../client/use-client.ts";
 import { Button } from "../../shared/button.tsx";
@@ -8,11 +8,12 @@ import { counted } from "../../shared/count.ts";
 import { Modal } from "../../shared/dialog.tsx";
 import { ProblemNote } from "../../shared/problem-note.tsx";
 import { SheetColumnsDialog } from "../../sheet/sheet-columns-dialog.tsx";
-import { bodyStyleLabels } from "../body-styles.ts";
+import { bySheet, bySheetOption, type ChosenStyle, importedStyle, styleOptions } from "../body-styles.ts";
 import { type FoundFile, placeOfFile } from "../files/found-file.ts";
+import { KnownDialog } from "../known-dialog.tsx";
 import type { ImportOrder } from "../run/import-run.ts";
 import { partOfKnownEnding } from "../sort-files.ts";
-import { addRow, changeRow, faultOfPlan, leftOver, planOfFiles, sheetOfRow } from "./import-plan.ts";
+import { addRow, changeRow, faultOfPlan, type KnownRow, knownRows, leftOver, planOfFiles, sheetOfRow } from "./import-plan.ts";
 import { LeftOverList } from "./left-over-list.tsx";
 import "./plan.css";
 import { PlanRows } from "./plan-rows.tsx";
@@ -22,15 +23,17 @@ export interface PlanDialogProps {
   readonly files: readonly FoundFile[];
   /** Name of the folder that was chosen; null for files dropped or chosen one by one. */
   readonly folder: string | null;
+  /** Those of the library, whose stock numbers are looked at. */
+  readonly recordings: readonly RecordingSummary[];
   readonly onClose: () => void;
   readonly onImport: (orders: readonly ImportOrder[]) => void;
 }
 
 /** What was paired and what is left over, before anything is imported; all of it can be changed. */
-export function PlanDialog({ files, folder, onClose, onImport }: PlanDialogProps) {
+export function PlanDialog({ files, folder, recordings, onClose, onImport }: PlanDialogProps) {
   const client = useClient();
   const [plan, setPlan] = useState(() => planOfFiles(files));
-  const [bodyStyle, setBodyStyle] = useState<BodyStyle>("sedan");
+  const [bodyStyle, setBodyStyle] = useState<ChosenStyle>(bySheet);
   const [drive, setDrive] = useState<Vehicle["drive"]>("left-hand");
   const [problem, setProblem] = useState<Problem | null>(null);
   const [working, setWorking] = useState(false);
@@ -44,23 +47,39 @@ export function PlanDialog({ files, folder, onClose, onImport }: PlanDialogProps
   const taken = plan.rows.filter((row) => row.taken);
   const fault = faultOfPlan(plan);
 
+  /** Recordings that would stand there twice, while the person is asked about them. */
+  const [known, setKnown] = useState<readonly KnownRow[] | null>(null);
+  const importRows = (beside: ReadonlySet<string>, left: ReadonlySet<string>) =>
+    onImport(
+      taken.flatMap((row) => {
+        const transcript = fileOf(row.transcript);
+        if (!transcript || left.has(row.transcript)) return [];
+        const { bodyStyle: style, bodyStyleFromSheet } = importedStyle(row.bodyStyle ?? bodyStyle);
+        return [
+          {
+            title: row.title.trim(),
+            stockNumber: row.stockNumber.trim(),
+            vehicle: { name: "", year: null, bodyStyle: style, drive },
+            bodyStyleFromSheet,
+            besideKnown: beside.has(row.transcript),
+            transcript,
+            video: fileOf(row.video),
+            stockSheet: fileOf(sheetOfRow(plan, row)),
+          },
+        ];
+      }),
+    );
+
   const begin = async () => {
     setProblem(null);
     setWorking(true);
     try {
       const used = new Set(taken.map((row) => sheetOfRow(plan, row)));
       if (await settleSheets(files.filter(({ key }) => used.has(key)))) {
-        onImport(
-          taken.flatMap((row) => {
-            const transcript = fileOf(row.transcript);
-            if (!transcript) return [];
-            const vehicle = { name: "", year: null, bodyStyle, drive };
-            const { title, stockNumber } = row;
-            const stockSheet = fileOf(sheetOfRow(plan, row));
-            return [{ title: title.trim(), stockNumber: stockNumber.trim(), vehicle, transcript, video: fileOf(row.video), stockSheet }];
-          }),
-        );
-        return;
+        const twice = knownRows(plan, recordings);
+        if (twice.length === 0) importRows(new Set(), new Set());
+        else setKnown(twice);
+        if (twice.length === 0) return;
       }
     } catch (thrown) {
       setProblem(problemOf(thrown));
@@ -101,12 +120,7 @@ export function PlanDialog({ files, folder, onClose, onImport }: PlanDialogProps
               onChange={(key) => setPlan({ ...plan, lotSheet: key || null })}
             />
           ) : null}
-          <Choice
-            label="Body style of all"
-            value={bodyStyle}
-            options={bodyStyles.map((value) => ({ value, label: bodyStyleLabels[value] }))}
-            onChange={setBodyStyle}
-          />
+          <Choice label="Body style of all" value={bodyStyle} options={[bySheetOption, ...styleOptions]} onChange={setBodyStyle} />
           <Choice
             label="Driver sits on the"
             value={drive}
@@ -126,6 +140,19 @@ export function PlanDialog({ files, folder, onClose, onImport }: PlanDialogProps
         Stock number, model year and vehicle that are not given come from the stock sheet where it has them. Of a sheet of many vehicles,
         the row with the stock number counts. Each recording can be described afterwards.
       </p>
+      {known ? (
+        <KnownDialog
+          lines={known.map(({ row, why }) => ({ key: row.transcript, title: row.title, why }))}
+          otherwise="left out"
+          onClose={() => setKnown(null)}
+          onSettled={(beside) => {
+            const left = known.flatMap(({ row }) => (beside.has(row.transcript) ? [] : [row.transcript]));
+            setKnown(null);
+            // Where nothing is left to import, the plan stays to be changed.
+            if (left.length < taken.length) importRows(beside, new Set(left));
+          }}
+        />
+      ) : null}
       {question ? (
         <SheetColumnsDialog
           key={question.fileName}

@@ -2,6 +2,7 @@ import { useVirtualizer } from "@tanstack/react-virtual";
 import { useId, useMemo, useRef } from "react";
 import { Choice } from "../../shared/choice.tsx";
 import { TextField } from "../../shared/text-field.tsx";
+import { bySheetOption, styleOptions } from "../body-styles.ts";
 import { type FoundFile, placeOfFile } from "../files/found-file.ts";
 import { type ImportPart, partOfKnownEnding } from "../sort-files.ts";
 import type { ImportPlan, PlanRow } from "./import-plan.ts";
@@ -127,6 +128,14 @@ function Row({ row, transcript, videos, sheets, hasLotSheet, onChange }: RowProp
                 : { stockSheet: key, sheetBy: "person" },
             )
           }
+        />
+      </div>
+      <div className="plan-style">
+        <Choice
+          label="Body style"
+          value={row.bodyStyle ?? ""}
+          options={[{ value: "", label: "as for all" }, bySheetOption, ...styleOptions]}
+          onChange={(style) => onChange({ bodyStyle: style === "" ? null : style })}
         />
       </div>
     </div>

@@ -11,6 +11,10 @@ export interface ImportOrder {
   readonly transcript: FoundFile;
   readonly video: FoundFile | null;
   readonly stockSheet: FoundFile | null;
+  /** The vehicle's body style is only one to begin with: that of the stock sheet counts, where it tells one. */
+  readonly bodyStyleFromSheet?: boolean;
+  /** The person was asked and means it, although the library has a recording of this stock number. */
+  readonly besideKnown?: boolean;
 }
 
 export type LineState =
@@ -37,13 +41,23 @@ export function isSettled({ state }: RunLine): boolean {
   return settledKinds.has(state.kind);
 }
 
+function isKnownNumber({ state }: RunLine): boolean {
+  return state.kind === "failed" && state.problem.code === "stock-number-known";
+}
+
+/** Lines whose transcript or stock number the library has: only a person can say whether they are meant. */
+export function knownLines(lines: readonly RunLine[]): RunLine[] {
+  return lines.filter((line) => isKnownNumber(line) || (line.state.kind === "failed" && line.state.problem.code === "transcript-known"));
+}
+
 export type ImportRun = ReturnType<typeof createImportRun>;
 
 /** Imports orders one after the other, a line for each; goes on whichever screen is shown. */
 export function createImportRun(client: Client, newTicket: () => string = () => crypto.randomUUID()) {
   let lines: readonly RunLine[] = [];
   let busyLanes = 0;
-  const again = new Set<string>();
+  /** What a person means to have twice, by ticket. */
+  const meant = new Map<string, "transcript" | "stock-number">();
   const stops = new Map<string, AbortController>();
   const listeners = new Set<() => void>();
 
@@ -79,7 +93,7 @@ export function createImportRun(client: Client, newTicket: () => string = () => 
       const stockSheet = await offer("stockSheet");
       const video = await offer("video");
       setProgress(ticket, { kind: "reading" });
-      const { title, stockNumber, vehicle } = order;
+      const { title, stockNumber, vehicle, bodyStyleFromSheet = false, besideKnown = false } = order;
       const input: Input<"recording.import"> = {
         transcript,
         video,
@@ -87,10 +101,11 @@ export function createImportRun(client: Client, newTicket: () => string = () => 
         title,
         stockNumber,
         vehicle,
+        bodyStyleFromSheet,
         ticket,
-        asksOfStockNumber: true,
+        asksOfStockNumber: !besideKnown && meant.get(ticket) !== "stock-number",
       };
-      const summary = await client.call("recording.import", again.has(ticket) ? { ...input, again: true } : input);
+      const summary = await client.call("recording.import", meant.get(ticket) === "transcript" ? { ...input, again: true } : input);
       setState(ticket, { kind: "imported", recordingId: summary.id });
     } catch (thrown) {
       const problem = problemOf(thrown);
@@ -151,7 +166,7 @@ export function createImportRun(client: Client, newTicket: () => string = () => 
       if (!line || !isSettled(line) || line.state.kind === "imported") return;
       // A new ticket: what still comes for the old one is none of its business.
       const fresh = newTicket();
-      if (known) again.add(fresh);
+      if (known) meant.set(fresh, isKnownNumber(line) ? "stock-number" : "transcript");
       show(lines.map((one) => (one.ticket === ticket ? { ...one, ticket: fresh, state: { kind: "waiting" } } : one)));
       pump();
     },

@@ -1,9 +1,10 @@
-import { type ReactNode, useSyncExternalStore } from "react";
+import { type ReactNode, useState, useSyncExternalStore } from "react";
 import { Button } from "../../shared/button.tsx";
 import { recordingPlace } from "../../shared/place.ts";
 import { ProblemNote } from "../../shared/problem-note.tsx";
 import { keepPlace, placeOfImports } from "../keep-place.ts";
-import { type ImportRun, isSettled, type RunLine } from "./import-run.ts";
+import { KnownDialog } from "../known-dialog.tsx";
+import { type ImportRun, isSettled, knownLines, type RunLine } from "./import-run.ts";
 import { type LineAct, lineActs, lineShare, lineWords, runWords } from "./line-words.ts";
 import "./run-panel.css";
 
@@ -16,7 +17,9 @@ export interface RunPanelProps {
 /** What is being imported, a line for each recording; absent while there is nothing to tell. */
 export function RunPanel({ run, onMend }: RunPanelProps) {
   const lines = useSyncExternalStore(run.subscribe, run.lines);
+  const [asking, setAsking] = useState(false);
   if (lines.length === 0) return null;
+  const known = knownLines(lines);
   const open = lines.filter((line) => !isSettled(line)).length;
   return (
     <section className="run" aria-labelledby="run-heading" id="imports" tabIndex={-1}>
@@ -25,6 +28,11 @@ export function RunPanel({ run, onMend }: RunPanelProps) {
         <p role="status" className="soft">
           {runWords(lines)}
         </p>
+        {open === 0 && known.length > 1 ? (
+          <Button weight="main" onClick={() => setAsking(true)}>
+            Decide about {known.length} that are here already…
+          </Button>
+        ) : null}
         {open > 0 ? (
           <Button
             onClick={() => {
@@ -46,6 +54,25 @@ export function RunPanel({ run, onMend }: RunPanelProps) {
           </Button>
         )}
       </div>
+      {asking ? (
+        <KnownDialog
+          lines={known.map(({ ticket, order, state }) => ({
+            key: ticket,
+            title: order.title,
+            why: state.kind === "failed" ? state.problem.message : "",
+          }))}
+          otherwise="off the list"
+          onClose={() => setAsking(false)}
+          onSettled={(meant) => {
+            setAsking(false);
+            for (const { ticket } of known) {
+              if (meant.has(ticket)) run.retry(ticket, true);
+              else run.clear(ticket);
+            }
+            keepPlace(placeOfImports);
+          }}
+        />
+      ) : null}
       <ul className="run-lines" aria-label="Imports">
         {lines.map((line) => (
           <Line key={line.ticket} line={line} run={run} onMend={() => onMend(line)} />

@@ -1,7 +1,7 @@
 import { describe, expect, test, vi } from "vitest";
 import { type Client, ProblemError } from "../../../renderer/client/client.ts";
 import type { FoundFile } from "../../../renderer/library/files/found-file.ts";
-import { createImportRun, type ImportOrder } from "../../../renderer/library/run/import-run.ts";
+import { createImportRun, type ImportOrder, knownLines } from "../../../renderer/library/run/import-run.ts";
 import { lineActs, lineShare, lineWords, runWords, sizeLabel } from "../../../renderer/library/run/line-words.ts";
 import type { EventPayload } from "../../../shared-types/index.ts";
 
@@ -56,6 +56,27 @@ function ground() {
 }
 
 const settle = () => new Promise((done) => setTimeout(done, 0));
+
+test("what is known is asked about by what is known of it: the words, or the stock number alone", async () => {
+  const { run, imports, calls } = ground();
+  run.add([order("a"), { ...order("b"), besideKnown: true }]);
+  await settle();
+  const inputOf = (title: string) =>
+    calls.filter(([name, input]) => name === "recording.import" && (input as { title: string }).title === title);
+  expect(inputOf("a").at(-1)?.[1]).toMatchObject({ asksOfStockNumber: true, bodyStyleFromSheet: false });
+  expect(inputOf("b").at(-1)?.[1]).toMatchObject({ asksOfStockNumber: false });
+  imports.get("a")?.reject(new ProblemError({ code: "stock-number-known", message: "There." }));
+  imports.get("b")?.reject(new ProblemError({ code: "transcript-known", message: "There." }));
+  await settle();
+  expect(knownLines(run.lines()).map((line) => line.order.title)).toEqual(["a", "b"]);
+  for (const { ticket } of knownLines(run.lines())) run.retry(ticket, true);
+  await settle();
+  // The same words are still asked about where only the stock number was meant.
+  expect(inputOf("a").at(-1)?.[1]).toMatchObject({ asksOfStockNumber: false });
+  expect(inputOf("a").at(-1)?.[1]).not.toHaveProperty("again");
+  expect(inputOf("b").at(-1)?.[1]).toMatchObject({ again: true });
+  expect(knownLines(run.lines())).toEqual([]);
+});
 
 describe("a run of imports", () => {
   test("goes on past a failure, two at a time, a line for each", async () => {
