@@ -40,8 +40,8 @@ export function FolderField({ label, value, onChange, onProblem, hint }: FolderF
     <div className="folder-field">
       <TextField label={label} value={value} onChange={onChange} {...(hint === undefined ? {} : { hint })} />
       {hostChooses ? (
-        <Button onClick={choose} disabled={choosing} aria-label={`Choose: ${label}`}>
-          Choose…
+        <Button onClick={choose} disabled={choosing}>
+          Choose the folder…
         </Button>
       ) : null}
     </div>

@@ -144,7 +144,7 @@ test("a finding's picture is taken too; what cannot be read is told, and the fil
   await call(page, "finding.accept", { recordingId, proposalKeys: [key], initials: "AB" });
   const wanted = (await call(page, "still.wanted", { recordingId })).moments;
   expect(wanted.length).toBe(before.length + 1);
-  const write = async (before: () => Promise<void>) => {
+  const write = async (before: () => Promise<unknown>) => {
     await page.reload();
     await page.getByRole("button", { name: "Export…" }).click();
     const dialog = page.getByRole("dialog", { name: "Export" });
