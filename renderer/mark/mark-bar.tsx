@@ -13,10 +13,10 @@ export function MarkBar({ desk: { actions }, keeper: { marks } }: MarkBarProps) 
   return (
     // biome-ignore lint/a11y/useSemanticElements: a toolbar has no element of its own
     <div className="mark-bar" role="group" aria-label="Marking">
-      <Button className="mark-value" shortcut="I" onClick={actions["mark-start"]}>
+      <Button shortcut="I" onClick={actions["mark-start"]}>
         In {marks.start === null ? "" : tenthsLabel(marks.start)}
       </Button>
-      <Button className="mark-value" shortcut="O" onClick={actions["mark-end"]}>
+      <Button shortcut="O" onClick={actions["mark-end"]}>
         Out {marks.end === null ? "" : tenthsLabel(marks.end)}
       </Button>
       <Button shortcut="Z" onClick={actions.zone}>

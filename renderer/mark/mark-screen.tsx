@@ -34,15 +34,23 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
   const picture = useRecordingClock(detail.summary);
   const { clock } = picture;
   const keeper = useMarks();
-  const [pane, setPane] = useState<Pane>("captions");
+  const [pane, setPane] = useState<Pane>("zones");
+  /** The film takes the place of the lap and the page. */
+  const [filmLarge, setFilmLarge] = useState(false);
   /** The finding whose form is open: "new", an id, or none. */
   const [editing, setEditing] = useState<string | null>(null);
+  const [formPlace, setFormPlace] = useState<HTMLElement | null>(null);
   const [findingAsk, setFindingAsk] = useState<FindingAsk | null>(null);
   /** Half-written findings, as `editing` names them: the form goes from the page while another list is shown. */
   const findingDrafts = useRef(new Map<string, FindingDraft>());
   // The same functions at each drawing: the lap strip is then drawn anew only when what it shows has changed.
+  const showPane = useCallback((next: Pane) => {
+    setPane(next);
+    setFilmLarge(false);
+  }, []);
   const openFinding = useCallback((id: string) => {
     setPane("findings");
+    setFilmLarge(false);
     setEditing(id);
   }, []);
   const { id: recordingId } = detail.summary;
@@ -53,7 +61,6 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
     [recordingId],
   );
   const [ask, setAsk] = useState<CaptionsAsk | null>(null);
-  const [searched, setSearched] = useState("");
   /** The row of the findings list that a key sent the keyboard to. */
   const [findingRow, setFindingRow] = useState<string | null>(null);
   const answered = useCallback(() => setAsk(null), []);
@@ -71,16 +78,14 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
     onNextProposal: () => {
       const proposals = detail.findingProposals.toSorted((a, b) => a.start - b.start);
       const next = proposals.find(({ start }) => start > clock.read().time + 0.05) ?? proposals[0];
-      setPane("findings");
+      showPane("findings");
       if (!next) return;
       clock.seek(next.start);
       setFindingRow(next.key);
     },
-    onPane: setPane,
-    onCaptions: (asked) => {
-      setPane("captions");
-      setAsk(asked);
-    },
+    onPane: showPane,
+    onFilmSize: () => setFilmLarge(!filmLarge),
+    onCaptions: setAsk,
   });
   useShortcuts((key) => {
     const action = markActionOf(key);
@@ -94,23 +99,31 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
 
   const waiting = detail.lap.filter((span) => span.zoneSpanId === null).length;
   return (
-    <main className="mark">
-      <section className="mark-film" aria-label="Player">
-        <Picture {...picture} captions={detail.captions} />
-        <div className="mark-tools">
-          <Transport clock={clock}>
-            <MarkBar desk={desk} keeper={keeper} />
-          </Transport>
-          <SpanBar desk={desk} detail={detail} clock={clock} />
-        </div>
-      </section>
-      <div className="mark-side">
+    <main className="mark" data-film={filmLarge ? "large" : undefined}>
+      <LapStrip
+        detail={detail}
+        clock={clock}
+        marks={keeper.marks}
+        tools={
+          <>
+            {filmLarge ? null : <MarkBar desk={desk} keeper={keeper} />}
+            <Button weight="quiet" shortcut="?" onClick={desk.actions.sheet}>
+              Keys
+            </Button>
+          </>
+        }
+        onMoveBorder={desk.moveBorder}
+        onPickFinding={openFinding}
+        onOpenConflict={openConflict}
+      >
         <PlanView detail={detail} clock={clock} />
+      </LapStrip>
+      {/* A finding's form lies over the lap, so that film, words and list stay where they are. */}
+      <div className="mark-form" ref={setFormPlace} />
+      <div className="mark-page">
+        <SpanBar desk={desk} detail={detail} clock={clock} />
         <Tabs.Root className="panes" value={pane} onValueChange={(next: Pane) => setPane(next)}>
           <Tabs.List className="pane-tabs" aria-label="Lists">
-            <Tabs.Tab value="captions" className="pane-tab">
-              Captions <TabKey>1</TabKey>
-            </Tabs.Tab>
             <Tabs.Tab value="findings" className="pane-tab">
               Findings <Waiting count={detail.findingProposals.length} /> <TabKey>2</TabKey>
             </Tabs.Tab>
@@ -118,17 +131,6 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
               Zones <Waiting count={waiting} /> <TabKey>3</TabKey>
             </Tabs.Tab>
           </Tabs.List>
-          <Tabs.Panel value="captions" className="pane" tabIndex={-1}>
-            <CaptionsPane
-              detail={detail}
-              clock={clock}
-              edit={edit}
-              ask={ask}
-              onAnswered={answered}
-              words={searched}
-              onWords={setSearched}
-            />
-          </Tabs.Panel>
           <Tabs.Panel value="findings" className="pane" tabIndex={-1}>
             <FindingsPane
               detail={detail}
@@ -139,6 +141,7 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
               desk={desk}
               editing={editing}
               onEdit={setEditing}
+              formPlace={formPlace}
               drafts={findingDrafts.current}
               ask={findingAsk}
               onAnswered={findingAnswered}
@@ -151,19 +154,24 @@ export function MarkScreen({ detail, edit, startAt }: MarkScreenProps) {
           </Tabs.Panel>
         </Tabs.Root>
       </div>
-      <LapStrip
-        detail={detail}
-        clock={clock}
-        marks={keeper.marks}
-        tools={
-          <Button weight="quiet" shortcut="?" onClick={desk.actions.sheet}>
-            Keys
-          </Button>
-        }
-        onMoveBorder={desk.moveBorder}
-        onPickFinding={openFinding}
-        onOpenConflict={openConflict}
-      />
+      <section className="mark-film" aria-label="Player">
+        <Picture {...picture} captions={detail.captions} />
+        <div className="mark-tools">
+          <Transport clock={clock}>
+            <Button
+              weight="quiet"
+              shortcut="V"
+              aria-pressed={filmLarge}
+              onClick={desk.actions["film-size"]}
+              tip="The film over the lap and the page"
+            >
+              Large
+            </Button>
+            {filmLarge ? <MarkBar desk={desk} keeper={keeper} /> : null}
+          </Transport>
+        </div>
+      </section>
+      <CaptionsPane detail={detail} clock={clock} edit={edit} ask={ask} onAnswered={answered} />
       <MarkDialogs desk={desk} />
     </main>
   );

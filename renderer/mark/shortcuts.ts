@@ -15,6 +15,7 @@ export type MarkAction =
   | "louder"
   | "quieter"
   | "mute"
+  | "film-size"
   | "border-before"
   | "border-after"
   | "mark-start"
@@ -76,6 +77,7 @@ export const markShortcuts = [
       { action: "louder", key: "Shift+ArrowUp", words: "louder" },
       { action: "quieter", key: "Shift+ArrowDown", words: "quieter" },
       { action: "mute", key: "M", words: "sound off and on" },
+      { action: "film-size", key: "V", words: "the film large, over the lap and the page, or in its place" },
     ],
   },
   {
@@ -109,7 +111,7 @@ export const markShortcuts = [
   {
     name: "Lists",
     shortcuts: [
-      { action: "captions", key: "1", words: "captions" },
+      { action: "captions", key: "1", words: "to the captions" },
       { action: "findings", key: "2", words: "findings" },
       { action: "zones", key: "3", words: "zones" },
       { action: "correct", key: "E", words: "correct the words of the caption at the playhead; Enter keeps, Esc drops" },

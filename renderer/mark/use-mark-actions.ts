@@ -32,15 +32,17 @@ export interface MarkActionsInput {
   readonly onFinding: (ask: FindingAsk) => void;
   readonly onNextProposal: () => void;
   readonly onPane: (pane: Pane) => void;
-  /** Something asked of the captions pane, which is shown for it. */
+  /** The film large or in its place. */
+  readonly onFilmSize: () => void;
+  /** Something asked of the captions. */
   readonly onCaptions: (ask: CaptionsAsk) => void;
 }
 
-/** The lists beside the film. */
-export type Pane = "captions" | "findings" | "zones";
+/** The lists of the page; the captions have a column of their own. */
+export type Pane = "findings" | "zones";
 /** Something asked of the form of a finding. */
 export type FindingAsk = "focus" | "still";
-export type CaptionsAsk = "correct" | "original" | "search" | "hit-after" | "hit-before";
+export type CaptionsAsk = "list" | "correct" | "original" | "search" | "hit-after" | "hit-before";
 
 /** Keys of the proposed findings that begin in a stretch. */
 export function proposalsIn(
@@ -63,7 +65,18 @@ export function proposalAfter<Proposal extends { readonly key: string; readonly 
 const volumeStep = 0.1;
 
 /** Everything the Mark desk can do, by name; keys, buttons and lists all come through here. */
-export function useMarkActions({ detail, edit, clock, keeper, pane, onFinding, onNextProposal, onPane, onCaptions }: MarkActionsInput) {
+export function useMarkActions({
+  detail,
+  edit,
+  clock,
+  keeper,
+  pane,
+  onFinding,
+  onNextProposal,
+  onPane,
+  onFilmSize,
+  onCaptions,
+}: MarkActionsInput) {
   const [dialog, setDialog] = useState<MarkDialog | null>(null);
   const now = () => clock.read().time;
   const here = () => spanAt(detail.lap, now());
@@ -120,6 +133,7 @@ export function useMarkActions({ detail, edit, clock, keeper, pane, onFinding, o
     louder: () => clock.setVolume(clock.read().volume + volumeStep),
     quieter: () => clock.setVolume(clock.read().volume - volumeStep),
     mute: () => clock.toggleMuted(),
+    "film-size": onFilmSize,
     "border-before": () => toBorder(-1),
     "border-after": () => toBorder(1),
     "mark-start": () => keeper.setStart(now()),
@@ -129,7 +143,7 @@ export function useMarkActions({ detail, edit, clock, keeper, pane, onFinding, o
     finding: () => onFinding("focus"),
     still: () => onFinding("still"),
     "next-proposal": onNextProposal,
-    captions: () => onPane("captions"),
+    captions: () => onCaptions("list"),
     findings: () => onPane("findings"),
     zones: () => onPane("zones"),
     correct: () => onCaptions("correct"),

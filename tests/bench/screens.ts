@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { chromium, type Page } from "@playwright/test";
 import { buildPage, pageIsOld } from "../../electron/launch/build-parts.ts";
 import { openLoopback } from "../../electron/loopback.ts";
+import { lapOf } from "../e2e/support/lap.ts";
 import { findOrGetBrowser } from "../support/runner/find-browser.ts";
 import { type Frames, framesDuring } from "./frames.ts";
 import { makeLongRecording } from "./long-recording.ts";
@@ -48,20 +49,22 @@ const tasks: readonly { name: string; work: (page: Page) => Promise<void> }[] = 
   {
     name: "scrubbing",
     work: async (page) => {
-      const box = await boxOf(page, ".lap-drawing");
-      // Below the arcs, whose ends open the Check desk.
-      const low = { ...box, y: box.y + box.height * 0.35, height: box.height * 0.9 };
-      await page.mouse.move(low.x + 10, low.y + low.height * 0.5);
+      const lap = await lapOf(page);
+      const goTo = (share: number) => {
+        const { x, y } = lap(share);
+        return page.mouse.move(x, y);
+      };
+      await goTo(0.01);
       await page.mouse.down();
-      await swept(page, low);
+      await over((turn) => goTo(0.005 + Math.abs(((turn * 0.013) % 2) - 1) * 0.99));
       await page.mouse.up();
     },
   },
   {
     name: "zooming the lap strip",
     work: async (page) => {
-      const box = await boxOf(page, ".lap-drawing");
-      await page.mouse.move(box.x + box.width * 0.4, box.y + box.height * 0.8);
+      const { x, y } = (await lapOf(page))(0.4);
+      await page.mouse.move(x, y);
       await page.keyboard.down("Control");
       await over((turn) => page.mouse.wheel(0, Math.floor(turn / 20) % 2 === 0 ? -100 : 100), 30);
       await page.keyboard.up("Control");

@@ -1,13 +1,9 @@
 import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "./support/host.ts";
+import { lapOf } from "./support/lap.ts";
 import { film, giveInitials, openDemo } from "./support/steps.ts";
 
 const time = async (page: Page): Promise<number> => (await film(page)).time;
-/** A place on the lap strip, by its share of the width. */
-async function strip(page: Page, share: number, y: number): Promise<{ x: number; y: number }> {
-  const box = (await page.locator(".lap-drawing").boundingBox())!;
-  return { x: box.x + box.width * share, y: box.y + y };
-}
 async function centre(of: Locator): Promise<{ x: number; y: number }> {
   const box = (await of.boundingBox())!;
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
@@ -39,7 +35,7 @@ test("the whole Mark job on the demo by pointer alone, but for the words that ar
   });
 
   await test.step("the strip and the plan view go to a moment", async () => {
-    const middle = await strip(page, 0.5, 85);
+    const middle = (await lapOf(page))(0.5);
     await page.mouse.click(middle.x, middle.y);
     const duration = await page.locator("video").evaluate((video: HTMLVideoElement) => video.duration);
     await expect.poll(() => time(page)).toBeCloseTo(duration / 2, -1);
@@ -80,7 +76,7 @@ test("the whole Mark job on the demo by pointer alone, but for the words that ar
       .click();
     // Twelve were proposed, and two are accepted now.
     await expect(page.getByRole("button", { name: /^Accept all/ })).toHaveText(/\(10\)/);
-    const border = page.getByRole("slider", { name: /^Border, / }).nth(3);
+    const border = page.getByRole("slider", { name: /^Border, / }).nth(1);
     const from = await centre(border);
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();
@@ -91,7 +87,7 @@ test("the whole Mark job on the demo by pointer alone, but for the words that ar
       [0.3, /^In/],
       [0.36, /^Out/],
     ] as const) {
-      const place = await strip(page, share, 85);
+      const place = (await lapOf(page))(share);
       await page.mouse.click(place.x, place.y);
       await page.getByRole("group", { name: "Marking" }).getByRole("button", { name }).click();
     }
@@ -140,11 +136,29 @@ test("the whole Mark job on the demo by pointer alone, but for the words that ar
     await expect(page.getByRole("button", { name: /^Accept all \(0\)/ })).toBeVisible();
   });
 
-  await test.step("a click on an arc opens that conflict at Check", async () => {
-    const arc = page.locator(".lap-arc[data-open] .lap-arc-foot").first();
-    const place = await centre(arc);
+  await test.step("the film is made large over the lap and the page, and small again", async () => {
+    const large = page.getByRole("button", { name: "Large" });
+    const before = (await page.locator("video").boundingBox())!.width;
+    await large.click();
+    expect((await page.locator("video").boundingBox())!.width).toBeGreaterThan(before * 1.4);
+    await expect(page.getByRole("slider", { name: "Playhead" })).toBeHidden();
+    await expect(page.getByRole("group", { name: "Marking" })).toBeVisible();
+    await large.click();
+    await expect(page.getByRole("slider", { name: "Playhead" })).toBeVisible();
+  });
+
+  await test.step("the end of a conflict's line names it under the pointer, and a click opens it at Check", async () => {
+    // Its place on the drawing is that of the keyboard's stop.
+    const stop = page
+      .getByRole("group", { name: "Conflicts" })
+      .getByRole("button", { name: /open conflict/ })
+      .first();
+    await stop.focus();
+    const place = await centre(stop);
+    await stop.blur();
+    await expect(page.locator(".lap-note")).toHaveCount(0);
     await page.mouse.move(place.x, place.y);
-    const topic = (await page.locator(".lap-arc-name text").textContent())!;
+    const topic = (await page.locator(".lap-note").textContent())!;
     await page.mouse.click(place.x, place.y);
     await expect(page).toHaveURL(/\/check\?conflict=/);
     await expect(page.getByRole("heading", { name: topic }).first()).toBeVisible();

@@ -3,9 +3,8 @@ import { describe, expect, test } from "vitest";
 import { stripConflicts } from "../../renderer/mark/strip/conflict-arcs.ts";
 import { clustersInView, placedFindings } from "../../renderer/mark/strip/finding-clusters.ts";
 import {
-  arcHeight,
-  arcPath,
   arcsBetween,
+  bordersToShow,
   heldBorder,
   leastSpanSeconds,
   nameThatFits,
@@ -15,7 +14,7 @@ import {
   xOf,
   zoomView,
 } from "../../renderer/mark/strip/geometry.ts";
-import { lanes } from "../../renderer/mark/strip/lanes.ts";
+import { cornerRadius, innerReach, lanes, outerReach } from "../../renderer/mark/strip/lanes.ts";
 import { zoneSigns } from "../../renderer/mark/strip/zone-signs.ts";
 import { type Finding, zoneNames } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
@@ -85,17 +84,6 @@ describe("zoom", () => {
 });
 
 describe("arcs", () => {
-  test("stand on their two moments, whichever comes first", () => {
-    expect(arcPath(100, 300, 50, 40)).toMatch(/^M100 50C.* 300 50$/);
-    expect(arcPath(300, 100, 50, 40)).toBe(arcPath(100, 300, 50, 40));
-  });
-  test("the wider is the higher, and none leaves its lane", () => {
-    const lane = lanes.arcs.height;
-    const heights = [0, 40, 200, 600, 1400].map((span) => arcHeight(span, 1400, lane));
-    expect(heights).toEqual([...heights].sort((a, b) => a - b));
-    expect(new Set(heights).size).toBe(5);
-    expect(Math.max(...heights)).toBeLessThanOrEqual(lane);
-  });
   test("three sides give two arcs, in order of time", () => {
     expect(arcsBetween([90, 10, 40])).toEqual([
       { from: 10, to: 40 },
@@ -141,15 +129,21 @@ describe("borders and names", () => {
     expect(new Set(Object.values(zoneSigns)).size).toBe(zoneNames.length);
     for (const sign of Object.values(zoneSigns)) expect(sign).toMatch(/^[A-Z][a-z]$/);
   });
-  test("no two lanes of the strip overlap", () => {
-    const { height, ...stacked } = lanes;
-    const ordered = Object.values(stacked).sort((a, b) => a.top - b.top);
-    for (const [index, lane] of ordered.slice(1).entries()) {
-      const above = ordered[index];
-      expect(lane.top).toBeGreaterThanOrEqual((above?.top ?? 0) + (above?.height ?? 0));
-    }
-    const last = ordered.at(-1);
-    expect((last?.top ?? 0) + (last?.height ?? 0)).toBe(height);
+  test("no two lanes of the strip overlap, and all lie between the edge and the plan", () => {
+    const ordered = Object.values(lanes).sort((a, b) => a.from - b.from);
+    for (const [index, lane] of ordered.slice(1).entries()) expect(lane.from).toBeGreaterThanOrEqual(ordered[index]?.to ?? Number.NaN);
+    expect(ordered.at(-1)?.to).toBeLessThanOrEqual(outerReach);
+    expect(ordered[0]?.from).toBeGreaterThanOrEqual(-innerReach);
+    // In a corner the innermost lane still has a way to go.
+    expect(cornerRadius - innerReach).toBeGreaterThan(0);
+  });
+  test("borders too near to be taken hold of one by one are left out, but for the one that the keyboard is to come to", () => {
+    const borders = [0.5, 1, 5, 5.1, 5.2, 9].map((start) => ({ start }));
+    const view = { from: 0, to: 10, width: 100 };
+    expect(bordersToShow(borders, view, -1)).toEqual([0, 2, 5]);
+    expect(bordersToShow(borders, view, 3)).toEqual([0, 2, 3, 5]);
+    expect(bordersToShow(borders, { from: 4.9, to: 5.3, width: 100 }, 0)).toEqual([2, 3, 4]);
+    expect(bordersToShow(borders, { from: 6, to: 8, width: 100 }, 0)).toEqual([]);
   });
 });
 

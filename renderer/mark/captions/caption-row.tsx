@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { type Caption, type CorrectedCaption, type LapSpan, timeLabel } from "../../../shared-types/index.ts";
 import { Button } from "../../shared/button.tsx";
 import type { CaptionNotes } from "../../shared/caption-segments.ts";
@@ -5,7 +6,17 @@ import { keepFocus } from "../../shared/keep-focus.ts";
 import { MarkedCaption } from "../../shared/marked-caption.tsx";
 import { ZoneSwatch } from "../../shared/zone-patterns.tsx";
 
+/** What a person may do with a caption, by its place in the list. The same object at each drawing, so that rows that have not changed are left alone. */
+export interface CaptionActs {
+  readonly go: (place: number) => void;
+  readonly correct: (place: number) => void;
+  readonly original: (place: number) => void;
+  readonly trust: (place: number, trusted: boolean) => void;
+}
+
 export interface CaptionRowProps {
+  readonly place: number;
+  readonly acts: CaptionActs;
   readonly caption: Caption;
   readonly notes: CaptionNotes;
   readonly disputed: ReadonlySet<string>;
@@ -17,33 +28,38 @@ export interface CaptionRowProps {
   readonly heading: LapSpan | undefined;
   /** Takes the place of the words while they are corrected. */
   readonly editor: React.ReactNode;
-  readonly onGo: () => void;
-  readonly onCorrect: () => void;
-  readonly onOriginal: () => void;
-  readonly onTrust: (trusted: boolean) => void;
 }
 
 /** One caption: its time, its words, and what a person may do with them. */
-export function CaptionRow(props: CaptionRowProps) {
-  const { caption, notes, disputed, correction, originalShown, trustedBy, heading, editor, onGo, onCorrect, onOriginal, onTrust } = props;
+export const CaptionRow = memo(function CaptionRow(props: CaptionRowProps) {
+  const { place, acts, caption, notes, disputed, correction, originalShown, trustedBy, heading, editor } = props;
   const at = timeLabel(caption.start);
   return (
     <>
       {heading ? (
         <div className="caption-zone">
           <ZoneSwatch zone={heading.zone} /> {heading.title}
+          <span className="caption-zone-time">
+            {timeLabel(heading.start)} to {timeLabel(heading.end)}
+          </span>
         </div>
       ) : null}
-      <button type="button" className="caption-time" {...keepFocus} onClick={onGo} aria-label={`Go to ${at}`}>
+      <button type="button" className="caption-time" {...keepFocus} onClick={() => acts.go(place)} aria-label={`Go to ${at}`}>
         {at}
       </button>
       {editor ?? (
         // biome-ignore lint/a11y/noStaticElementInteractions: the pointer's short cut; the button beside the words is the keyboard's way
-        <div className="caption-words" onDoubleClick={onCorrect}>
+        <div className="caption-words" onDoubleClick={() => acts.correct(place)}>
           <MarkedCaption caption={caption} notes={notes} disputed={disputed} />
           {correction ? (
             <span className="corrected">
-              <button type="button" className="corrected-sign" {...keepFocus} aria-expanded={originalShown} onClick={onOriginal}>
+              <button
+                type="button"
+                className="corrected-sign"
+                {...keepFocus}
+                aria-expanded={originalShown}
+                onClick={() => acts.original(place)}
+              >
                 corrected, {correction.initials}
                 <span className="visually-hidden">, at {at}: the words it came with</span>
               </button>
@@ -53,14 +69,14 @@ export function CaptionRow(props: CaptionRowProps) {
           {trustedBy ? (
             <span className="corrected">
               held for speech, {trustedBy}{" "}
-              <button type="button" className="corrected-sign" onClick={() => onTrust(false)}>
+              <button type="button" className="corrected-sign" onClick={() => acts.trust(place, false)}>
                 take back<span className="visually-hidden">, at {at}</span>
               </button>
             </span>
           ) : null}
           {notes.doubtful && !trustedBy ? (
             <span className="corrected">
-              <button type="button" className="corrected-sign" onClick={() => onTrust(true)}>
+              <button type="button" className="corrected-sign" onClick={() => acts.trust(place, true)}>
                 hold for speech<span className="visually-hidden">, the caption at {at}</span>
               </button>
             </span>
@@ -68,10 +84,10 @@ export function CaptionRow(props: CaptionRowProps) {
         </div>
       )}
       {editor ? null : (
-        <Button weight="quiet" className="caption-correct" onClick={onCorrect} aria-label={`Correct the words at ${at}`}>
+        <Button weight="quiet" className="caption-correct" onClick={() => acts.correct(place)} aria-label={`Correct the words at ${at}`}>
           Correct
         </Button>
       )}
     </>
   );
-}
+});

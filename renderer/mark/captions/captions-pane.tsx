@@ -1,5 +1,5 @@
 import { defaultRangeExtractor, useVirtualizer } from "@tanstack/react-virtual";
-import { useEffect, useEffectEvent, useMemo, useRef, useState } from "react";
+import { memo, useEffect, useEffectEvent, useMemo, useRef, useState } from "react";
 import { type LapSpan, type RecordingDetail, timeLabel } from "../../../shared-types/index.ts";
 import type { Edit } from "../../client/use-recording.ts";
 import { captionAt } from "../../player/caption-at.ts";
@@ -13,7 +13,7 @@ import { spanAt } from "../lap.ts";
 import type { CaptionsAsk } from "../use-mark-actions.ts";
 import { CaptionEditor } from "./caption-editor.tsx";
 import { captionHits, hitBeside } from "./caption-hits.ts";
-import { CaptionRow } from "./caption-row.tsx";
+import { type CaptionActs, CaptionRow } from "./caption-row.tsx";
 import { CaptionsSearch } from "./captions-search.tsx";
 import "./captions-pane.css";
 import { useCalmPlace } from "./use-calm-place.ts";
@@ -26,16 +26,14 @@ export interface CaptionsPaneProps {
   /** What a key asked of this pane; it is answered once. */
   readonly ask: CaptionsAsk | null;
   readonly onAnswered: () => void;
-  /** Searched words, kept while another list is shown. */
-  readonly words: string;
-  readonly onWords: (words: string) => void;
 }
 
 /** The transcript, following the playhead while asked to: search it, go to a caption's moment, put its words right. */
-export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWords }: CaptionsPaneProps) {
+export const CaptionsPane = memo(function CaptionsPane({ detail, clock, edit, ask, onAnswered }: CaptionsPaneProps) {
   const { captions, analysis, lap } = detail;
   const scroller = useRef<HTMLDivElement>(null);
   const field = useRef<HTMLInputElement>(null);
+  const [words, setWords] = useState("");
   const [follow, setFollow] = useState(true);
   /** Place of the caption whose words are in the field. */
   const [editing, setEditing] = useState<number | null>(null);
@@ -56,7 +54,7 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
   const rows = useVirtualizer({
     count: captions.length,
     getScrollElement: () => scroller.current,
-    estimateSize: (index) => 34 + Math.ceil((captions[index]?.text.length ?? 0) / 52) * 20,
+    estimateSize: (index) => (headings.has(index) ? 42 : 5) + Math.ceil((captions[index]?.text.length ?? 0) / 40) * 23.25,
     overscan: 6,
     getItemKey: (index) => captions[index]?.index ?? index,
     // What is being typed must not go when its row is scrolled away.
@@ -95,10 +93,23 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
     if (!next.delete(index)) next.add(index);
     setOriginals(next);
   };
+  const acts = useSteadyActs({
+    go: (place) => {
+      const caption = captions[place];
+      if (caption) clock.seek(caption.start);
+    },
+    correct: open,
+    original: (place) => toggleOriginal(captions[place]?.index ?? -1),
+    trust: (place, trusted) => {
+      const caption = captions[place]?.index;
+      if (caption !== undefined) void edit("caption.trust", { caption, trusted }, trusted ? "Held for speech" : "Held for noise");
+    },
+  });
   const answer = useEffectEvent((asked: CaptionsAsk) => {
     // What a key asks is about the playhead, wherever the list is on its way.
     const here = Math.max(0, heard);
-    if (asked === "search") {
+    if (asked === "list") scroller.current?.focus({ preventScroll: true });
+    else if (asked === "search") {
       field.current?.focus();
       field.current?.select();
     } else if (asked === "correct") open(here);
@@ -109,7 +120,7 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
   useShortcuts((key) => {
     if (key !== "Escape" || words === "") return false;
     setHitAt(null);
-    onWords("");
+    setWords("");
     return true;
   });
   useEffect(() => {
@@ -117,7 +128,7 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
   }, [ask]);
 
   return (
-    <div className="captions">
+    <div className="mark-words captions">
       <div className="captions-tools">
         <CaptionsSearch
           ref={field}
@@ -126,7 +137,7 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
           at={hitAt === null ? -1 : hits.indexOf(hitAt)}
           onWords={(next) => {
             setHitAt(null);
-            onWords(next);
+            setWords(next);
           }}
           onGo={goToHit}
           onLeave={() => scroller.current?.focus({ preventScroll: true })}
@@ -163,6 +174,8 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
                 style={{ transform: `translateY(${row.start}px)` }}
               >
                 <CaptionRow
+                  place={row.index}
+                  acts={acts}
                   caption={caption}
                   notes={noted}
                   disputed={disputed}
@@ -189,12 +202,6 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
                       />
                     ) : null
                   }
-                  onGo={() => clock.seek(caption.start)}
-                  onCorrect={() => open(row.index)}
-                  onOriginal={() => toggleOriginal(caption.index)}
-                  onTrust={(hold) =>
-                    void edit("caption.trust", { caption: caption.index, trusted: hold }, hold ? "Held for speech" : "Held for noise")
-                  }
                 />
               </li>
             );
@@ -203,6 +210,19 @@ export function CaptionsPane({ detail, clock, edit, ask, onAnswered, words, onWo
       </section>
     </div>
   );
+});
+
+/** Acts that are one object for good, and do what they were last given to do. */
+function useSteadyActs(acts: CaptionActs): CaptionActs {
+  const latest = useRef(acts);
+  latest.current = acts;
+  const [steady] = useState<CaptionActs>(() => ({
+    go: (place) => latest.current.go(place),
+    correct: (place) => latest.current.correct(place),
+    original: (place) => latest.current.original(place),
+    trust: (place, trusted) => latest.current.trust(place, trusted),
+  }));
+  return steady;
 }
 
 /** The span that begins to be spoken about at each caption, where it is another than before. */

@@ -102,7 +102,7 @@ export function FindingForm(props: FindingFormProps) {
         )}
       </div>
       <div className="finding-fields">
-        <div className="finding-wide">
+        <div data-field="seen">
           {/* The words come first: part and grade are quicker to choose once they stand there. */}
           <TextField
             label="What is seen"
@@ -114,19 +114,23 @@ export function FindingForm(props: FindingFormProps) {
             autoFocus
           />
         </div>
-        <div className="finding-wide">
+        <div data-field="part">
           <PartField value={draft.part} zone={draft.zone} onChange={(words, named) => setDraft(withPart(draft, words, named))} />
         </div>
         <Choice label="Belongs to" value={draft.component} options={componentOptions} onChange={(component) => set({ component })} />
         <Choice label="Position" value={draft.position} options={positionOptions} onChange={(position) => set({ position })} />
-        <div className="finding-wide">
+        <div data-field="grade">
           <GradeChoice draft={draft} fault={faults.grade} onChange={set} />
         </div>
-        <TextField label="From" value={draft.start} onChange={(start) => setDraft(withStart(draft, start, lap))} fault={faults.start} />
-        <TextField label="To" value={draft.end} onChange={(end) => set({ end })} fault={faults.end} />
+        <div data-field="from">
+          <TextField label="From" value={draft.start} onChange={(start) => setDraft(withStart(draft, start, lap))} fault={faults.start} />
+        </div>
+        <div data-field="to">
+          <TextField label="To" value={draft.end} onChange={(end) => set({ end })} fault={faults.end} />
+        </div>
         <Choice label="Zone" value={draft.zone} options={zoneOptions} onChange={(zone) => set({ zone, zoneChosen: true })} />
-        <div className="finding-wide">
-          <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={3} />
+        <div data-field="note">
+          <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} maxLength={2000} rows={2} />
         </div>
       </div>
       <div className="finding-foot">

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
+import { createPortal } from "react-dom";
 import type { Finding, FindingProposal, RecordingDetail } from "../../../shared-types/index.ts";
 import type { Edit } from "../../client/use-recording.ts";
 import type { Clock } from "../../player/clock.ts";
@@ -28,6 +29,8 @@ export interface FindingsPaneProps {
   /** "new", the id of a finding, or null. */
   readonly editing: string | null;
   readonly onEdit: (editing: string | null) => void;
+  /** Where the form stands: it needs more room than the list has. */
+  readonly formPlace: HTMLElement | null;
   /** Half-written findings, as `editing` names them. */
   readonly drafts: Map<string, FindingDraft>;
   /** What a key asks of the form. */
@@ -45,7 +48,7 @@ const rowKey = (row: Row): string => (row.kind === "finding" ? row.finding.id : 
 
 /** Findings and proposed findings in order of time, and the form for one of them. */
 export function FindingsPane(props: FindingsPaneProps) {
-  const { detail, clock, noPicture, edit, keeper, desk, editing, onEdit, drafts, ask, onAnswered, focusRow, onFocusRow } = props;
+  const { detail, clock, noPicture, edit, keeper, desk, editing, onEdit, formPlace, drafts, ask, onAnswered, focusRow, onFocusRow } = props;
   const [stillOf, setStillOf] = useState<Finding | null>(null);
   const focused = useCallback(() => onFocusRow(null), [onFocusRow]);
   const rows: Row[] = [
@@ -120,39 +123,22 @@ export function FindingsPane(props: FindingsPaneProps) {
         rows={rows}
         rowKey={rowKey}
         estimate={58}
-        // A form stands above the rows, and is what the pane was opened for.
-        startAt={editing === null ? rows.findLastIndex(({ at }) => at <= clock.read().time) : 0}
+        startAt={rows.findLastIndex(({ at }) => at <= clock.read().time)}
         focusRow={focusRow}
         onFocused={focused}
         head={
           <>
-            {editing === "new" || edited ? (
-              <FindingForm
-                key={editing}
-                heading={edited ? "Change the finding" : "New finding"}
-                initial={(editing === null ? undefined : drafts.get(editing)) ?? (edited ? draftOfFinding(edited) : fresh())}
-                onDraft={(draft) => editing !== null && drafts.set(editing, draft)}
-                ask={ask}
-                onAnswered={onAnswered}
-                duration={duration}
-                lap={detail.lap}
-                still={{ recordingId, noPicture, now: () => clock.read().time }}
-                onSave={(draft) => void save(draft)}
-                onLeave={leave}
-              />
-            ) : (
-              <div className="row">
-                <Button onClick={() => onEdit("new")} shortcut="F">
-                  New finding…
-                </Button>
-                <Button onClick={desk.actions["accept-all"]} disabled={proposed === 0} shortcut="Shift+Y">
-                  Accept all ({proposed})
-                </Button>
-                <Button onClick={desk.actions["accept-stretch"]} disabled={marked === 0} shortcut="Shift+A">
-                  Accept marked ({marked})
-                </Button>
-              </div>
-            )}
+            <div className="row">
+              <Button onClick={() => onEdit("new")} shortcut="F">
+                New finding…
+              </Button>
+              <Button onClick={desk.actions["accept-all"]} disabled={proposed === 0} shortcut="Shift+Y">
+                Accept all ({proposed})
+              </Button>
+              <Button onClick={desk.actions["accept-stretch"]} disabled={marked === 0} shortcut="Shift+A">
+                Accept marked ({marked})
+              </Button>
+            </div>
             {rows.length === 0 ? (
               <p className="empty">No findings yet. Mark in and out, then press F; or press F and give the times.</p>
             ) : null}
@@ -192,6 +178,24 @@ export function FindingsPane(props: FindingsPaneProps) {
             ),
         })}
       </VirtualRows>
+      {formPlace && (editing === "new" || edited)
+        ? createPortal(
+            <FindingForm
+              key={editing}
+              heading={edited ? "Change the finding" : "New finding"}
+              initial={(editing === null ? undefined : drafts.get(editing)) ?? (edited ? draftOfFinding(edited) : fresh())}
+              onDraft={(draft) => editing !== null && drafts.set(editing, draft)}
+              ask={ask}
+              onAnswered={onAnswered}
+              duration={duration}
+              lap={detail.lap}
+              still={{ recordingId, noPicture, now: () => clock.read().time }}
+              onSave={(draft) => void save(draft)}
+              onLeave={leave}
+            />,
+            formPlace,
+          )
+        : null}
       <Modal title={stillOf?.seen ?? ""} open={stillOf !== null} onClose={() => setStillOf(null)} wide>
         {stillOf ? <LargeStill recordingId={recordingId} at={stillOf.stillAt ?? 0} /> : null}
       </Modal>

@@ -29,8 +29,9 @@ export interface PlanViewProps {
   readonly clock: Clock;
 }
 
-/** The zones that are no place around or in the body, below the drawing. */
-const asides = ["roof", "documents", "opening", "closing", "drive"] as const satisfies readonly ZoneName[];
+/** The zones that are no place around or in the body, before and behind the drawing. */
+const asidesBefore = ["opening", "documents", "roof"] as const satisfies readonly ZoneName[];
+const asidesBehind = ["underside", "drive", "closing"] as const satisfies readonly ZoneName[];
 
 /** Room for a label in the drawing's units: along the flanks, at nose and tail, and inside the body, where a second line is easier to read than a long one. */
 const sideRoom = 260;
@@ -60,8 +61,14 @@ export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps)
     { zone: "cabin", from: outline.cowl, to: outline.deck },
     { zone: "cargo", from: outline.deck, to: 1 },
   ] as const;
+  const aside = (zone: ZoneName) => (
+    <Aside key={zone} zone={zone} tally={tallies[zone]} here={here === zone} onPick={go}>
+      {zone === "underside" ? <UndersideDrawing bodyStyle={bodyStyle} /> : null}
+    </Aside>
+  );
   return (
     <section className="plan" aria-label="Plan view">
+      <div className="plan-asides">{asidesBefore.map(aside)}</div>
       {/* biome-ignore lint/a11y/useSemanticElements: no form fields in it */}
       <svg
         viewBox={`0 0 ${planSize.width} ${planSize.height}`}
@@ -98,6 +105,9 @@ export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps)
           </Area>
         ))}
         <BodyLines bodyStyle={bodyStyle} drive={drive} />
+      </svg>
+      {/* Words on a sheet of their own: the lines of the lap's conflicts run below them and above the areas. */}
+      <svg viewBox={`0 0 ${planSize.width} ${planSize.height}`} className="plan-svg plan-words" aria-hidden="true">
         {ring.map((piece) => (
           <AreaName
             key={piece.zone}
@@ -119,14 +129,7 @@ export const PlanView = memo(function PlanView({ detail, clock }: PlanViewProps)
           );
         })}
       </svg>
-      <div className="plan-asides">
-        <Aside zone="underside" tally={tallies.underside} here={here === "underside"} onPick={go} wide>
-          <UndersideDrawing bodyStyle={bodyStyle} />
-        </Aside>
-        {asides.map((zone) => (
-          <Aside key={zone} zone={zone} tally={tallies[zone]} here={here === zone} onPick={go} />
-        ))}
-      </div>
+      <div className="plan-asides">{asidesBehind.map(aside)}</div>
     </section>
   );
 });
@@ -173,8 +176,7 @@ interface AreaNameProps {
 function AreaName({ label: { lines, width, height }, x, y }: AreaNameProps) {
   const first = y - ((lines.length - 1) * labelLeading) / 2 + 4;
   return (
-    // biome-ignore lint/a11y/noAriaHiddenOnFocusable: words of a drawing; the area's button says them
-    <g className="plan-name" aria-hidden="true">
+    <g className="plan-name">
       <rect x={x - width / 2} y={y - height / 2} width={width} height={height} />
       {lines.map(({ words, disputes }, index) => (
         <text key={`${words} ${disputes}`} x={x} y={first + index * labelLeading} className={index > 0 ? "plan-signs" : undefined}>
@@ -191,17 +193,15 @@ interface AsideProps {
   readonly tally: ZoneTally;
   readonly here: boolean;
   readonly onPick: (zone: ZoneName) => void;
-  readonly wide?: boolean;
   readonly children?: React.ReactNode;
 }
 
-function Aside({ zone, tally, here, onPick, wide, children }: AsideProps) {
+function Aside({ zone, tally, here, onPick, children }: AsideProps) {
   return (
     <button
       type="button"
       className="plan-aside"
       {...keepFocus}
-      data-wide={wide || undefined}
       data-zone-name={zone}
       data-here={here || undefined}
       data-shown={tally.seconds > 0 || undefined}

@@ -1,18 +1,19 @@
-/** The stretch of the recording that the strip shows, and the width it has for it. */
+/** The stretch of the recording that the strip shows, and the length of the way it has for it. */
 export interface StripView {
   /** Seconds. */
   readonly from: number;
   /** Seconds; later than `from`. */
   readonly to: number;
-  /** CSS pixels. */
+  /** CSS pixels along the strip. */
   readonly width: number;
 }
 
+/** How far along the strip a moment lies, in CSS pixels. */
 export function xOf(view: StripView, seconds: number): number {
   return ((seconds - view.from) / (view.to - view.from)) * view.width;
 }
 
-/** The moment under a point of the strip, held within the view. */
+/** The moment at a length of the strip, held within the view. */
 export function secondsAt(view: StripView, x: number): number {
   const share = Math.min(1, Math.max(0, x / view.width));
   return view.from + share * (view.to - view.from);
@@ -34,26 +35,6 @@ export function tickMoments(view: StripView, apart = 74): number[] {
 export interface ArcEnds {
   readonly from: number;
   readonly to: number;
-}
-
-/** Height of an arc over the strip: rises with its span, so that nested arcs do not touch, and never leaves the lane. */
-export function arcHeight(spanPx: number, viewWidthPx: number, laneHeightPx: number): number {
-  const least = 8;
-  const share = Math.sqrt(Math.min(1, Math.max(0, spanPx / Math.max(1, viewWidthPx))));
-  return least + (laneHeightPx - least) * share;
-}
-
-/** The path of an arc that stands on `baseline`. */
-export function arcPath(x1: number, x2: number, baseline: number, height: number): string {
-  const [left, right] = x1 <= x2 ? [x1, x2] : [x2, x1];
-  // A cubic reaches three quarters of the way to its handles; both handles stand a little inside, so the arc leaves its moment upright.
-  const handle = baseline - (height * 4) / 3;
-  const lean = (right - left) * 0.12;
-  return `M${round(left)} ${round(baseline)}C${round(left + lean)} ${round(handle)} ${round(right - lean)} ${round(handle)} ${round(right)} ${round(baseline)}`;
-}
-
-function round(value: number): number {
-  return Math.round(value * 10) / 10;
 }
 
 /** The arcs of one conflict: its sides' first moments, in order of time, each joined to the next. */
@@ -112,4 +93,24 @@ export const leastSpanSeconds = 0.1;
 /** Where a dragged or nudged border may stand: between its neighbours. */
 export function heldBorder(wanted: number, previous: number, next: number): number {
   return Math.min(next - leastSpanSeconds, Math.max(previous + leastSpanSeconds, wanted));
+}
+
+/** Borders nearer to one another than this cannot be taken hold of one by one, in CSS pixels; a closer view tells them apart. */
+const graspPx = 12;
+
+/**
+ * The borders that a view shows to be moved, by index and in order of time.
+ * @param stop one that is shown wherever it lies in the view: the keyboard is to come to every border.
+ */
+export function bordersToShow(borders: readonly { readonly start: number }[], view: StripView, stop: number): number[] {
+  const shown: number[] = [];
+  let last = Number.NEGATIVE_INFINITY;
+  for (const [index, { start }] of borders.entries()) {
+    const x = xOf(view, start);
+    if (x < 0 || x > view.width) continue;
+    if (x - last < graspPx && index !== stop) continue;
+    shown.push(index);
+    last = x;
+  }
+  return shown;
 }

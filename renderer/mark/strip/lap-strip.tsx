@@ -1,23 +1,22 @@
-import { memo, useCallback, useDeferredValue, useMemo, useRef, useState } from "react";
+import { type PointerEvent, useCallback, useLayoutEffect, useMemo, useRef, useState } from "react";
 import type { RecordingDetail } from "../../../shared-types/index.ts";
 import type { Clock } from "../../player/clock.ts";
 import { useClockValue } from "../../player/use-clock.ts";
 import { Button } from "../../shared/button.tsx";
 import { useShortcuts } from "../../shared/keys.ts";
 import { tenthsLabel } from "../../shared/time.ts";
-import { doubtfulStretches } from "../doubtful-stretches.ts";
 import { nearestBorder } from "../lap.ts";
 import type { Marks } from "../use-marks.ts";
-import { Arcs } from "./arcs.tsx";
 import { Borders } from "./borders.tsx";
-import { type StripConflict, stripConflicts } from "./conflict-arcs.ts";
+import { stripConflicts } from "./conflict-arcs.ts";
 import { ConflictStops, conflictBeside } from "./conflict-stops.tsx";
-import { FindingMarks } from "./finding-marks.tsx";
-import { type StripView, secondsAt, tickMoments, xOf } from "./geometry.ts";
-import { lanes } from "./lanes.ts";
+import { secondsAt } from "./geometry.ts";
+import { innerReach, lanes, outerReach } from "./lanes.ts";
+import { LapCanvas } from "./lap-canvas.tsx";
+import { hitAt, type LapHit } from "./lap-hits.ts";
 import "./lap-strip.css";
 import { Playhead } from "./playhead.tsx";
-import { SpanBand } from "./span-band.tsx";
+import { nearestOn } from "./track.ts";
 import { useStripView } from "./use-strip-view.ts";
 
 export interface LapStripProps {
@@ -26,31 +25,44 @@ export interface LapStripProps {
   readonly marks: Marks;
   /** Stands at the head of the strip, before the zoom. */
   readonly tools: React.ReactNode;
+  /** What the lap goes round. */
+  readonly children: React.ReactNode;
   readonly onMoveBorder: (from: number, to: number) => void;
   readonly onPickFinding: (findingId: string) => void;
   readonly onOpenConflict: (conflictKey: string) => void;
 }
 
-/** The whole recording as one band: where the camera is, what was found, what is doubtful, and arcs between the sides of each conflict. */
-export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFinding, onOpenConflict }: LapStripProps) {
+/** What the pointer or the keyboard is at. */
+interface Pointed {
+  readonly conflict: string | null;
+  readonly note: { readonly x: number; readonly y: number; readonly words: string } | null;
+}
+const nothing: Pointed = { conflict: null, note: null };
+
+/** The whole recording as one band round the plan: where the camera is, what was found, what is doubtful, and lines between the sides of each conflict. */
+export function LapStrip({ detail, clock, marks, tools, children, onMoveBorder, onPickFinding, onOpenConflict }: LapStripProps) {
+  const { lap } = detail;
   // The video's own length once it is known; the transcript may end earlier.
   const clockDuration = useClockValue(clock, (reading) => reading.duration);
-  const duration = Math.max(detail.summary.duration, clockDuration, detail.lap.at(-1)?.end ?? 0, 1);
-  const { element, view: wanted, zoomed, zoom, slide, whole } = useStripView(duration);
-  // What is drawn may be a view behind the wheel: a turn of it is never held up by the drawing of the one before.
-  const view = useDeferredValue(wanted);
+  const duration = Math.max(detail.summary.duration, clockDuration, lap.at(-1)?.end ?? 0, 1);
+  const { element, track, pieces, view, zoomed, zoom, bring, whole } = useStripView(duration);
   const conflicts = useMemo(() => stripConflicts(detail.analysis, detail.openConflictKeys), [detail.analysis, detail.openConflictKeys]);
   const [focusedConflict, setFocusedConflict] = useState<string | null>(null);
+  const [pointed, setPointed] = useState(nothing);
+  const [borderStop, setBorderStop] = useState(0);
+  /** A border that gets the keyboard as soon as it is on the page. */
+  const [wantedBorder, setWantedBorder] = useState<number | null>(null);
+  const hits = useRef<readonly LapHit[]>([]);
   const dragging = useRef(false);
+
   const goToConflict = useCallback(
     (index: number) => {
       const moment = conflicts[index]?.moments[0];
       if (moment === undefined) return;
-      const seconds = view.to - view.from;
-      if (moment < view.from || moment > view.to) slide(moment - view.from - seconds * 0.1);
+      bring(moment);
       element.current?.querySelector<HTMLElement>(`[data-conflict="${index}"]`)?.focus();
     },
-    [conflicts, view, slide, element],
+    [conflicts, bring, element],
   );
   const leaveConflicts = useCallback(() => element.current?.querySelector<HTMLElement>(".playhead")?.focus(), [element]);
   const besideConflict = (direction: 1 | -1) => {
@@ -58,6 +70,21 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
     const index = conflicts.findIndex(({ conflict }) => conflict.key === focusedConflict);
     goToConflict(conflictBeside(conflicts, index >= 0 ? { index } : { seconds: clock.read().time }, direction));
   };
+  const goToBorder = useCallback(
+    (index: number) => {
+      const border = lap[index + 1];
+      if (!border) return;
+      bring(border.start);
+      setBorderStop(index);
+      setWantedBorder(index);
+    },
+    [lap, bring],
+  );
+  useLayoutEffect(() => {
+    if (wantedBorder === null) return;
+    element.current?.querySelector<HTMLElement>(`[data-border="${wantedBorder}"]`)?.focus();
+    setWantedBorder(null);
+  }, [wantedBorder, element]);
   const stripKeys: Record<string, () => void> = {
     "=": () => zoom(clock.read().time, 0.5),
     "+": () => zoom(clock.read().time, 0.5),
@@ -65,7 +92,10 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
     "0": whole,
     c: () => besideConflict(1),
     "shift+c": () => besideConflict(-1),
-    b: () => focusNearestBorder(element.current, detail.lap, clock.read().time),
+    b: () => {
+      const border = nearestBorder(lap, clock.read().time);
+      goToBorder(lap.slice(1).findIndex((span) => span.start === border));
+    },
   };
   useShortcuts((key) => {
     const act = stripKeys[key.toLowerCase()];
@@ -73,10 +103,26 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
     return act !== undefined;
   });
 
-  const seekTo = (clientX: number) => {
-    const box = element.current?.getBoundingClientRect();
-    if (box) clock.seek(secondsAt(view, clientX - box.left));
+  const placeOf = ({ clientX, clientY }: PointerEvent) => {
+    const { left = 0, top = 0 } = element.current?.getBoundingClientRect() ?? {};
+    const [x, y] = [clientX - left, clientY - top];
+    const { along, outwards } = nearestOn(pieces, track.radius, x, y);
+    // Only towards the plan is there anything to pick, so that the band itself is free for the hand that seeks.
+    const hit = outwards < lanes.doubtful.from ? hitAt(hits.current, x, y) : null;
+    return { seconds: secondsAt(view, along), onStrip: outwards > -innerReach && outwards < outerReach, hit };
   };
+  const point = (hit: LapHit | null) => {
+    const words = hit?.words ?? null;
+    if (words === (pointed.note?.words ?? null)) return;
+    setPointed(hit ? { conflict: hit.kind === "conflict" ? hit.key : null, note: { x: hit.x, y: hit.y, words: hit.words } } : nothing);
+  };
+  const pick = (hit: LapHit | null): boolean => {
+    if (hit?.kind === "conflict") onOpenConflict(hit.key);
+    else if (hit?.kind === "finding" && hit.id !== null) onPickFinding(hit.id);
+    else return false;
+    return true;
+  };
+
   return (
     <section className="lap" aria-label="Lap strip">
       <div className="lap-tools">
@@ -101,15 +147,21 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
       <div
         className="lap-drawing"
         ref={element}
+        data-picks={pointed.note !== null || undefined}
         onPointerDown={(event) => {
           if (event.button !== 0) return;
+          const { seconds, onStrip, hit } = placeOf(event);
+          if (!onStrip || pick(hit)) return;
           dragging.current = true;
           event.currentTarget.setPointerCapture(event.pointerId);
-          seekTo(event.clientX);
+          clock.seek(seconds);
         }}
         onPointerMove={(event) => {
-          if (dragging.current) seekTo(event.clientX);
+          const { seconds, onStrip, hit } = placeOf(event);
+          if (dragging.current) clock.seek(seconds);
+          else point(onStrip ? hit : null);
         }}
+        onPointerLeave={() => point(null)}
         onPointerUp={() => {
           dragging.current = false;
         }}
@@ -117,108 +169,50 @@ export function LapStrip({ detail, clock, marks, tools, onMoveBorder, onPickFind
           dragging.current = false;
         }}
       >
-        <svg width={view.width} height={lanes.height} aria-hidden="true" className="lap-svg">
-          <StillStrip
-            detail={detail}
-            from={view.from}
-            to={view.to}
-            width={view.width}
-            marks={marks}
-            conflicts={conflicts}
-            focusedConflict={focusedConflict}
-            onPickFinding={onPickFinding}
-            onOpenConflict={onOpenConflict}
-          />
-        </svg>
+        <div className="lap-inside">{children}</div>
+        <LapCanvas
+          detail={detail}
+          track={track}
+          pieces={pieces}
+          view={view}
+          marks={marks}
+          conflicts={conflicts}
+          pointed={pointed.conflict ?? focusedConflict}
+          hits={hits}
+        />
         <ConflictStops
           conflicts={conflicts}
           view={view}
+          pieces={pieces}
+          radius={track.radius}
+          focused={focusedConflict}
           onOpen={onOpenConflict}
           onPoint={setFocusedConflict}
           onGo={goToConflict}
           onLeave={leaveConflicts}
         />
-        <Borders lap={detail.lap} view={view} onMoveBorder={onMoveBorder} />
-        <Playhead clock={clock} view={view} lap={detail.lap} />
+        <Borders
+          lap={lap}
+          view={view}
+          pieces={pieces}
+          radius={track.radius}
+          stop={borderStop}
+          onStop={setBorderStop}
+          onGo={goToBorder}
+          onMoveBorder={onMoveBorder}
+        />
+        <Playhead clock={clock} view={view} pieces={pieces} radius={track.radius} lap={lap} />
+        {pointed.note ? <LapNote {...pointed.note} width={track.width} /> : null}
       </div>
     </section>
   );
 }
 
-/** Hands the keyboard to the border nearest to the playhead. */
-function focusNearestBorder(strip: HTMLElement | null, lap: RecordingDetail["lap"], seconds: number): void {
-  const border = nearestBorder(lap, seconds);
-  const index = lap.slice(1).findIndex((span) => span.start === border);
-  strip?.querySelector<HTMLElement>(`[data-border="${index}"]`)?.focus();
-}
-
-interface StillStripProps extends StripView {
-  readonly detail: RecordingDetail;
-  readonly marks: Marks;
-  readonly conflicts: readonly StripConflict[];
-  readonly focusedConflict: string | null;
-  readonly onPickFinding: (findingId: string) => void;
-  readonly onOpenConflict: (conflictKey: string) => void;
-}
-
-/** Everything that does not move while the recording plays. */
-const StillStrip = memo(function StillStrip(props: StillStripProps) {
-  const { detail, from, to, width, marks, conflicts, focusedConflict, onPickFinding, onOpenConflict } = props;
-  const view = useMemo(() => ({ from, to, width }), [from, to, width]);
-  const doubtful = useMemo(() => doubtfulStretches(detail.analysis.doubtful, detail.captions), [detail.analysis.doubtful, detail.captions]);
-  const { start, end } = marks;
+/** What the pointer is at, in words, beside it. */
+function LapNote({ x, y, words, width }: { readonly x: number; readonly y: number; readonly words: string; readonly width: number }) {
   return (
-    <>
-      <defs>
-        <pattern id="doubtful-pattern" width="5" height="5" patternUnits="userSpaceOnUse">
-          <path d="M0 5L5 0" className="doubt-line" />
-        </pattern>
-      </defs>
-      <SpanBand lap={detail.lap} view={view} />
-      {doubtful
-        .filter((stretch) => stretch.end >= from && stretch.start <= to)
-        .map((stretch) => (
-          <rect
-            key={stretch.start}
-            className="lap-doubtful"
-            x={xOf(view, stretch.start)}
-            width={Math.max(2, xOf(view, stretch.end) - xOf(view, stretch.start))}
-            y={lanes.doubtful.top}
-            height={lanes.doubtful.height}
-          >
-            <title>{stretch.why}</title>
-          </rect>
-        ))}
-      <Arcs conflicts={conflicts} view={view} focused={focusedConflict} onOpenConflict={onOpenConflict} />
-      <FindingMarks findings={detail.findings} proposals={detail.findingProposals} view={view} onPick={onPickFinding} />
-      {tickMoments(view).map((seconds) => {
-        // The last tick's label would leave the strip.
-        const x = xOf(view, seconds);
-        return (
-          <g key={seconds} className="lap-tick">
-            <path d={`M${x} ${lanes.ticks.top}v4`} />
-            {x < view.width - 34 ? (
-              <text x={x + 3} y={lanes.ticks.top + 12}>
-                {view.to - view.from < 20 ? tenthsLabel(seconds) : tenthsLabel(seconds).slice(0, -2)}
-              </text>
-            ) : null}
-          </g>
-        );
-      })}
-      {start !== null || end !== null ? (
-        <g className="lap-marks">
-          <rect
-            x={xOf(view, start ?? end ?? 0)}
-            width={Math.max(1, xOf(view, end ?? start ?? 0) - xOf(view, start ?? end ?? 0))}
-            y={lanes.names.top}
-            height={lanes.band.top + lanes.band.height - lanes.names.top}
-          />
-          {start !== null ? (
-            <path d={`M${xOf(view, start) + 5} ${lanes.names.top}h-5v${lanes.names.height + lanes.band.height}h5`} />
-          ) : null}
-          {end !== null ? <path d={`M${xOf(view, end) - 5} ${lanes.names.top}h5v${lanes.names.height + lanes.band.height}h-5`} /> : null}
-        </g>
-      ) : null}
-    </>
+    <p className="lap-note" data-side={x > width / 2 ? "before" : "after"} style={{ left: x, top: y }}>
+      {words}
+    </p>
   );
-});
+}
