@@ -13,7 +13,7 @@ function changeLine({ caption, start, from, to, why }: CaptionChange): string {
 }
 
 function unplacedLine({ caption, start, from, rightWords, initials }: UnplacedWords): string {
-  return `Caption ${caption + 1} (${timeLabel(start)}) stands as it was recognised: ${initials} ruled "${from}" misheard, and where "${rightWords}" belongs in it is not told.`;
+  return `Caption ${caption + 1} (${timeLabel(start)}) stands as it was recognized: ${initials} ruled "${from}" misheard, and where "${rightWords}" belongs in it is not told.`;
 }
 
 function disputedLine({ caption, start, topics }: DisputedCaption): string {
@@ -60,7 +60,7 @@ export function correctedSrt(corrected: CorrectedCaptions): { readonly text: str
   return { text, warnings: [`${what} of what is in dispute. SRT cannot carry that remark; the list of changes names them.`] };
 }
 
-/** What the corrected captions say otherwise than the recogniser did, and why: one line each. */
+/** What the corrected captions say otherwise than the recognizer did, and why: one line each. */
 export function changesList(corrected: CorrectedCaptions): string {
   return `${linesOf(corrected).join("\n")}\n`;
 }

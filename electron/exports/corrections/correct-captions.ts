@@ -1,7 +1,7 @@
 import { type Caption, misheardClaims, placeOfRightWords, type RecordingDetail, type TextSpan } from "../../../shared-types/index.ts";
 import { claimStanding } from "../claim-standing.ts";
 
-/** One stretch of a caption that is written otherwise than the recogniser wrote it. */
+/** One stretch of a caption that is written otherwise than the recognizer wrote it. */
 export interface CaptionChange {
   readonly caption: number;
   /** Seconds. */
@@ -15,7 +15,7 @@ export interface CorrectedCaptions {
   readonly captions: readonly Pick<Caption, "start" | "end" | "text">[];
   /** In the order of captions and of their words. */
   readonly changes: readonly CaptionChange[];
-  /** Words ruled misheard whose right words have no sure place in the caption: it is left as it was recognised. */
+  /** Words ruled misheard whose right words have no sure place in the caption: it is left as it was recognized. */
   readonly unplaced: readonly UnplacedWords[];
   /** Captions that speak of something in an open conflict; their words are quoted, not vouched for. */
   readonly disputed: readonly DisputedCaption[];
@@ -44,7 +44,7 @@ interface Edit {
 }
 
 /**
- * The captions with what is known to be wrong in them put right: words that a reviewer ruled to be the recogniser's error, and numbers
+ * The captions with what is known to be wrong in them put right: words that a reviewer ruled to be the recognizer's error, and numbers
  * whose repair is sure. Words that a person corrected stand in the captions already, and are listed with what stood there before. A repair that asks to be checked is left as it was heard. The transcript in the library is not touched.
  */
 export function correctCaptions(detail: RecordingDetail): CorrectedCaptions {
@@ -64,7 +64,7 @@ export function correctCaptions(detail: RecordingDetail): CorrectedCaptions {
     const ruling = rulingOf.get(claim.id);
     if (!words || !ruling) return [];
     const spans = placeOfRightWords(words, claim, analysis.repairs, captions);
-    if (spans) return [{ spans, to: words, why: `ruled a recogniser's error by ${ruling.initials}: ${ruling.reason.replace(/\.$/, "")}` }];
+    if (spans) return [{ spans, to: words, why: `ruled a recognizer's error by ${ruling.initials}: ${ruling.reason.replace(/\.$/, "")}` }];
     const caption = claim.spans[0]?.caption ?? 0;
     const { quote: from } = claim;
     for (const repair of claim.repairs) leftAsHeard.add(repair);

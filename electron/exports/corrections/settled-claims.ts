@@ -21,12 +21,14 @@ export interface SettledClaim {
   /** As spoken, and as it should be. */
   readonly said: string;
   readonly right: string;
+  /** What the right value is of, where that is another thing than was spoken of: a wheel's diameter against a tire's rim. */
+  readonly rightOf: string | null;
   /** What stands against calling it right outright: topics of open conflicts that the standing claims are in, and the stock sheet. */
   readonly caveat: string;
 }
 
 /**
- * Claims that a standing ruling overruled in favour of another side, in spoken order. A recogniser's error is none of them: the speaker
+ * Claims that a standing ruling overruled in favour of another side, in spoken order. A recognizer's error is none of them: the speaker
  * was right, and only the captions were wrong.
  */
 export function settledClaims(detail: RecordingDetail): SettledClaim[] {
@@ -38,8 +40,9 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
     const ruling = rulings.find((one) => one.conflictKey === conflict.key && one.supersededBy === null);
     const standing = ruling?.decision === "side-stands" && ruling.side !== null ? conflict.sides[ruling.side] : undefined;
     if (!ruling || !standing) return [];
-    const attribute = claims.get(standing.claims[0] ?? "")?.attribute ?? null;
-    const right = valueLabel(standing.value, standing.unit, attribute);
+    const upheld = claims.get(standing.claims[0] ?? "");
+    const right = valueLabel(standing.value, standing.unit, upheld?.attribute ?? null);
+    const another = (claim: Claim) => upheld && (upheld.component !== claim.component || upheld.attribute !== claim.attribute);
     const caveat = [
       openMark([...new Set(standing.claims.flatMap(openTopics))]),
       standing.claims.some((id) => denied.has(id)) ? "[the stock sheet says otherwise]" : "",
@@ -52,7 +55,9 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
       .flatMap((id) => {
         const claim = claims.get(id);
         const said = claim && valueLabel(claim.value, claim.unit, claim.attribute);
-        return claim && said && said !== right ? [{ claim, conflict, ruling, said, right, caveat }] : [];
+        if (!claim || !said) return [];
+        const rightOf = upheld && another(claim) ? claimSubject(upheld) : null;
+        return said !== right || rightOf !== null ? [{ claim, conflict, ruling, said, right, rightOf, caveat }] : [];
       });
   });
   // A claim may lose in two conflicts; it is put right once.
@@ -60,7 +65,7 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
   return [...once.values()].toSorted((a, b) => a.claim.start - b.claim.start);
 }
 
-/** Claims whose words a standing ruling calls the recogniser's error: what was really said, and by which ruling. */
+/** Claims whose words a standing ruling calls the recognizer's error: what was really said, and by which ruling. */
 function misheardLines({ analysis, rulings }: RecordingDetail): string[] {
   const misheard = misheardClaims(analysis.conflicts, rulings);
   const standing = rulings.filter(({ decision, supersededBy }) => decision === "recogniser-error" && supersededBy === null);
@@ -84,13 +89,17 @@ const capital = (words: string): string => words.charAt(0).toUpperCase() + words
 
 /** Overlay captions that put a settled claim right at the moment it was wrongly spoken, each with a comment that says by whom and why. */
 export function overlayWebvtt(detail: RecordingDetail): string {
-  const cues = settledClaims(detail).map(({ claim, ruling, said, right, caveat }, position) => {
+  const cues = settledClaims(detail).map(({ claim, ruling, said, right, rightOf, caveat }, position) => {
     const end = Math.min(Math.max(claim.end, claim.start + shortestOverlaySeconds), Math.max(detail.summary.duration, claim.start + 1));
-    const why = `${said} was said; ${right} stands by ${ruling.initials} on ${ruling.at.slice(0, 10)}: ${ruling.reason}`;
+    const why = `${said} was said; ${rightOf === null ? right : `${rightOf} ${right}`} stands by ${ruling.initials} on ${ruling.at.slice(0, 10)}: ${ruling.reason}`;
+    const rightWords =
+      rightOf === null
+        ? `${claimSubject(claim)} is ${right}, not ${said}.`
+        : `${rightOf} is ${right}; ${claimSubject(claim)} is not ${said}.`;
     return (
       `NOTE\n${why.replaceAll("-->", "→").replaceAll(/\s*\n\s*/g, " ")}\n\n` +
       `correction-${position + 1}\n${stamp(claim.start)} --> ${stamp(end)} line:8% align:center\n` +
-      `${chapterTitleText(`Correction: ${claimSubject(claim)} is ${right}, not ${said}.${caveat && ` ${caveat}`}`)}\n`
+      `${chapterTitleText(`Correction: ${rightWords}${caveat && ` ${caveat}`}`)}\n`
     );
   });
   return `WEBVTT\n\n${cues.length === 0 ? "NOTE\nNo claim was settled against what was said; nothing is put right.\n" : cues.join("\n")}`;
@@ -104,8 +113,8 @@ export function correctionText(detail: RecordingDetail): string {
   const lines = [
     settled.length === 0 ? "No correction to what is said in this video." : "Corrections to what is said in this video:",
     ...settled.map(
-      ({ claim, said, right, ruling, caveat }) =>
-        `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${said} was said; ${right} is right (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")}).${caveat && ` ${caveat}`}`,
+      ({ claim, said, right, rightOf, ruling, caveat }) =>
+        `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${said} was said; ${rightOf === null ? right : `${rightOf} ${right}`} is right (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")}).${caveat && ` ${caveat}`}`,
     ),
   ];
   const misheard = misheardLines(detail);
@@ -114,7 +123,7 @@ export function correctionText(detail: RecordingDetail): string {
     lines.push("", "Not yet checked; ask before you rely on it:");
     for (const { topic, sides } of open) {
       const moments = sides.flatMap((side) => side.claims.flatMap((id) => claims.get(id)?.start ?? [])).toSorted((a, b) => a - b);
-      lines.push(`${capital(topic)} (${moments.map(timeLabel).join(", ")})`);
+      lines.push(`${capital(topic)} (${[...new Set(moments.map(timeLabel))].join(", ")})`);
     }
   }
   const published = publicationWords(lastPublication(detail));

@@ -10,8 +10,10 @@ import {
   zoneLabels,
 } from "../../../shared-types/index.ts";
 import { chapterMarks, markedTitle } from "../chapters/chapter-marks.ts";
+import { openMark, stanceWords } from "../claim-standing.ts";
 import { conditionIndex } from "../condition-index.ts";
 import { settledClaims } from "../corrections/settled-claims.ts";
+import { lastPublication, publicationWords } from "../publication-words.ts";
 import { readTemplate } from "./read-template.ts";
 
 export interface FilledTemplate {
@@ -32,10 +34,12 @@ export function fillTemplate(template: string, detail: RecordingDetail, writtenA
   const values = fieldValues(detail, index);
   const placed = new Set(pieces.flatMap((piece) => ("field" in piece ? [piece.field] : [])));
   const text = pieces.map((piece) => ("field" in piece ? values[piece.field]() : piece.text)).join("");
+  const published = publicationWords(lastPublication(detail));
   const closing = [
     ...(placed.has("open-conflicts") || detail.openConflictKeys.length === 0
       ? []
       : [`Not yet checked; ask before you rely on it:\n${values["open-conflicts"]()}`]),
+    ...(published !== "" && detail.openConflictKeys.length > 0 ? [published] : []),
     ...(placed.has("cautions") ? [] : [values.cautions()]),
   ];
   const whole = closing.length === 0 ? text : `${[text.trimEnd(), ...closing].filter((part) => part !== "").join("\n\n")}\n`;
@@ -63,24 +67,23 @@ function fieldValues(detail: RecordingDetail, index: ConditionIndex): Record<Ind
       ),
     findings: () =>
       lines(
-        detail.findings
-          .toSorted((a, b) => a.start - b.start)
-          .map((finding) => {
-            const note = finding.note.trim() === "" ? "" : ` (${oneLine(finding.note)})`;
-            const disputed = openAt.filter(
-              ({ component, position }) =>
-                component === finding.component && (position === null || finding.position === null || position === finding.position),
-            );
-            const mark = disputed.length === 0 ? "" : ` [open conflict: ${[...new Set(disputed.map(({ topic }) => topic))].join(", ")}]`;
-            return `${timeLabel(finding.start)} ${capital(findingSubject(finding))}: ${oneLine(finding.seen)}, ${gradeLabels[finding.grade].toLowerCase()}, ${zoneLabels[finding.zone].toLowerCase()}${note}${mark}`;
-          }),
+        index.findings.map((finding) => {
+          const note = finding.note.trim() === "" ? "" : ` (${oneLine(finding.note)})`;
+          const disputed = openAt.filter(
+            ({ component, position }) =>
+              component === finding.component && (position === null || finding.position === null || position === finding.position),
+          );
+          const topics = new Set([...disputed.map(({ topic }) => topic), ...finding.openConflicts]);
+          const marks = [bracketed(stanceWords(finding.stance)), openMark([...topics])].filter(Boolean).map((mark) => ` ${mark}`);
+          return `${timeLabel(finding.start)} ${capital(findingSubject(finding))}: ${oneLine(finding.seen)}, ${gradeLabels[finding.grade].toLowerCase()}, ${zoneLabels[finding.zone].toLowerCase()}${note}${marks.join("")}`;
+        }),
         "No findings were accepted.",
       ),
     settled: () =>
       lines(
         settledClaims(detail).map(
-          ({ claim, conflict, said, right, ruling }) =>
-            `${timeLabel(claim.start)} ${capital(conflict.topic)}: ${said} was said; ${right} is right (${oneLine(ruling.reason).replace(/\.$/, "")}).`,
+          ({ claim, conflict, said, right, rightOf, ruling, caveat }) =>
+            `${timeLabel(claim.start)} ${capital(conflict.topic)}: ${said} was said; ${rightOf === null ? right : `${rightOf} ${right}`} is right (${oneLine(ruling.reason).replace(/\.$/, "")}).${caveat && ` ${caveat}`}`,
         ),
         "Nothing that was said had to be put right.",
       ),
@@ -88,7 +91,7 @@ function fieldValues(detail: RecordingDetail, index: ConditionIndex): Record<Ind
       lines(
         open.map(({ topic, sides }) => {
           const moments = sides.flatMap((side) => side.moments.map(({ start }) => start)).toSorted((a, b) => a - b);
-          return `${capital(topic)} (${moments.map(timeLabel).join(", ")})`;
+          return `${capital(topic)} (${[...new Set(moments.map(timeLabel))].join(", ")})`;
         }),
         "No conflict is open.",
       ),
@@ -123,6 +126,8 @@ function openTopics({ analysis, openConflictKeys }: RecordingDetail) {
       ),
     );
 }
+
+const bracketed = (words: string): string => (words ? `(${words})` : "");
 
 function lines(rows: readonly string[], none: string): string {
   return rows.length === 0 ? none : rows.join("\n");

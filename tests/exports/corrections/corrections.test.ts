@@ -7,7 +7,7 @@ import { correctionText, overlayWebvtt } from "../../../electron/exports/correct
 import { placeOfRightWords, type RecordingDetail } from "../../../shared-types/index.ts";
 import { sampleDetail } from "../sample-detail.ts";
 
-/** The sample with two repairs, one of them doubtful, and its first conflict ruled the recogniser's error about its second side. */
+/** The sample with two repairs, one of them doubtful, and its first conflict ruled the recognizer's error about its second side. */
 function repairedDetail(): RecordingDetail {
   const detail = sampleDetail();
   const second = detail.analysis.claims[1]!;
@@ -72,7 +72,7 @@ describe("corrected captions", () => {
     ]);
     expect(changesList(corrected)).toBe(
       'Caption 1 (0:00): "to 35 60 15s" is now "235/60R15"; number repaired (tire-size-homophone).\n' +
-        'Caption 2 (0:30): "two fifty five sixty fifteens" is now "two thirty five --> sixty fifteens"; ruled a recogniser\'s error by RT: Heard twice.\n',
+        'Caption 2 (0:30): "two fifty five sixty fifteens" is now "two thirty five --> sixty fifteens"; ruled a recognizer\'s error by RT: Heard twice.\n',
     );
   });
 
@@ -137,7 +137,34 @@ describe("what was settled", () => {
     );
   });
 
-  test("a recogniser's error puts nothing right over the video: the speaker said it well", () => {
+  test("what stands may be of another thing than what was said wrongly: each is named as what it is", () => {
+    const detail = sampleDetail();
+    const [standing] = detail.analysis.conflicts.find(({ topic }) => topic === "axle ratio")!.sides;
+    const claims = detail.analysis.claims.map((claim) =>
+      standing!.claims.includes(claim.id) ? { ...claim, component: "engine" as const, attribute: "year" as const, part: null } : claim,
+    );
+    const crossed = { ...detail, analysis: { ...detail.analysis, claims } };
+    const { cues } = new WebVTTParser().parse(overlayWebvtt(crossed));
+    expect(cues[0]?.text).toMatch(/^Correction: engine year is 4\.11(?::1)?; final drive ratio is not 3\.73:1\.$/);
+    expect(correctionText(crossed)).toMatch(/1:20 Final drive ratio: 3\.73:1 was said; engine year 4\.11(?::1)? is right \(/);
+  });
+
+  test("a moment is named once, however many claims of it are on a side", () => {
+    const detail = sampleDetail();
+    const twice = {
+      ...detail,
+      analysis: {
+        ...detail.analysis,
+        conflicts: detail.analysis.conflicts.map((conflict) => ({
+          ...conflict,
+          sides: conflict.sides.map((side) => ({ ...side, claims: [...side.claims, ...side.claims] })),
+        })),
+      },
+    };
+    expect(correctionText(twice)).toContain("Rear tire size (0:12, 0:31)\n");
+  });
+
+  test("a recognizer's error puts nothing right over the video: the speaker said it well", () => {
     expect(overlayWebvtt(repairedDetail())).not.toContain("235/60R15");
   });
 
@@ -198,7 +225,7 @@ describe("where right words go", () => {
     expect(correctCaptions(withWords("235/60R15", "255/60R15")).captions[1]!.text).toMatch(/^235\/60R15 in the back & /);
     const homeless = correctCaptions(withWords("bald", "new"));
     expect(homeless.captions[1]!.text).toBe(detail.captions[1]!.text);
-    expect(changesList(homeless)).toContain('stands as it was recognised: RT ruled "two fifty five sixty fifteens in the back" misheard');
+    expect(changesList(homeless)).toContain('stands as it was recognized: RT ruled "two fifty five sixty fifteens in the back" misheard');
   });
 });
 

@@ -2,13 +2,14 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fillTemplate } from "../../../electron/exports/templates/fill-template.ts";
 import { readTemplate } from "../../../electron/exports/templates/read-template.ts";
-import { cautions, firstTemplate, indexFieldRows, indexFields } from "../../../shared-types/index.ts";
+import { cautions, firstTemplate, indexFieldRows, indexFields, proposalKey, type RecordingDetail } from "../../../shared-types/index.ts";
 import { sampleDetail } from "../sample-detail.ts";
 
 const writtenAt = "2026-01-05T10:00:00.000Z";
-const fill = (text: string, detail = sampleDetail()) => fillTemplate(text, detail, writtenAt).text ?? "";
+const fill = (text: string, detail: RecordingDetail = sampleDetail()) => fillTemplate(text, detail, writtenAt).text ?? "";
 /** The text without what is added to every one. */
-const body = (text: string, detail = sampleDetail()) => fill(`${text}\u0000{open-conflicts}{cautions}`, detail).split("\u0000")[0];
+const body = (text: string, detail: RecordingDetail = sampleDetail()) =>
+  fill(`${text}\u0000{open-conflicts}{cautions}`, detail).split("\u0000")[0];
 
 describe("a template is read", () => {
   test.each([
@@ -104,6 +105,30 @@ describe("a template is filled in", () => {
     const detail = { ...sample, findings: [{ ...finding!, component: claim!.component, position: claim!.position, part: null }] };
     expect(body("{findings}", detail)).toContain(`[open conflict: ${conflict?.topic}]`);
     expect(body("{chapters}", detail)).toContain("[open conflict");
+  });
+
+  test("a finding from a claim that was said with doubt says so, and a settled claim that something speaks against too", () => {
+    const sample = sampleDetail();
+    const [first, ...rest] = sample.analysis.claims;
+    const doubted = { ...first!, stance: "hedged" as const };
+    const [finding] = sample.findings;
+    const detail = {
+      ...sample,
+      findings: [{ ...finding!, proposalKey: proposalKey(doubted) }],
+      analysis: { ...sample.analysis, claims: [doubted, ...rest] },
+    };
+    expect(body("{findings}", detail)).toMatch(/\(said with doubt\) \[open conflict: rear tire size\]$/);
+    const standing = sample.analysis.conflicts.find(({ topic }) => topic === "axle ratio")!.sides[0]!.claims;
+    const denials = [{ ...sample.analysis.denials[0]!, claims: [...standing] }];
+    const denied = { ...sample, analysis: { ...sample.analysis, denials } };
+    expect(body("{settled}", denied)).toContain("). [the stock sheet says otherwise]");
+  });
+
+  test("published with conflicts open, every text says so", () => {
+    const publications = [{ at: "2026-01-06T09:00:00.000Z", initials: "AB", openConflicts: 1, openMatters: null }];
+    expect(fill("Buy it.", { ...sampleDetail(), publications })).toContain("Published on 2026-01-06 by AB with 1 conflict open");
+    expect(fill("Buy it.", { ...sampleDetail(), publications, openConflictKeys: [] })).not.toContain("Published");
+    expect(fill("Buy it.")).not.toContain("Published");
   });
 
   test("words with line breaks and braces in them stay on their line and are not read as fields", () => {

@@ -11,7 +11,7 @@ const ukMinimumMm = 1.6;
 export const treadBelowLimit: StandardRule = {
   name: "tread-below-limit",
   source:
-    "2/32 in: 49 CFR 393.75(c) and state rules such as COMAR 11.14.05.05; 1.6 mm: UK Construction and Use Regulations 1986; local law decides",
+    "2/32 in: state rules such as COMAR 11.14.05.05, and 49 CFR 393.75(c) for commercial vehicles; 1.6 mm: UK Construction and Use Regulations 1986; local law decides",
   find: (claims) => {
     const remarks: RemarkDraft[] = [];
     const praised = claims.of("tire", "condition").filter((claim) => claim.value === "good");
