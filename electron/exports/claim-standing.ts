@@ -37,12 +37,33 @@ export function claimStanding({ analysis, openConflictKeys }: Pick<RecordingDeta
     conflictsOf,
     openTopics,
     momentsOf: (ids) =>
-      ids.flatMap((id) => {
-        const claim = claims.get(id);
-        return claim ? [{ start: claim.start, quote: claim.quote, stance: claim.stance, openConflicts: openTopics(id) }] : [];
-      }),
+      toldOnce(
+        ids.flatMap((id) => {
+          const claim = claims.get(id);
+          return claim ? [{ start: claim.start, quote: claim.quote, stance: claim.stance, openConflicts: openTopics(id) }] : [];
+        }),
+      ),
     claimBehind: (finding) => (finding.proposalKey === null ? undefined : byKey.get(finding.proposalKey)),
   };
+}
+
+/** Two claims of the same words at the same moment are one to whoever reads them; of a longer and a shorter quote the longer one tells both. */
+function toldOnce(moments: readonly ToldMoment[]): ToldMoment[] {
+  const samePlace = (a: ToldMoment, b: ToldMoment) =>
+    Math.abs(a.start - b.start) < 0.5 &&
+    a.stance === b.stance &&
+    a.openConflicts.length === b.openConflicts.length &&
+    a.openConflicts.every((topic) => b.openConflicts.includes(topic));
+  return moments.filter(
+    (moment, position) =>
+      !moments.some(
+        (other, at) =>
+          at !== position &&
+          samePlace(moment, other) &&
+          other.quote.includes(moment.quote) &&
+          (other.quote.length > moment.quote.length || at < position),
+      ),
+  );
 }
 
 /** Names the very thing that a figure is told of; null for what is no figure, since of a condition several may hold at once. */

@@ -23,7 +23,7 @@ export interface SettledClaim {
   readonly right: string;
   /** What the right value is of, where that is another thing than was spoken of: a wheel's diameter against a tire's rim. */
   readonly rightOf: string | null;
-  /** What stands against calling it right outright: topics of open conflicts that the standing claims are in, and the stock sheet. */
+  /** What stands against calling it right outright: topics of open conflicts that the standing claims are in, the stock sheet, another ruling. */
   readonly caveat: string;
 }
 
@@ -36,6 +36,7 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
   const { openTopics } = claimStanding(detail);
   const denied = new Set(analysis.denials.flatMap((denial) => denial.claims));
   const claims = new Map(analysis.claims.map((claim) => [claim.id, claim]));
+  const overruled = overruledUnder(detail);
   const settled = analysis.conflicts.flatMap((conflict) => {
     const ruling = rulings.find((one) => one.conflictKey === conflict.key && one.supersededBy === null);
     const standing = ruling?.decision === "side-stands" && ruling.side !== null ? conflict.sides[ruling.side] : undefined;
@@ -46,6 +47,7 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
     const caveat = [
       openMark([...new Set(standing.claims.flatMap(openTopics))]),
       standing.claims.some((id) => denied.has(id)) ? "[the stock sheet says otherwise]" : "",
+      overruledMark([...new Set(standing.claims.flatMap((id) => overruled.get(id) ?? []))].filter((topic) => topic !== conflict.topic)),
     ]
       .filter(Boolean)
       .join(" ");
@@ -63,6 +65,23 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
   // A claim may lose in two conflicts; it is put right once.
   const once = new Map(settled.map((one) => [`${one.claim.id} ${one.right}`, one]));
   return [...once.values()].toSorted((a, b) => a.claim.start - b.claim.start);
+}
+
+/** Topics of the conflicts in which a standing ruling went against a claim, by the claim's id. */
+function overruledUnder({ analysis, rulings }: RecordingDetail): Map<string, string[]> {
+  const under = new Map<string, string[]>();
+  for (const { key, topic, sides } of analysis.conflicts) {
+    const ruling = rulings.find((one) => one.conflictKey === key && one.supersededBy === null);
+    if (!ruling) continue;
+    for (const id of sides.filter((_, side) => isOverruled(ruling, side)).flatMap((side) => side.claims))
+      under.set(id, [...(under.get(id) ?? []), topic]);
+  }
+  return under;
+}
+
+/** What a reviewer let stand under one conflict and not under another: two rulings that want a second look. */
+function overruledMark(topics: readonly string[]): string {
+  return topics.length === 0 ? "" : `[but overruled under: ${topics.join(", ")}]`;
 }
 
 /** Claims whose words a standing ruling calls the recognizer's error: what was really said, and by which ruling. */

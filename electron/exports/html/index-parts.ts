@@ -119,7 +119,7 @@ function claimClass({ openConflicts, status, ruledOut }: IndexClaim): string {
     .join(" ");
 }
 
-const ruledOutWords = { overruled: "not so: overruled in review", misheard: "misheard: ruled the recogniser's error" } as const;
+const ruledOutWords = { overruled: "not so: overruled in review", misheard: "misheard: ruled the recognizer's error" } as const;
 
 /** A hedged claim carries its hedge, a disputed one its dispute, and one that was ruled out says so beside either. */
 function standing(claim: IndexClaim): Markup {

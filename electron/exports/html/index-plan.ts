@@ -75,7 +75,7 @@ function areaClass({ seconds, openConflicts }: ZoneTally): string {
 }
 
 function areaName(zone: ZoneName, tally: ZoneTally, x: number, y: number, lines: 1 | 2): Markup {
-  const time = `${tally.seconds > 0 ? timeLabel(tally.seconds) : "not shown"}${tally.openConflicts > 0 ? " ▼" : ""}`;
+  const time = `${tally.seconds > 0 ? timeLabel(tally.seconds) : "no stretch"}${tally.openConflicts > 0 ? " ▼" : ""}`;
   if (lines === 1)
     return html`<text class="plan-name" x="${x}" y="${y + 4}">${zoneLabels[zone]} <tspan class="plan-time">${time}</tspan></text>`;
   return html`<text class="plan-name" x="${x}" y="${y - 2}">${zoneLabels[zone]}</text><text class="plan-name plan-time" x="${x}" y="${y + 11}">${time}</text>`;
@@ -174,7 +174,7 @@ export function notDrawn(index: ConditionIndex): Markup | false {
   );
 }
 
-/** Every zone in words: how long it is shown, what was found, what is open; and what was never shown. */
+/** Every zone in words: how long it is shown, what was found, what is open; and what no stretch is marked for. */
 export function zoneList(index: ConditionIndex, plan: IndexPlan): Markup {
   const order: readonly ZoneName[] = ["front", "driver-side", "passenger-side", "rear", "engine-bay", "cabin", "cargo", ...besides];
   const shown = order.filter((zone) => plan[zone].seconds > 0);
@@ -188,7 +188,7 @@ export function zoneList(index: ConditionIndex, plan: IndexPlan): Markup {
 <tr><th scope="row">${said ? html`<a href="#said-${zone}">${zoneLabels[zone]}</a>` : zoneLabels[zone]}</th><td>${timeLabel(seconds)}</td><td>${findings || "–"}</td><td>${openConflicts > 0 ? html`<span class="open-mark">▼ ${openConflicts}</span>` : "–"}</td></tr>`;
     },
   )}</tbody></table>
-${unseen.length > 0 && html`<p class="unseen"><b>Not shown in this recording:</b> ${unseen.map((zone) => zoneLabels[zone].toLowerCase()).join(", ")}.</p>`}`;
+${unseen.length > 0 && html`<p class="unseen"><b>No stretch of the recording is marked for:</b> ${unseen.map((zone) => zoneLabels[zone].toLowerCase()).join(", ")}.</p>`}`;
 }
 
 /** The vehicle from beneath, small, where the recording shows it. */
@@ -207,7 +207,7 @@ export function lapBand({ chapters, findings, conflicts, recording }: ConditionI
   const width = 1000;
   const x = (seconds: number) => ((Math.min(seconds, recording.duration) / Math.max(recording.duration, 0.001)) * width).toFixed(1);
   const open = conflicts.filter(({ state }) => state === "open").flatMap(({ sides }) => sides.flatMap(({ moments }) => moments));
-  return html`<svg class="band" viewBox="-8 0 ${width + 16} 48" aria-hidden="true" focusable="false">
+  return html`<svg class="band" viewBox="-8 0 ${width + 16} 48" preserveAspectRatio="none" aria-hidden="true" focusable="false">
 ${open.map((moment) => html`<path class="band-open" d="M0 12L-6 1H6Z" transform="translate(${x(moment.start)} 0)"/>`)}
 ${chapters.map((chapter, position) => html`<rect class="${position % 2 ? "band-odd" : "band-even"}" x="${x(chapter.start)}" y="14" width="${Math.max(0, Number(x(chapter.end)) - Number(x(chapter.start)) - 1.5).toFixed(1)}" height="16"/>`)}
 ${findings.map((finding) => html`<path class="band-finding" d="${gradeShapes[finding.grade]}" transform="translate(${x(finding.start)} 40)"/>`)}

@@ -149,6 +149,24 @@ describe("what was settled", () => {
     expect(correctionText(crossed)).toMatch(/1:20 Final drive ratio: 3\.73:1 was said; engine year 4\.11(?::1)? is right \(/);
   });
 
+  test("what stands under one conflict and was overruled under another is not called right without saying so", () => {
+    const detail = sampleDetail();
+    const ratio = detail.analysis.conflicts.find(({ topic }) => topic === "axle ratio")!;
+    const ruling = detail.rulings.find(({ conflictKey }) => conflictKey === ratio.key)!;
+    const other = { ...ratio, id: "x9", key: "measure:cover tag", topic: "cover tag" };
+    const against = { ...ruling, id: "0b6a5c1e-8f57-4a55-9d2c-2f6f0f9c3e77", conflictKey: other.key, side: 1 };
+    const crossed = {
+      ...detail,
+      analysis: { ...detail.analysis, conflicts: [...detail.analysis.conflicts, other] },
+      rulings: [...detail.rulings, against],
+    };
+    expect(correctionText(crossed)).toMatch(
+      /1:20 Final drive ratio: 3\.73:1 was said; 4\.11:1 is right \(.*\)\. \[but overruled under: cover tag\]/,
+    );
+    expect(overlayWebvtt(crossed)).toContain("[but overruled under: cover tag]");
+    expect(correctionText(detail)).not.toContain("overruled");
+  });
+
   test("a moment is named once, however many claims of it are on a side", () => {
     const detail = sampleDetail();
     const twice = {

@@ -29,6 +29,32 @@ function disputedFinding(): RecordingDetail {
   };
 }
 
+test("two claims of the same words at one moment are told once on a side, the longer words for both, and two stances never as one", () => {
+  const detail = sampleDetail();
+  const [claim] = detail.analysis.claims;
+  const words = (id: string, quote: string, change = {}) => ({ ...claim!, id, quote, ...change });
+  const more = [words("m1", "the rears are to 35"), words("m2", claim!.quote), words("m3", claim!.quote, { stance: "hedged" as const })];
+  const told = {
+    ...detail,
+    analysis: {
+      ...detail.analysis,
+      claims: [...detail.analysis.claims, ...more],
+      conflicts: detail.analysis.conflicts.map((conflict) => ({
+        ...conflict,
+        sides: conflict.sides.map((side) =>
+          side.claims.includes(claim!.id) ? { ...side, claims: ["m1", ...side.claims, "m2", "m3"] } : side,
+        ),
+      })),
+    },
+  };
+  const index = ConditionIndex.parse(JSON.parse(build("index-json", told).text));
+  const side = index.conflicts.find(({ topic }) => topic === "rear tire size")?.sides[0];
+  expect(side?.moments.map(({ quote, stance }) => [quote, stance])).toEqual([
+    [claim!.quote, "stated"],
+    [claim!.quote, "hedged"],
+  ]);
+});
+
 describe("a finding accepted from a claim in dispute", () => {
   const detail = disputedFinding();
   test.for([
@@ -133,7 +159,7 @@ describe("a claim that one ruling takes out while another conflict about it is o
 
   test.for([
     { decision: "side-stands", side: 1, ruledOut: "overruled", words: "not so: overruled in review" },
-    { decision: "recogniser-error", side: 0, ruledOut: "misheard", words: "misheard: ruled the recogniser&#39;s error" },
+    { decision: "recogniser-error", side: 0, ruledOut: "misheard", words: "misheard: ruled the recognizer&#39;s error" },
   ] as const)("tells both: $ruledOut and in dispute", ({ decision, side, ruledOut, words }) => {
     const both = ruledWith({ decision, side, rightWords: decision === "recogniser-error" ? "three seventy three" : null });
     const out = claimsOf(both).find(({ value }) => value === 4.11);

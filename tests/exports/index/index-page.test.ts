@@ -99,7 +99,9 @@ describe("the index page", () => {
     const alone = [...told.matchAll(/(\d+) \(/g)].map(([, number]) => Number(number));
     expect([...marks, ...alone]).toEqual(hostileDetail().findings.map((_, position) => position + 1));
     expect(marks.length).toBeGreaterThanOrEqual(6);
-    expect(text.replace(/<[^>]*>/g, "")).toContain(`Not shown in this recording: ${escapeHtml(zoneLabels["driver-side"].toLowerCase())}, `);
+    expect(text.replace(/<[^>]*>/g, "")).toContain(
+      `No stretch of the recording is marked for: ${escapeHtml(zoneLabels["driver-side"].toLowerCase())}, `,
+    );
   });
 
   const inZone = (zone: "cabin" | "underside", count: number): RecordingDetail => {
