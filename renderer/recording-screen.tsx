@@ -96,7 +96,7 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
   );
 }
 
-/** What waits for the reviewer, the gravest kind of it; null where nothing does. */
+/** What waits for the reviewer, the most serious kind of it; null where nothing does. */
 function openChip({ openConflicts, openDenials, openPromises, openQuestions }: RecordingSummary["counts"]): string | null {
   const matters = openDenials + openPromises + openQuestions;
   if (openConflicts > 0) return counted(openConflicts, "open conflict", "open conflicts");

@@ -39,7 +39,7 @@ export const TextSpan = z.strictObject({
 });
 export type TextSpan = z.infer<typeof TextSpan>;
 
-/** A reading of words that the recogniser broke, or a spoken shorthand that must be read. Kept beside the words. */
+/** A reading of words that the recognizer broke, or a spoken shorthand that must be read. Kept beside the words. */
 export const Repair = z.strictObject({
   id: z.string(),
   caption: CaptionIndex,

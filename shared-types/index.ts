@@ -13,6 +13,7 @@ export * from "./marked-zones.ts";
 export * from "./matters.ts";
 export * from "./misheard.ts";
 export * from "./news.ts";
+export * from "./plain-topics.ts";
 export * from "./plan/body-shapes.ts";
 export * from "./plan/grade-shapes.ts";
 export * from "./plan/outlines.ts";

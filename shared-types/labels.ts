@@ -30,7 +30,7 @@ export const gradeLabels = {
 export const decisionLabels = {
   "side-stands": "One side stands",
   "both-hold": "Both hold",
-  "recogniser-error": "Recogniser's error",
+  "recogniser-error": "Recognizer's error",
   "look-at-vehicle": "Look at the vehicle",
 } as const satisfies Record<RulingDecision, string>;
 

@@ -5,7 +5,7 @@ import type { Ruling } from "./recording.ts";
 type Decided = Pick<Ruling, "decision" | "side">;
 
 /**
- * Whether a standing ruling takes a side's claims out. Of a recogniser's error it is the side that was misheard; a ruling of a time when
+ * Whether a standing ruling takes a side's claims out. Of a recognizer's error it is the side that was misheard; a ruling of a time when
  * no side was asked for puts the words of all sides in question.
  */
 export function isOverruled({ decision, side }: Decided, ownSide: number): boolean {

@@ -147,7 +147,7 @@ export const Ruling = z.strictObject({
   /** Index into the conflict's sides: the one that stands, or the one that was misheard; null for the other decisions. */
   side: z.int().nonnegative().nullable(),
   reason: z.string().trim().min(1).max(2000),
-  /** The words that were really said, for a recogniser's error. */
+  /** The words that were really said, for a recognizer's error. */
   rightWords: z.string().nullable(),
   initials: z.string(),
   /** ISO 8601, UTC. */

@@ -10,7 +10,7 @@ import { hearSpeech } from "./transcript/hear-speech.ts";
 import { findZones } from "./zones/find-zones.ts";
 
 /** Raised whenever the rules change what they find; a stored analysis of an older version is made anew. */
-export const analysisVersion = 4;
+export const analysisVersion = 5;
 
 export interface AnalysisOptions {
   /** The dealer's own record, if there is one: claims are held against it. */

@@ -17,7 +17,7 @@ export function showProgress(stream: WriteStream): ProgressLine {
   };
   return {
     say: (what) => write(`${what} …`),
-    step: (what, done, of) => write(`analysing: ${what} ${done}/${of}`),
+    step: (what, done, of) => write(`analyzing: ${what} ${done}/${of}`),
     end: () => {
       if (open) stream.write("\r\u001b[K");
       open = false;

@@ -44,7 +44,7 @@ export function createAnalyst(parts: Parts): Analyst {
       const version = await parts.analysis.version();
       for (const recordingId of parts.library.proposals.outdated(version)) {
         if (closed) return;
-        await run(recordingId).catch((failure) => tellUnlessClosed(`Recording ${recordingId} could not be analysed`, failure));
+        await run(recordingId).catch((failure) => tellUnlessClosed(`Recording ${recordingId} could not be analyzed`, failure));
       }
     } catch (failure) {
       tellUnlessClosed("The analysis cannot run", failure);

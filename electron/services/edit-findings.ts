@@ -65,7 +65,7 @@ export function acceptFindings(parts: Parts, { recordingId, proposalKeys, initia
     if (!proposal) {
       throw new Refusal(
         "proposal-unknown",
-        "A proposed finding is no longer there: it was accepted, or the recording was analysed again. Look at the list again.",
+        "A proposed finding is no longer there: it was accepted, or the recording was analyzed again. Look at the list again.",
       );
     }
     const { zone, component, position, seen, grade } = proposal;

@@ -11,7 +11,7 @@ export function publishRecording(parts: Parts, input: Input<"recording.publish">
   const { recordingId, initials } = input;
   findRecording(parts, recordingId);
   if (recordingDetail(parts, recordingId).analysis.analysisVersion === 0) {
-    throw new Refusal("not-analysed", "This recording was not analysed yet, so nobody can say what is open in it. Analyze it first.");
+    throw new Refusal("not-analysed", "This recording was not analyzed yet, so nobody can say what is open in it. Analyze it first.");
   }
   const conflicts = parts.library.rulings.openConflictKeys(recordingId);
   const matters = openMattersOf(parts.library, recordingId);

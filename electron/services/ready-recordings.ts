@@ -6,7 +6,7 @@ export function readyRecordings({ library }: Pick<Parts, "library">): Output<"lo
   return library.recordings.all().map(({ id, title, stockNumber }) => {
     const analysed = library.proposals.of(id) !== undefined;
     const open = library.rulings.openConflictKeys(id).length;
-    const why = analysed ? (open > 0 ? `${open} ${open === 1 ? "conflict is" : "conflicts are"} open` : "") : "it is not analysed yet";
+    const why = analysed ? (open > 0 ? `${open} ${open === 1 ? "conflict is" : "conflicts are"} open` : "") : "it is not analyzed yet";
     return { recordingId: id, title, stockNumber, ready: why === "", why };
   });
 }

@@ -8,6 +8,7 @@ import {
   type Matter,
   matterCounts,
   openMatters,
+  plainConflict,
   type RecordingDetail,
   type RecordingSummary,
 } from "../../shared-types/index.ts";
@@ -125,8 +126,9 @@ export function recordingDetail(parts: Pick<Parts, "library">, id: string): Reco
     sheetMeanings: row.sheetMeanings,
     captions: effectiveCaptions(library, id),
     captionCorrections: correctedCaptions(library, id),
-    // What the library keeps of the analysis stays as it was; a desk and an export file a claim where a person says the camera was.
-    analysis: { ...analysis, claims: inMarkedZones(analysis.claims, spans) },
+    // What the library keeps of the analysis stays as it was; a desk and an export file a claim where a person says the camera was, and
+    // word a topic as people do.
+    analysis: { ...analysis, claims: inMarkedZones(analysis.claims, spans), conflicts: analysis.conflicts.map(plainConflict) },
     lap: effectiveLap(row.duration, spans, analysis),
     findings: library.findings.of(id),
     findingProposals: proposedFindings(library, id),

@@ -6,7 +6,7 @@ import { mistyped, questionWords, sameThings, wordsOf } from "./search-words.ts"
 /** Words of the trade: a caller who types one means it, also where nobody spoke of it. */
 const tradeWords: ReadonlySet<string> = new Set(sameThings.flatMap(({ words }) => words.flatMap((phrase) => wordsOf(phrase))));
 
-/** A word in no more places than this may be a slip of the recogniser's, if a common word is near. */
+/** A word in no more places than this may be a slip of the recognizer's, if a common word is near. */
 const rarePlaces = 2;
 const commonerBy = 10;
 /** Readings tried for one question; the nearest come first. */

@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { type Input, type RecordingDetail, type Ruling, valueLabel } from "../../shared-types/index.ts";
+import { type Input, plainConflict, type RecordingDetail, type Ruling, valueLabel } from "../../shared-types/index.ts";
 import type { RowChange } from "../library/edits.ts";
 import type { Parts } from "./parts.ts";
 import { recordEdit, rulingChange } from "./record-edit.ts";
@@ -13,7 +13,10 @@ import { Refusal } from "./refusals.ts";
 export function settleConflict(parts: Parts, input: Input<"conflict.rule">): RecordingDetail {
   const { recordingId, conflictKey, decision, side, reason, initials } = input;
   findRecording(parts, recordingId);
-  const conflict = parts.library.proposals.conflicts(recordingId).find(({ key }) => key === conflictKey);
+  const conflict = parts.library.proposals
+    .conflicts(recordingId)
+    .map(plainConflict)
+    .find(({ key }) => key === conflictKey);
   if (!conflict) {
     throw new Refusal("conflict-unknown", "This conflict is no longer found by the analysis. Look at the queue again.");
   }

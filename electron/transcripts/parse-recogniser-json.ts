@@ -8,7 +8,7 @@ export const looksLikeJson = (text: string): boolean => /^\s*(?:\{|\[\s*(?:\{|\[
 const deepestNesting = 100;
 
 /**
- * A recogniser's own output: an array of segments or an object that has one under `segments`. A segment has `start`, `end` (seconds, as
+ * A recognizer's own output: an array of segments or an object that has one under `segments`. A segment has `start`, `end` (seconds, as
  * numbers or digits in quotes; `end` may be missing) and `text`, or `words` from which the text and the times are taken.
  */
 export function readJsonCaptions(text: string): Parsed {

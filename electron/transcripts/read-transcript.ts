@@ -50,7 +50,7 @@ export function readTranscript(bytes: Uint8Array, fileName: string): Transcript 
     throw new TranscriptError(
       "unknown-format",
       top,
-      `no times were found; it begins with ${found(decoded.text.slice(0, 200))}. Choose timed text ([1:02] words), SRT, WebVTT or a recogniser's JSON with segments.`,
+      `no times were found; it begins with ${found(decoded.text.slice(0, 200))}. Choose timed text ([1:02] words), SRT, WebVTT or a recognizer's JSON with segments.`,
     );
   }
   const parsed = format.read(decoded.text);

@@ -43,7 +43,7 @@ export function describeItem(item: LoneItem, { analysis, captions, trustedCaptio
       ? {
           heading: silence.topic,
           kind: `On the stock sheet, “${silence.field}”, and not spoken`,
-          why: `${silence.why} There is no moment to play. Words that the recogniser lost may still have told it: look through the captions before it is said anew.`,
+          why: `${silence.why} There is no moment to play. Words that the recognizer lost may still have told it: look through the captions before it is said anew.`,
           claims: [],
           words: null,
         }

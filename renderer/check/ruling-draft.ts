@@ -20,7 +20,7 @@ export function rulingOptions(conflict: Pick<Conflict, "sides">): RulingOption[]
   return [
     ...conflict.sides.map((_, side) => ({ decision: "side-stands" as const, side, label: `${sideLetter(side)} stands` })),
     { decision: "both-hold", side: null, label: conflict.sides.length > 2 ? "All hold, because…" : "Both hold, because…" },
-    { decision: "recogniser-error", side: null, label: "Recogniser's error" },
+    { decision: "recogniser-error", side: null, label: "Recognizer's error" },
     { decision: "look-at-vehicle", side: null, label: "Look at the vehicle" },
   ];
 }
@@ -31,7 +31,7 @@ export function digitOfMisheard(options: readonly RulingOption[], side: number):
   return digit <= 9 ? digit : null;
 }
 
-/** What a digit chooses: a decision, or a recogniser's error with its side. @param choice from 0, as the digits count from 1. */
+/** What a digit chooses: a decision, or a recognizer's error with its side. @param choice from 0, as the digits count from 1. */
 export function rulingOfDigit(
   options: readonly RulingOption[],
   sides: number,
@@ -52,7 +52,7 @@ export function saidOfRuling({ decision, label }: Pick<RulingOption, "decision" 
 
 export interface RulingDraft {
   readonly option: RulingOption | null;
-  /** Which side was misheard, for a recogniser's error. */
+  /** Which side was misheard, for a recognizer's error. */
   readonly misheard: number | null;
   readonly reason: string;
   readonly rightWords: string;
@@ -98,7 +98,7 @@ export function faultOfRightWords(
   const words = rightWords.trim();
   const replaced = wordsOfSide(conflict, side, spoken);
   if (replaced.length > 0 && replaced.every((one) => one.words === words))
-    return "These are the words as they were recognised. Write what was really said.";
+    return "These are the words as they were recognized. Write what was really said.";
   const homeless = claimsOfSide(conflict, side, spoken).find(
     (claim) => placeOfRightWords(words, claim, spoken.analysis.repairs, spoken.captions) === null,
   );

@@ -52,7 +52,7 @@ export const fileTexts: readonly { readonly name: string; readonly words: string
   },
   {
     name: "Transcript",
-    words: "Plain timed text, SRT, WebVTT, or a recogniser's JSON. One that cannot be used is refused with the line and what to do.",
+    words: "Plain timed text, SRT, WebVTT, or a recognizer's JSON. One that cannot be used is refused with the line and what to do.",
   },
   {
     name: "Stock sheet",

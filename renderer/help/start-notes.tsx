@@ -86,7 +86,9 @@ function FirstMinutes({ demoId, onImport, onEnd }: FirstMinutesProps) {
             ) : (
               <Button onClick={askInitials}>Sign with your initials…</Button>
             )}
-            <span className="soft">Every edit and ruling carries them. They stay on this machine.</span>
+            <span className="soft">
+              Every edit and ruling carries them. They leave this machine only in what you hand on: bundles, indexes and review records.
+            </span>
           </div>
         </li>
         <li>

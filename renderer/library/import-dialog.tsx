@@ -22,7 +22,7 @@ type Parts = Record<ImportPart, File | null>;
 type Meant = "transcript" | "stock-number" | null;
 
 const slots = [
-  { part: "transcript", label: "Transcript", hint: "Timed text, SRT, WebVTT or recogniser JSON. Needed." },
+  { part: "transcript", label: "Transcript", hint: "Timed text, SRT, WebVTT or recognizer JSON. Needed." },
   { part: "video", label: "Video", hint: "mp4, mov, webm or mkv. May be left out." },
   { part: "stockSheet", label: "Stock sheet", hint: "CSV with the dealer's record of the vehicle. May be left out." },
 ] as const satisfies readonly { part: ImportPart; label: string; hint: string }[];

@@ -79,7 +79,7 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVid
                 {videoWords[purpose]}
               </Menu.Item>
               <Menu.Item className="menu-item" onClick={onAnalyse}>
-                Analyse again
+                Analyze again
               </Menu.Item>
               <Menu.Item className="menu-item" onClick={onBundle}>
                 Bundle for another machine…

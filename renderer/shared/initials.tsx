@@ -84,7 +84,10 @@ function InitialsForm({ before, onGiven }: { readonly before: string; readonly o
         save();
       }}
     >
-      <p>Every edit and ruling is signed with them. They stay on this machine.</p>
+      <p>
+        Every edit and ruling is signed with them. They leave this machine only in what you hand on: bundles, indexes and review records
+        carry them.
+      </p>
       <div className="field">
         <label htmlFor="initials">Initials</label>
         <input

@@ -22,7 +22,7 @@ test("the reviewer's whole job on the demo, by pointer", async ({ desk: page }) 
     await expect(queue).toHaveCount(all);
   });
 
-  await test.step("a conflict is heard, ruled a recogniser's error, and shown settled", async () => {
+  await test.step("a conflict is heard, ruled a recognizer's error, and shown settled", async () => {
     await queue.filter({ hasText: "Front brakes" }).click();
     await expect(page.getByRole("heading", { name: "Front brakes" })).toBeVisible();
     await page.getByRole("button", { name: "Hear A" }).click();
@@ -34,7 +34,7 @@ test("the reviewer's whole job on the demo, by pointer", async ({ desk: page }) 
           .evaluate((film) => (film as HTMLVideoElement).paused),
       )
       .toBe(false);
-    await page.getByText("Recogniser's error").click();
+    await page.getByText("Recognizer's error").click();
     await page.getByText(/^A: /).click();
     await expect(page.getByLabel("The right words")).not.toHaveValue("");
     await expect(page.getByText(/^In place of “/)).toBeVisible();

@@ -46,13 +46,13 @@ test("Back from a recording comes to the caller's question again", async ({ desk
   await expect(page.getByRole("listbox", { name: "Moments" }).getByRole("option").first()).toContainText("Underside");
 });
 
-test("of a recogniser's error only the misheard side falls, and its right words are shown at every desk", async ({ desk: page }) => {
+test("of a recognizer's error only the misheard side falls, and its right words are shown at every desk", async ({ desk: page }) => {
   await openDemo(page, "Check");
   await giveInitials(page, "RT");
   await queue(page)
     .getByRole("button", { name: /rear tire size/i })
     .click();
-  await page.getByRole("radio", { name: /Recogniser's error/ }).check({ force: true });
+  await page.getByRole("radio", { name: /Recognizer's error/ }).check({ force: true });
   await page.getByLabel("Reason").fill("Heard twice.");
   await page.getByLabel("The right words").fill("two fifty-five sixty fifteens");
   await page.getByRole("button", { name: "Decide", exact: true }).click();

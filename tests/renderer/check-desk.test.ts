@@ -142,11 +142,11 @@ describe("rulings", () => {
       ["B stands", 1],
       ["C stands", 2],
       ["All hold, because…", null],
-      ["Recogniser's error", null],
+      ["Recognizer's error", null],
       ["Look at the vehicle", null],
     ]);
   });
-  test("a ruling needs its reason, and a recogniser's error its right words", () => {
+  test("a ruling needs its reason, and a recognizer's error its right words", () => {
     const error = rulingOptions(tires).find(({ decision }) => decision === "recogniser-error") ?? null;
     expect(Object.keys(faultsOfRuling(emptyRuling))).toEqual(["option", "reason"]);
     const draft = { option: error, misheard: 1, reason: "heard it", rightWords: "235" };
@@ -160,7 +160,7 @@ describe("rulings", () => {
   });
 });
 
-describe("the words that a recogniser's error replaces", () => {
+describe("the words that a recognizer's error replaces", () => {
   const repair = { id: "r1", caption: 0, heard: "to 35 60 15s", meant: "235/60R15", rule: "r", sure: true };
   const spoken = {
     captions: detail.captions,
@@ -178,7 +178,7 @@ describe("the words that a recogniser's error replaces", () => {
   test.for<[string, string | undefined]>([
     ["255/60R15", undefined],
     ["two fifty five sixty fifteens", undefined],
-    ["to 35 60 15s", "These are the words as they were recognised. Write what was really said."],
+    ["to 35 60 15s", "These are the words as they were recognized. Write what was really said."],
     ["", undefined],
   ])("“%s” in their place: %s", ([words, fault]) => expect(faultOfRightWords(tires, 0, words, spoken)).toBe(fault));
   test("a single word does not take the place of a phrase that has no words for the value", () => {

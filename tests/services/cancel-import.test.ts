@@ -42,7 +42,7 @@ describe("an import with a ticket", () => {
     ]);
   });
 
-  test.for(["before its call arrives", "while it is analysed"] as const)("cancelled %s leaves nothing behind", async (when) => {
+  test.for(["before its call arrives", "while it is analyzed"] as const)("cancelled %s leaves nothing behind", async (when) => {
     const application = sampleApplication();
     const { handlers, parts, folder } = application;
     const ticket = randomUUID();

@@ -4,7 +4,7 @@ import { openApplication } from "../../electron/services/open-application.ts";
 import { importSample } from "../support/builders/sample-application.ts";
 import { temporaryFolder } from "../support/builders/temporary-folder.ts";
 
-/** A walk with one caption that the recogniser wrote over a song, and a size in it all the same. */
+/** A walk with one caption that the recognizer wrote over a song, and a size in it all the same. */
 const walk = `[0:00] Morning, this is the Fallow Kestrel, here is the front of the car, the grille is straight.
 [0:20] Round at the back now, the rear tires are two thirty five sixty fifteens.
 [0:40] la la la baby baby baby la la la the rear tires are two fifty five sixty fifteens la la la baby baby baby la la la la

@@ -2,7 +2,7 @@ import type { Claim, CoverageQuestion, ZoneName, ZoneProposal } from "../../../s
 import { shortestViewSeconds, spokenItems, viewsToShow, wheelCorners } from "./coverage-tables.ts";
 
 /**
- * What a viewer will ask because it was never shown or said: zones missing or passed in a moment, wheels never seen, usual items never
+ * What a viewer will ask because no words came to it: zones missing or passed in a moment, wheels never named, usual items never
  * spoken. Questions, not faults.
  */
 export function askCoverage(zones: readonly ZoneProposal[], claims: readonly Claim[]): CoverageQuestion[] {
@@ -16,14 +16,14 @@ export function askCoverage(zones: readonly ZoneProposal[], claims: readonly Cla
         key: `zone:${zone}`,
         about: "zone",
         topic: words,
-        question: `The ${words} is never shown. Is there footage of it?`,
+        question: `The words never come to the ${words}. Does the film show it?`,
       });
     else if (shown < shortestViewSeconds)
       questions.push({
         key: `zone:${zone}`,
         about: "zone",
         topic: words,
-        question: `The ${words} is in view for ${Math.round(shown)} s. Is that enough to see it?`,
+        question: `The words stay with the ${words} for ${Math.round(shown)} s. Does the film show enough of it?`,
       });
   }
   for (const { corner, words, seenFrom } of wheelCorners) {
@@ -34,7 +34,7 @@ export function askCoverage(zones: readonly ZoneProposal[], claims: readonly Cla
         key: `corner:${corner}`,
         about: "corner",
         topic: words,
-        question: `Nothing shows or speaks of the ${words}. Was it seen?`,
+        question: `The words name neither the ${words} nor the side it is on. Does the film show it?`,
       });
   }
   for (const { item, question, spoken } of spokenItems)

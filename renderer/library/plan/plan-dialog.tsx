@@ -106,7 +106,7 @@ export function PlanDialog({ files, folder, recordings, onClose, onImport }: Pla
     >
       <p>
         {plan.rows.length === 0
-          ? "No transcript is among these files, and a recording needs one: timed text (txt), SRT, WebVTT or recogniser JSON. Choose a folder that has them."
+          ? "No transcript is among these files, and a recording needs one: timed text (txt), SRT, WebVTT or recognizer JSON. Choose a folder that has them."
           : `${counted(plan.rows.length, "recording", "recordings")} from ${counted(files.length, "file", "files")}. Nothing is imported yet; see whether the right files are together.`}
       </p>
       {problem ? <ProblemNote problem={problem} onDismiss={() => setProblem(null)} /> : null}

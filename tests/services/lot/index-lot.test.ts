@@ -37,12 +37,12 @@ async function lot() {
 test("ready is what was analysed and has nothing open, and the others say why not", async () => {
   const { machine, ready, open } = await lot();
   const row = machine.parts.library.recordings.get(open)!;
-  machine.parts.library.recordings.add({ ...row, id: "00000000-0000-4000-8000-000000000001", title: "Never analysed" }, new Uint8Array());
+  machine.parts.library.recordings.add({ ...row, id: "00000000-0000-4000-8000-000000000001", title: "Never analyzed" }, new Uint8Array());
   const list = await machine.handlers["lot.ready"]({});
   expect(Object.fromEntries(list.map((each) => [each.recordingId, each.why]))).toEqual({
     [ready]: "",
     [open]: "1 conflict is open",
-    "00000000-0000-4000-8000-000000000001": "it is not analysed yet",
+    "00000000-0000-4000-8000-000000000001": "it is not analyzed yet",
   });
 });
 
