@@ -37,6 +37,8 @@ const leadTo: Partial<Record<ComponentName, string>> = {
   "cargo-floor": "Let's open the trunk.",
   top: "Up top.",
 };
+/** Without one, the walk would seem to be at its opening still. */
+const greeting = "Hey folks, welcome, we have another one for you today so let's have a look round it.";
 const elsewhere = "Come round to the driver's side.";
 
 /** Claims of words that the bank labels; numbers are measured on whole walks. */
@@ -44,11 +46,12 @@ export const labelled: ReadonlySet<string> = new Set(["type", "material", "color
 
 export function claimsIn({ text, labels }: LabelledSentence): Claim[] {
   const captions = [
-    { index: 0, start: 0, end: 8, text: leadTo[labels[0]?.component ?? "body"] ?? elsewhere },
-    { index: 1, start: 8, end: 20, text },
+    { index: 0, start: 0, end: 12, text: greeting },
+    { index: 1, start: 12, end: 20, text: leadTo[labels[0]?.component ?? "body"] ?? elsewhere },
+    { index: 2, start: 20, end: 32, text },
   ];
-  const { claims } = analyse({ format: "plain", captions, duration: 20 }, { stockSheet: null, recordedOn: null });
-  return claims.filter((claim) => claim.captions.includes(1) && labelled.has(claim.attribute));
+  const { claims } = analyse({ format: "plain", captions, duration: 32 }, { stockSheet: null, recordedOn: null });
+  return claims.filter((claim) => claim.captions.includes(2) && labelled.has(claim.attribute));
 }
 
 /** Two spellings of one thing: a family's choice, a hue, a material, else the same word. */

@@ -286,8 +286,8 @@ export const otherVehicleRules: readonly FrameRule[] = [
     reach: "next-words",
     phrases: [
       "than the # ..2 litre/liter/speed/cylinder/one/ones/v6/v8/engine/motor",
-      "sooner/rather ..5 than the # !of/miles/thousand/on/in/at",
-      "on/in/with the # !of/front/rear/back/miles/thousand/inch it/they/you 's/'re/is/was/were/had/have/get/got a/an/the",
+      "sooner/rather ..5 than the # #? #? !of/miles/thousand/on/in/at",
+      "on/in/with the # #? #? !of/front/rear/back/miles/thousand/inch it/they/you 's/'re/is/was/were/had/have/get/got a/an/the",
       "compared with/to/against a/the #",
       "than/unlike the # does/did/do/has/had/was/is",
       "not the # ..2 litre/liter/speed/cylinder/door/v6/v8",

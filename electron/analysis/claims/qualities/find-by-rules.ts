@@ -5,6 +5,7 @@ import { denialBefore, deniedAfter, deniesInPart } from "./denial.ts";
 import { findPart, hasPartAsSubject } from "./find-part.ts";
 import { findPlace } from "./find-place.ts";
 import { matchRules, type RulePhrase } from "./match-rules.ts";
+import { hasOwnNoun } from "./own-noun.ts";
 import { type Quality, speaksOfThisVehicle } from "./quality.ts";
 import { type FixedPart, isNamedPart, type QualityAttribute, type QualityRule } from "./quality-rule.ts";
 import type { ScenePart, SpokenScene } from "./spoken-scene.ts";
@@ -154,6 +155,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   if (otherwise?.component === "wheel" && spareNear(scene, hit.first))
     return [{ ...shared, component: "spare", part: null, position: null, value, named: null }];
   if (!otherwise || (rule.attribute === "condition" && !rule.about.among.includes(otherwise.component))) return [];
+  if (hasOwnNoun(scene, hit.firstUnit, hit.endUnit)) return [];
   memory.last = { first: hit.first, end: hit.end, component: otherwise.component, part: otherwise.part, position: null, plural: false };
   return [
     {
