@@ -16,7 +16,7 @@ import { chaptersFfmpeg } from "./chapters/ffmpeg-metadata.ts";
 import { chaptersMatroska } from "./chapters/matroska-xml.ts";
 import { chaptersList } from "./chapters/plain-list.ts";
 import { chaptersPodcast, PodcastChapters } from "./chapters/podcast-json.ts";
-import { videoObject } from "./chapters/video-object.ts";
+import { videoObject, videoObjectWarnings } from "./chapters/video-object.ts";
 import { chaptersWebvtt } from "./chapters/webvtt.ts";
 import { conditionIndex } from "./condition-index.ts";
 import { changesList, correctedSrt, correctedWebvtt } from "./corrections/caption-files.ts";
@@ -86,7 +86,10 @@ const writers = {
   "chapters-jsonld": {
     ending: "chapters.jsonld",
     mediaType: "application/ld+json",
-    write: (input) => json(videoObject(input.detail, entriesOf(input), input.writtenAt, input.videoHref ?? null)),
+    write: (input) => ({
+      text: json(videoObject(input.detail, entriesOf(input), input.videoHref ?? null)),
+      warnings: videoObjectWarnings(input.detail),
+    }),
   },
   "captions-webvtt": { ending: "captions.vtt", mediaType: "text/vtt", write: ({ detail }) => correctedWebvtt(correctCaptions(detail)) },
   "captions-srt": {

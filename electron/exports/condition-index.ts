@@ -44,6 +44,7 @@ export function conditionIndex(detail: RecordingDetail, writtenAt: string): Cond
         const openConflicts = claim ? openTopics(claim.id) : [];
         return { start, end, zone, component, part, position, seen, grade, note, initials, openConflicts, stance: claim?.stance ?? null };
       }),
+    formerClaims: analysis.claims.filter((claim) => claim.time !== "today").length,
     claims: analysis.claims
       .filter((claim) => claim.time === "today")
       .map((claim) => {

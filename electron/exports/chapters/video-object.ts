@@ -13,16 +13,13 @@ export function isoDuration(seconds: number): string {
 /**
  * The video and its chapters for a web page, as schema.org `VideoObject` with a `Clip` for each chapter (schema.org/Clip: name,
  * startOffset, endOffset in seconds, url). A clip's address points into the video as W3C Media Fragments writes it (`#t=12,40`).
+ * The day of uploading is the one on which somebody recorded that it was published; nobody's clock stands in for it.
  * @param videoHref Where the video lies as seen from the page; the page's author puts in the public address.
  */
-export function videoObject(
-  detail: RecordingDetail,
-  entries: readonly ChapterEntry[],
-  writtenAt: string,
-  videoHref: string | null,
-): object {
+export function videoObject(detail: RecordingDetail, entries: readonly ChapterEntry[], videoHref: string | null): object {
   const { summary } = detail;
-  const address = videoHref ?? (detail.videoFile === null ? "" : encodeURIComponent(detail.videoFile));
+  const address = videoHref ?? (detail.videoFile === null ? null : encodeURIComponent(detail.videoFile));
+  const published = detail.publications.at(-1);
   const open = detail.openConflictKeys.length;
   const vehicle = [summary.vehicle.year, summary.vehicle.name].filter(Boolean).join(" ");
   return {
@@ -31,8 +28,8 @@ export function videoObject(
     name: summary.title,
     description: `Walk round of a ${vehicle || "vehicle"}, stock number ${summary.stockNumber || "not given"}, in chapters.${open > 0 ? ` ${openWords(open)}` : ""}`,
     duration: isoDuration(summary.duration),
-    uploadDate: writtenAt,
-    contentUrl: address,
+    ...(published ? { uploadDate: published.at } : {}),
+    ...(address === null ? {} : { contentUrl: address }),
     hasPart: flatChapters(entries)
       .filter((chapter) => milliseconds(chapter.end) > milliseconds(chapter.start))
       .map(({ start, end, title }) => ({
@@ -40,7 +37,19 @@ export function videoObject(
         name: title,
         startOffset: milliseconds(start) / 1000,
         endOffset: milliseconds(end) / 1000,
-        url: `${address}#t=${milliseconds(start) / 1000},${milliseconds(end) / 1000}`,
+        ...(address === null ? {} : { url: `${address}#t=${milliseconds(start) / 1000},${milliseconds(end) / 1000}` }),
       })),
   };
+}
+
+/** What the page's author has to put in before a search engine takes the description of a video. */
+export function videoObjectWarnings({ publications, videoFile }: Pick<RecordingDetail, "publications" | "videoFile">): string[] {
+  const lacking = [
+    ...(videoFile === null
+      ? ["contentUrl, since this recording has no video"]
+      : ["the video's public address in place of the one beside this file"]),
+    "a thumbnailUrl",
+    ...(publications.length === 0 ? ["the uploadDate, since nobody has recorded that it was published"] : []),
+  ];
+  return [`Before it goes onto a page, put in ${lacking.slice(0, -1).join(", ")} and ${lacking.at(-1)}.`];
 }

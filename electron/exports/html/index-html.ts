@@ -117,7 +117,12 @@ function sectionsOf(index: ConditionIndex, stills: readonly IndexStill[], jump: 
         ]
       : []),
     section("findings", "Findings", index.findings.length, findingList(index.findings, stills, jump)),
-    section("said", "What was said, by zone", index.claims.length, claimLists(index.claims, jump)),
+    section(
+      "said",
+      "What was said, by zone",
+      index.claims.length,
+      html`${claimLists(index.claims, jump)}${index.formerClaims > 0 && html`<p class="faint">${formerWords(index)}</p>`}`,
+    ),
     section(
       "settled",
       "Settled conflicts",
@@ -162,4 +167,10 @@ function chapterList({ chapters }: ConditionIndex, stills: readonly IndexStill[]
     (chapter, position) => html`
 <li>${pictures[position]}<span class="chapter-words">${jump(chapter.start)} <span>${chapter.title}</span>${!chapter.accepted && html` <span class="faint">(proposed)</span>`}${chapter.openConflicts > 0 && html` <span class="open-mark">▼ ${chapter.openConflicts} open</span>`}</span></li>`,
   )}</ol>`;
+}
+
+/** The desks count every claim, the index those that it lists: why the two differ. */
+function formerWords({ claims, formerClaims }: ConditionIndex): string {
+  const former = formerClaims === 1 ? "1 more is" : `${formerClaims} more are`;
+  return `Of ${claims.length + formerClaims} claims, ${claims.length} are of the vehicle as it stands. ${former} of an earlier state of it and not listed.`;
 }

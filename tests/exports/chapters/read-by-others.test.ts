@@ -115,22 +115,57 @@ test.for([...chapterGranularities])("podcast chapters have the published fields,
   expect(written.version).toBe("1.2.0");
 });
 
+/**
+ * What schema.org's context says of the terms that are written here (schema.org/docs/jsonldcontext.jsonld): addresses are nodes, the day
+ * is a date, all else is as it stands. Closed, so that a term which is none of schema.org's is dropped and the library's safe mode objects.
+ */
+const schemaTerms = {
+  "@context": {
+    schema: "http://schema.org/",
+    ...Object.fromEntries(
+      ["name", "description", "duration", "hasPart", "startOffset", "endOffset"].map((term) => [term, `schema:${term}`]),
+    ),
+    ...Object.fromEntries(["contentUrl", "url"].map((term) => [term, { "@id": `schema:${term}`, "@type": "@id" }])),
+    uploadDate: { "@id": "schema:uploadDate", "@type": "schema:Date" },
+    VideoObject: "schema:VideoObject",
+    Clip: "schema:Clip",
+  },
+};
+/** Nothing is fetched in a test. */
+const documentLoader = async (url: string) => ({ document: schemaTerms, documentUrl: url, contextUrl: undefined });
+const strictly = { documentLoader, base: "https://dealer.example/walks/", safe: true };
+
+test.for([
+  ["published", [{ at: "2026-01-06T09:00:00.000Z", initials: "AB", openConflicts: 1, openMatters: null }], "kestrel.webm"],
+  ["never published, without a video", [], null],
+] as const)("every term of the JSON-LD is schema.org's, and what is not known is not told: %s", async ([, publications, videoFile]) => {
+  const detail = { ...sampleDetail(), publications: [...publications], videoFile };
+  const { text, warnings } = buildExport("chapters-jsonld", { detail, writtenAt: "2026-01-07T12:00:00.000Z" });
+  const [video] = (await jsonld.expand(JSON.parse(text), strictly)) as Record<string, Record<string, unknown>[]>[];
+  expect(video?.["http://schema.org/uploadDate"]).toEqual(
+    publications.length > 0 ? [{ "@type": "http://schema.org/Date", "@value": "2026-01-06T09:00:00.000Z" }] : undefined,
+  );
+  expect(video?.["http://schema.org/contentUrl"]).toEqual(videoFile ? [{ "@id": "https://dealer.example/walks/kestrel.webm" }] : undefined);
+  const clips = video?.["http://schema.org/hasPart"] as unknown as Record<string, Record<string, unknown>[]>[] | undefined;
+  expect(clips?.[0]?.["http://schema.org/url"]).toEqual(
+    videoFile ? [{ "@id": "https://dealer.example/walks/kestrel.webm#t=0,30" }] : undefined,
+  );
+  expect(warnings.join(" ")).toContain(publications.length > 0 ? "public address" : "uploadDate");
+  await expect(jsonld.expand({ ...JSON.parse(text), uploaded: "today" }, strictly)).rejects.toThrow();
+});
+
 test("a JSON-LD library reads a video of schema.org with its clips", async () => {
   const document = JSON.parse(build("chapters-jsonld"));
-  // schema.org's context maps every plain name into its vocabulary; nothing is fetched in a test.
-  const documentLoader = async (url: string) => ({
-    document: { "@context": { "@vocab": "http://schema.org/" } },
-    documentUrl: url,
-    contextUrl: undefined,
-  });
-  const [video] = (await jsonld.expand(document, { documentLoader })) as Record<string, { "@value"?: unknown }[]>[];
+  const [video] = (await jsonld.expand(document, strictly)) as Record<string, { "@value"?: unknown }[]>[];
   expect(video?.["@type"]).toEqual(["http://schema.org/VideoObject"]);
   expect(video?.["http://schema.org/duration"]).toEqual([{ "@value": "PT2M" }]);
   const clips = video?.["http://schema.org/hasPart"] as unknown as Record<string, { "@value": unknown }[]>[];
   expect(clips).toHaveLength(3);
   expect(clips[1]?.["http://schema.org/startOffset"]).toEqual([{ "@value": 30 }]);
   expect(clips[1]?.["http://schema.org/endOffset"]).toEqual([{ "@value": 75 }]);
-  expect(String(clips[1]?.["http://schema.org/url"]?.[0]?.["@value"])).toMatch(/#t=30,75$/);
+  expect(clips[1]?.["http://schema.org/url"]?.[0]).toEqual({
+    "@id": expect.stringMatching(/^https:\/\/dealer\.example\/walks\/.*#t=30,75$/),
+  });
 });
 
 test.for([

@@ -113,6 +113,18 @@ test("a claim that the stock sheet bears out keeps its dispute", () => {
   expect(JSON.parse(build("index-json", told).text).supports[0].moments[0].openConflicts).toEqual(["rear tire size"]);
 });
 
+test("claims of an earlier state are not listed, and it is said how many they are", () => {
+  const detail = sampleDetail();
+  const [first, ...rest] = detail.analysis.claims;
+  const told = { ...detail, analysis: { ...detail.analysis, claims: [{ ...first!, time: "former" as const }, ...rest] } };
+  const plain = (text: string) => text.replaceAll(/<[^>]+>/g, "");
+  expect(JSON.parse(build("index-json", told).text)).toMatchObject({ formerClaims: 1, claims: { length: rest.length } });
+  expect(plain(build("index-html", told).text)).toContain(
+    `Of ${rest.length + 1} claims, ${rest.length} are of the vehicle as it stands. 1 more is of an earlier state of it and not listed.`,
+  );
+  expect(build("index-html", sampleDetail()).text).not.toContain("earlier state");
+});
+
 describe("that it was published with conflicts open", () => {
   const publications = [
     { at: "2026-01-05T12:00:00.000Z", initials: "AB", openConflicts: 2, openMatters: null },
