@@ -64,6 +64,8 @@ export const ConditionIndex = z.strictObject({
       stance: Stance.nullable(),
     }),
   ),
+  /** How many claims were made of an earlier state of the vehicle; they are read, and not listed here. */
+  formerClaims: z.int().nonnegative(),
   claims: z.array(
     z.strictObject({
       start: Seconds,
