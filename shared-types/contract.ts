@@ -20,6 +20,16 @@ function method<Input extends z.ZodType, Output extends z.ZodType>(input: Input,
 
 const none = z.strictObject({});
 
+/** How the films are heard: kept for the library, not for a page, whose address is another at each start in a browser. */
+export const Playing = z.strictObject({
+  /** 0 to 1. */
+  volume: z.number().min(0).max(1),
+  muted: z.boolean(),
+  /** Seconds of the recording in a second. */
+  rate: z.number().min(0.25).max(3),
+});
+export type Playing = z.infer<typeof Playing>;
+
 /** A file the person picked, dropped or named; the host knows the path, the page never does. */
 export const OfferedFile = z.strictObject({ id: z.uuid(), name: z.string(), bytes: z.int().nonnegative() });
 export type OfferedFile = z.infer<typeof OfferedFile>;
@@ -156,6 +166,9 @@ export const contract = {
   ),
   "settings.get": method(none, z.strictObject({ initials: z.string() })),
   "settings.set": method(z.strictObject({ initials: Initials }), z.strictObject({ initials: z.string() })),
+
+  "playing.get": method(none, Playing),
+  "playing.set": method(Playing, Playing),
 
   "recording.list": method(none, z.array(RecordingSummary)),
   "recording.get": method(z.strictObject({ id: RecordingId }), RecordingDetail),

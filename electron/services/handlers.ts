@@ -7,6 +7,7 @@ import { acceptFindings, addFinding, changeFinding, removeFinding } from "./edit
 import { acceptZones, joinZones, moveBorder, paintZone, removeZone, retitleZone, splitZone } from "./edit-zones.ts";
 import { cancelExports, previewExport, revealExports, writeExports } from "./export-recording.ts";
 import type { HandedFiles } from "./handed-files.ts";
+import { keepPlaying, playingKept } from "./keep-playing.ts";
 import { createRecordingList } from "./list-recordings.ts";
 import { lotHandlers } from "./lot-handlers.ts";
 import { describeRecording, removeRecording, takeMeasuredLength } from "./manage-recordings.ts";
@@ -58,6 +59,8 @@ export function createHandlers(parts: Parts, analyst: Analyst, host: HostSide, h
       library.transaction(() => library.settings.put("initials", initials));
       return { initials };
     },
+    "playing.get": () => playingKept(parts),
+    "playing.set": (playing) => keepPlaying(parts, playing),
     "recording.list": listRecordings,
     "recording.get": ({ id }) => recordingDetail(parts, id),
     "recording.import": imports.run,

@@ -33,6 +33,23 @@ export function borderBeside(lap: readonly LapSpan[], seconds: number, direction
     : (borders.findLast((border) => border < seconds - 0.05) ?? 0);
 }
 
+/** So many frames beside a border a mark is meant for the border itself: the playhead that was sent there stands a tick past it, or on the frame beside it. */
+const nearFrames = 2;
+
+/**
+ * Where a mark at a moment stands: on the border that it is a frame or two beside, else where it was set. Without it a stretch marked from
+ * border to border would take a sliver of the zone after it along.
+ * @param frameSeconds length of a frame.
+ */
+export function heldToBorder(lap: readonly LapSpan[], seconds: number, frameSeconds: number): number {
+  const borders = lap.flatMap((span) => [span.start, span.end]);
+  const nearest = borders.reduce(
+    (best, border) => (Math.abs(border - seconds) < Math.abs(best - seconds) ? border : best),
+    Number.POSITIVE_INFINITY,
+  );
+  return Math.abs(nearest - seconds) <= nearFrames * frameSeconds + playerTick ? nearest : seconds;
+}
+
 /** Where to go when a zone is picked: its next span after the moment, round to its first. Undefined when the zone is never shown. */
 export function nextSpanOfZone(lap: readonly LapSpan[], zone: ZoneName, seconds: number): LapSpan | undefined {
   const spans = lap.filter((span) => span.zone === zone);

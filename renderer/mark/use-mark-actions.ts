@@ -4,7 +4,7 @@ import type { Edit } from "../client/use-recording.ts";
 import type { Clock } from "../player/clock.ts";
 import { counted } from "../shared/count.ts";
 import { redo, undo } from "../shared/undo-bar.tsx";
-import { borderBeside, justPast, nearestBorder, spanAt } from "./lap.ts";
+import { borderBeside, heldToBorder, justPast, nearestBorder, spanAt } from "./lap.ts";
 import type { MarkAction } from "./shortcuts.ts";
 import type { MarkKeeper } from "./use-marks.ts";
 
@@ -79,6 +79,7 @@ export function useMarkActions({
 }: MarkActionsInput) {
   const [dialog, setDialog] = useState<MarkDialog | null>(null);
   const now = () => clock.read().time;
+  const markedAt = () => heldToBorder(detail.lap, now(), clock.frameLength());
   const here = () => spanAt(detail.lap, now());
   const toBorder = (direction: 1 | -1) => clock.seek(justPast(borderBeside(detail.lap, now(), direction), detail.lap.at(-1)?.end ?? 0));
   /** The span on which Accept was pressed although it was accepted before; counted, so that a second press is said again. */
@@ -136,8 +137,8 @@ export function useMarkActions({
     "film-size": onFilmSize,
     "border-before": () => toBorder(-1),
     "border-after": () => toBorder(1),
-    "mark-start": () => keeper.setStart(now()),
-    "mark-end": () => keeper.setEnd(now()),
+    "mark-start": () => keeper.setStart(markedAt()),
+    "mark-end": () => keeper.setEnd(markedAt()),
     "clear-marks": () => keeper.clear(),
     zone: askZone,
     finding: () => onFinding("focus"),

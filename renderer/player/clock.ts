@@ -46,6 +46,11 @@ export abstract class Clock {
     this.reading = { time: 0, duration, playing: false, rate: 1, backward: 0, volume: 1, muted: false, fault: null };
   }
 
+  /** Of one step, in seconds. */
+  frameLength(): number {
+    return this.frameSeconds;
+  }
+
   readonly read = (): ClockReading => this.reading;
   readonly subscribe = (listener: () => void): (() => void) => {
     this.listeners.add(listener);
@@ -116,6 +121,12 @@ export abstract class Clock {
     const held = Math.round(Math.min(1, Math.max(0, volume)) * 100) / 100;
     this.applyVolume(held, false);
     this.note({ volume: held, muted: false });
+  }
+  /** Volume, mute and rate as they were left, all at once. */
+  playAs({ volume, muted, rate }: Pick<ClockReading, "volume" | "muted" | "rate">): void {
+    this.applyVolume(volume, muted);
+    this.applyRate(rate);
+    this.note({ volume, muted, rate });
   }
   toggleMuted(): void {
     const { volume, muted } = this.reading;

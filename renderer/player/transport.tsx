@@ -5,9 +5,11 @@ import { tenthsLabel } from "../shared/time.ts";
 import { type Clock, rates } from "./clock.ts";
 import "./transport.css";
 import { useClockValue, useReading } from "./use-clock.ts";
+import { useKeptPlaying } from "./use-kept-playing.ts";
 
 /** Play, steps, rate and the time. */
 export function Transport({ clock, children }: { readonly clock: Clock; readonly children?: React.ReactNode }) {
+  useKeptPlaying(clock);
   const playing = useClockValue(clock, (reading) => reading.playing);
   const rate = useClockValue(clock, (reading) => reading.rate);
   const backward = useClockValue(clock, (reading) => reading.backward);

@@ -43,6 +43,8 @@ export class VideoClock extends Clock {
         this.note({ duration: seconds });
         measured(seconds);
       }
+      // A source that comes in takes its own rate.
+      this.applyRate(this.read().rate);
       const { seek, play } = this.waiting;
       this.waiting = { seek: null, play: false };
       if (seek !== null) this.moveTo(this.within(seek));

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { doubtfulStretches } from "../../renderer/mark/doubtful-stretches.ts";
 import { draftOfFinding, faultsOfFinding, findingOfDraft, newFindingDraft, withStart } from "../../renderer/mark/findings/finding-draft.ts";
-import { borderBeside, justPast, nearestBorder, nextSpanOfZone, spanAt } from "../../renderer/mark/lap.ts";
+import { borderBeside, heldToBorder, justPast, nearestBorder, nextSpanOfZone, spanAt } from "../../renderer/mark/lap.ts";
 import { tallySentence } from "../../renderer/mark/plan/zone-tallies.ts";
 import { markEnd, markedStretch, markStart, noMarks } from "../../renderer/mark/use-marks.ts";
 import { captionAt } from "../../renderer/player/caption-at.ts";
@@ -44,6 +44,16 @@ describe("the lap", () => {
     }
     expect(justPast(120, 120)).toBe(120);
     expect(justPast(0, 120)).toBe(0);
+  });
+  test("a mark a frame or two beside a border is on it, and any other stays where it was set", () => {
+    const frame = 1 / 25;
+    for (const beside of [30, 30 + 0.0005, 30 - 1e-6, 30 + frame, 30 - 2 * frame]) expect(heldToBorder(detail.lap, beside, frame)).toBe(30);
+    for (const apart of [30.1, 29.9, 50]) expect(heldToBorder(detail.lap, apart, frame)).toBe(apart);
+    // The recording's own ends count as borders; with more frames to the second, less is near.
+    expect(heldToBorder(detail.lap, 0.03, frame)).toBe(0);
+    expect(heldToBorder(detail.lap, 119.98, frame)).toBe(120);
+    expect(heldToBorder(detail.lap, 30.05, 1 / 60)).toBe(30.05);
+    expect(heldToBorder([], 5, frame)).toBe(5);
   });
   test("borders before, after and nearest", () => {
     expect(borderBeside(detail.lap, 30, 1)).toBe(75);

@@ -5,7 +5,7 @@ import {
   chordBetween,
   nearestOn,
   pointOn,
-  straightRun,
+  straightRuns,
   type Track,
   trackLength,
   trackPieces,
@@ -81,10 +81,13 @@ describe("the way round the plan", () => {
 
 describe("words along the way", () => {
   test("are written on the longest straight run of a span, and nowhere within a corner", () => {
-    expect(straightRun(pieces, 100, 300)).toEqual({ from: 100, to: 300, degrees: 0 });
+    expect(straightRuns(pieces, 100, 300)).toEqual([{ from: 100, to: 300, degrees: 0 }]);
     const corner = Math.PI * 25;
-    expect(straightRun(pieces, 800, 820 + corner + 100)).toEqual({ from: 820 + corner, to: 820 + corner + 100, degrees: 90 });
-    expect(straightRun(pieces, 825, 840)).toBeUndefined();
+    expect(straightRuns(pieces, 800, 820 + corner + 100)).toEqual([
+      { from: 820 + corner, to: 820 + corner + 100, degrees: 90 },
+      { from: 800, to: 820, degrees: 0 },
+    ]);
+    expect(straightRuns(pieces, 825, 840)).toEqual([]);
   });
   test.for([
     [0, 0],

@@ -51,6 +51,16 @@ const cases = {
   },
   "settings.get": { good: () => ({}), expectation: (value) => expect(value).toEqual({ initials: "" }), refused: null },
   "settings.set": { good: () => ({ initials }), expectation: (value) => expect(value).toEqual({ initials }), refused: null },
+  "playing.get": {
+    good: () => ({}),
+    expectation: (value) => expect(value).toEqual({ volume: 1, muted: false, rate: 1 }),
+    refused: null,
+  },
+  "playing.set": {
+    good: () => ({ volume: 0.4, muted: true, rate: 1.5 }),
+    expectation: (value) => expect(value).toEqual({ volume: 0.4, muted: true, rate: 1.5 }),
+    refused: null,
+  },
   "recording.list": {
     good: () => ({}),
     expectation: (value: Output<"recording.list">, { id }) => expect(value.map((row) => row.id)).toEqual([id]),

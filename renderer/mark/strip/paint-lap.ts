@@ -9,7 +9,7 @@ import { type LapHit, middleOf } from "./lap-hits.ts";
 import { LapPen } from "./lap-pen.ts";
 import type { Palette } from "./palette.ts";
 import { tickLabel } from "./tick-label.ts";
-import { chordBetween, straightRun, type TrackPiece, turnOfWords } from "./track.ts";
+import { chordBetween, straightRuns, type TrackPiece, turnOfWords } from "./track.ts";
 import { zoneSigns } from "./zone-signs.ts";
 
 /** All that the lap strip shows but for what moves while the recording plays. */
@@ -84,6 +84,9 @@ function paintChords(lap: LapPen, { conflicts, view, pointed }: LapScene, palett
   pen.setLineDash([]);
 }
 
+/** A straight run at least so long is named although its span has its name elsewhere. CSS pixels. */
+const leastSecondName = 200;
+
 /** The zone spans: names outside, patterns within; proposals thin and with a dashed edge until accepted. */
 function paintSpans(lap: LapPen, { lap: spans, view, pieces }: LapScene, palette: Palette): void {
   const { pen } = lap;
@@ -99,17 +102,16 @@ function paintSpans(lap: LapPen, { lap: spans, view, pieces }: LapScene, palette
     pen.lineWidth = proposed ? 1 : 1.6;
     pen.setLineDash(proposed ? [4, 3] : []);
     if (to - from > 3) pen.stroke();
-    const run = straightRun(pieces, from, to);
-    if (!run) continue;
-    const name = nameThatFits(
-      [span.title, zoneLabels[span.zone], zoneLabels[span.zone].replace(/^(Driver|Passenger)'s side$/, "$1")],
-      zoneSigns[span.zone],
-      run.to - run.from,
-    );
-    if (!name) continue;
     pen.font = `${proposed ? "italic " : ""}12px ${palette.face}`;
     pen.fillStyle = proposed ? palette.soft : palette.ink;
-    lap.words(name.text, (run.from + run.to) / 2, middleOf(lanes.names), turnOfWords(run.degrees) - (name.upright ? 90 : 0));
+    const names = [span.title, zoneLabels[span.zone], zoneLabels[span.zone].replace(/^(Driver|Passenger)'s side$/, "$1")];
+    for (const [index, run] of straightRuns(pieces, from, to).entries()) {
+      // A span that goes round a corner is named again where it goes on for long.
+      if (index > 0 && run.to - run.from < leastSecondName) break;
+      const name = nameThatFits(names, zoneSigns[span.zone], run.to - run.from);
+      if (!name) break;
+      lap.words(name.text, (run.from + run.to) / 2, middleOf(lanes.names), turnOfWords(run.degrees) - (name.upright ? 90 : 0));
+    }
   }
   pen.setLineDash([]);
 }
@@ -141,7 +143,7 @@ function paintTicks(lap: LapPen, view: StripView, palette: Palette): void {
   for (const seconds of tickMoments(view, 96)) {
     const along = heldX(view, seconds);
     lap.across(along, lanes.ticks.from + 9, lanes.ticks.to);
-    const piece = straightRun(lap.pieces, along - 22, along + 22);
+    const [piece] = straightRuns(lap.pieces, along - 22, along + 22);
     // Where the way bends there is no room for a line of figures.
     if (!piece || piece.to - piece.from < 43) continue;
     const turn = turnOfWords(piece.degrees);

@@ -127,20 +127,20 @@ function nearestOfCorner(piece: TrackPiece, radius: number, x: number, y: number
   return { along: piece.from + (turned / quarter) * (piece.to - piece.from), outwards: Math.hypot(dx, dy) - radius, distance };
 }
 
-/** The longest straight run of a stretch of the way: where a name is written. Undefined where all of it lies in a corner. */
-export function straightRun(
-  pieces: readonly TrackPiece[],
-  from: number,
-  to: number,
-): { readonly from: number; readonly to: number; readonly degrees: number } | undefined {
+/** A straight run of the way. */
+export interface StraightRun {
+  readonly from: number;
+  readonly to: number;
+  readonly degrees: number;
+}
+
+/** The straight runs of a stretch of the way, the longest first: where a name can be written. None where all of it lies in a corner. */
+export function straightRuns(pieces: readonly TrackPiece[], from: number, to: number): StraightRun[] {
   return pieces
     .filter(({ kind }) => kind === "side")
     .map((piece) => ({ from: Math.max(from, piece.from), to: Math.min(to, piece.to), degrees: piece.degrees }))
     .filter((run) => run.to > run.from)
-    .reduce<{ from: number; to: number; degrees: number } | undefined>(
-      (best, run) => (best && best.to - best.from >= run.to - run.from ? best : run),
-      undefined,
-    );
+    .sort((a, b) => b.to - b.from - (a.to - a.from));
 }
 
 /**
