@@ -10,6 +10,8 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
   const queue = page.locator(topics);
   const all = await queue.count();
   expect(all).toBeGreaterThanOrEqual(6);
+  // The demo's sheet denies two claims; three promises are heard, and nobody speaks of the VIN.
+  const matters = 6;
   const left = page.getByRole("navigation", { name: "What to check" }).getByRole("status");
 
   await test.step("the queue is narrowed and widened by keys", async () => {
@@ -63,9 +65,12 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
     await page.keyboard.press("p");
     await expect(page.getByRole("heading", { name: "Not ready to publish" })).toBeVisible();
     await expect(page.getByText(`${all - 1} conflicts are open, of ${all}.`)).toBeVisible();
+    await expect(page.getByText("Nobody has dealt with 2 denials by the stock sheet, 3 promises and 1 question.")).toBeVisible();
     await page.keyboard.press("Shift+P");
-    const asked = page.getByRole("alertdialog", { name: `Publish with ${all - 1} conflicts open?` });
-    await expect(asked.getByRole("listitem")).toHaveCount(all - 1);
+    const asked = page.getByRole("alertdialog", { name: new RegExp(`^Publish with ${all - 1} conflicts, and .* open\\?$`) });
+    // Every open conflict by its name, and every denial, promise and question that nobody has dealt with.
+    await expect(asked.getByRole("listitem")).toHaveCount(all - 1 + matters);
+    await expect(asked).toContainText("Title status: the stock sheet says rebuilt");
     await page.keyboard.press("Escape");
     await expect(page.getByText("Never.")).toBeVisible();
     await page.keyboard.press("Shift+P");
@@ -74,7 +79,7 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     await expect(page.getByRole("list", { name: "Publications" }).getByRole("listitem")).toHaveText(
-      new RegExp(`^Published .* UTC by RT, with ${all - 1} conflicts open\\.$`),
+      new RegExp(`^Published .* UTC by RT, with ${all - 1} conflicts open and ${matters} other matters not dealt with\\.`),
     );
   });
 
@@ -92,11 +97,59 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
     }
   });
 
+  await test.step("a denial is noted as seen, opened again, undone; a superseded note stays in sight", async () => {
+    await page.keyboard.press("p");
+    await expect(page.getByRole("heading", { name: "Not ready to publish" })).toBeVisible();
+    await expect(page.getByText(`All ${all} were settled by RT`)).toBeVisible();
+    await page.keyboard.press("n");
+    await expect(page.getByRole("heading", { name: "Title status" })).toBeVisible();
+    const chip = page.getByRole("article").locator("header .chip");
+    await expect(chip).toHaveText("open");
+    await page.keyboard.press("1");
+    await page.keyboard.type("The paper was read: the brand is another vehicle's.");
+    await page.keyboard.press("Control+Enter");
+    await expect(chip).toHaveText("seen by RT");
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("2");
+    await page.keyboard.type("The clerk says rebuilt after all.");
+    await page.keyboard.press("Control+Enter");
+    await expect(chip).toHaveText("open again");
+    const notes = page.getByRole("region", { name: "Notes" }).getByRole("listitem");
+    await expect(notes).toHaveCount(2);
+    await expect(notes.last()).toContainText("superseded");
+    await page.keyboard.press("Control+z");
+    await expect(chip).toHaveText("seen by RT");
+    await expect(notes).toHaveCount(2);
+  });
+
+  await test.step("promises are noted all at once, with one reason, and the question after them", async () => {
+    await page.keyboard.press("n");
+    await expect(page.getByRole("article")).toContainText("A hint for review, not legal advice.");
+    await page.keyboard.press("1");
+    await page.keyboard.type("Said in the film's own words; the overlay says what we stand behind.");
+    await page.keyboard.press("Tab");
+    await expect(page.getByRole("checkbox", { name: /Also the 2 other open promises/ })).toBeFocused();
+    await page.keyboard.press("Space");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    const promises = page.getByRole("navigation", { name: "What to check" }).getByRole("region", { name: "Promises" });
+    await expect(promises).toContainText("0 left of 3");
+    await expect(promises).toContainText("3 dealt with: shown under “All”.");
+    await page.keyboard.press("n");
+    await expect(page.getByText("Only the words were read, never the picture")).toBeVisible();
+    await page.keyboard.press("1");
+    await page.keyboard.type("It is in the film at the windshield.");
+    await page.keyboard.press("Control+Enter");
+    await expect(page.getByRole("article").locator("header .chip")).toHaveText("seen by RT");
+    await page.keyboard.press("Escape");
+  });
+
   await test.step("with nothing open it is ready, and is published without a question", async () => {
     await page.keyboard.press("p");
     await expect(page.getByRole("heading", { name: "Ready to publish" })).toBeVisible();
     await expect(page.getByText(`All ${all} were settled by RT`)).toBeVisible();
-    await expect(page.getByText(/Since then \d+ rulings were made/)).toBeVisible();
+    await expect(page.getByText(/promises and questions were all dealt with by RT/)).toBeVisible();
+    await expect(page.getByText(/Since then \d+ rulings or notes were made/)).toBeVisible();
     await page.keyboard.press("Shift+P");
     await expect(page.getByRole("list", { name: "Publications" }).getByRole("listitem").first()).toContainText("with no conflict open");
     await expect(page.getByRole("list", { name: "Publications" }).getByRole("listitem")).toHaveCount(2);

@@ -56,6 +56,28 @@ test("the reviewer's whole job on the demo, by pointer", async ({ desk: page }) 
       await expect(nav.getByRole("region", { name })).toBeVisible();
     await nav.getByRole("region", { name: "Promises" }).getByRole("button").first().click();
     await expect(page.getByText("A hint for review, not legal advice.")).toBeVisible();
+    await expect(page.locator(".side-quote mark")).toHaveText("it's sixty one thousand two hundred and forty");
+  });
+
+  await test.step("a denial and a question are noted as seen, each with its reason", async () => {
+    for (const [region, item] of [
+      ["What the stock sheet says", /^Title status/],
+      ["Questions", /^VIN/],
+    ] as const) {
+      await nav.getByRole("region", { name: region, exact: true }).getByRole("button", { name: item }).click();
+      const form = page.getByRole("form", { name: "Note" });
+      await form.getByText("Seen, because…").click();
+      await form.getByRole("button", { name: "Note as seen" }).click();
+      await expect(form.getByText("Say why, for whoever reads the record later.")).toBeVisible();
+      await form.getByRole("textbox", { name: "Reason" }).fill("Seen on the vehicle.");
+      await form.getByRole("button", { name: "Note as seen" }).click();
+      await expect(page.getByRole("region", { name: "Notes" })).toContainText("Seen on the vehicle.");
+      await expect(nav.getByRole("button", { name: item })).toContainText("seen by RT");
+    }
+    // Undone from the top: it waits again, and what was noted stays to be read.
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
+    await expect(nav.getByRole("button", { name: /^VIN/ })).toContainText("open");
+    await expect(page.getByRole("region", { name: "Notes" })).toContainText("superseded");
   });
 
   await test.step("what is open is a click away from the publishing place, and it is published knowing it", async () => {
@@ -65,7 +87,9 @@ test("the reviewer's whole job on the demo, by pointer", async ({ desk: page }) 
     await nav.getByRole("button", { name: /^Not ready to publish/ }).click();
     await page.getByRole("button", { name: /^Publish with/ }).click();
     await page.getByRole("button", { name: "Publish all the same" }).click();
-    await expect(nav.getByRole("button", { name: /^Not ready to publish/ })).toContainText(`by RT, with ${all - 1} conflicts open`);
+    await expect(nav.getByRole("button", { name: /^Not ready to publish/ })).toContainText(
+      `by RT, with ${all - 1} conflicts open and 5 other matters not dealt with`,
+    );
   });
 
   await test.step("the ruling stands in the index and at the Call desk at once", async () => {
