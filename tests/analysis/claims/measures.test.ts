@@ -431,7 +431,7 @@ const sumsAndPapers: readonly Row[] = [
     zone: "documents",
     told: ["title - date 1989 -", "odometer - mileage 31000 mi"],
   },
-  { why: "a plural and its count", heard: "LED lamps, two, and the plate lights are LED.", zone: "rear", told: ["lights - count 2 -"] },
+  { why: "a plural and its count", heard: "LED lamps, two, and the plate lights are LED.", zone: "rear", told: ["lights rear count 2 -"] },
   {
     why: "a plural and its measure",
     heard: "Doors 120 and the fenders are the same, in microns.",

@@ -26,9 +26,20 @@ function cueScore(cue: SlotCue, around: NumberSurroundings): { score: number; to
   if (!cue.about) return { score: cue.score, topic: null };
   const limit = reachOrder[cue.reach ?? "recent"];
   const topic = around.topics.find(
-    (candidate) => reachOrder[candidate.reach] <= limit && cue.about!.some((about) => isAbout(candidate.mention, about)),
+    (candidate) =>
+      reachOrder[candidate.reach] <= limit &&
+      cue.about!.some((about) => isAbout(candidate.mention, about)) &&
+      (cue.beside === undefined || standsBeside(cue.beside, candidate, around)),
   );
   return topic ? { score: cue.score - topic.cost, topic } : null;
+}
+
+/** True where the part is named within the words allowed, in the sentence of the number. */
+function standsBeside(allowed: NonNullable<SlotCue["beside"]>, { mention, reach }: Topic, { number }: NumberSurroundings): boolean {
+  if (reach === "recent") return false;
+  return mention.end <= number.first
+    ? number.first - mention.end <= (allowed.before ?? -1)
+    : mention.first >= number.end && mention.first - number.end <= (allowed.after ?? -1);
 }
 
 /** A bare number of the same value may come a hair before the one that supposes a unit. */

@@ -4,14 +4,25 @@ import { type Candidate, fits } from "./candidate.ts";
 import type { CountedThing } from "./counted-things/counted-thing.ts";
 import { fittedThings } from "./counted-things/fitted-things.ts";
 import { insideThings } from "./counted-things/inside-things.ts";
+import { homeOfMark, marks } from "./counted-things/marks.ts";
 import { mechanicalThings } from "./counted-things/mechanical-things.ts";
 import { outsideThings } from "./counted-things/outside-things.ts";
+import { structureThings } from "./counted-things/structure-things.ts";
 import type { Slot } from "./slot.ts";
 import { notBetween } from "./slots/count-slots.ts";
 import { type NumberSurroundings, phraseOf } from "./surroundings.ts";
 
 /** In order: the first row whose word and zone fit counts. */
-export const countedThings: readonly CountedThing[] = [...outsideThings, ...fittedThings, ...mechanicalThings, ...insideThings];
+export const countedThings: readonly CountedThing[] = [
+  ...structureThings,
+  ...outsideThings,
+  ...fittedThings,
+  ...mechanicalThings,
+  ...insideThings,
+];
+
+/** Words of marks, by which a counted mark is put down to the part it is in. */
+const markWords: ReadonlySet<string> = new Set(marks.flatMap(({ say }) => say));
 
 /** A plural that names one kind: "four barrel", "three ear", "seven pin" are said in the singular. */
 const saidInSingular: ReadonlySet<string> = new Set([
@@ -67,6 +78,8 @@ export function countedThing(speech: Speech, around: NumberSurroundings): Candid
     )
       return null;
     const first = tokens[at]!.word;
+    const mark = countedMark(speech, around, at);
+    if (mark) return mark;
     for (const thing of thingsByWord.get(listedForm(first)) ?? thingsByWord.get(first) ?? []) {
       const { words } = thing;
       if (thing.zones && !thing.zones.includes(around.zone)) continue;
@@ -76,6 +89,35 @@ export function countedThing(speech: Speech, around: NumberSurroundings): Candid
       const candidate = candidateOf(thing, around, tokens[at + words.length - 1]!.word, { first: at, end: at + words.length });
       if (candidate) return candidate;
     }
+  }
+  return null;
+}
+
+/** Parts of which a single mark is worth a claim. */
+const singlesCounted: ReadonlySet<string> = new Set(["glass", "dash", "cargo-floor", "bumper", "body"]);
+
+/** "Two chips in the windshield", "one scratch" of the boot floor just named: a mark counted as one of the part it is in. */
+function countedMark(speech: Speech, around: NumberSurroundings, at: number): Candidate | null {
+  const { tokens } = speech;
+  for (const words of [2, 1]) {
+    const said = tokens.slice(at, at + words).map(({ word }) => word);
+    const name = [...said.slice(0, -1), listedForm(said.at(-1) ?? "")].join(" ");
+    if (said.length < words || !markWords.has(name)) continue;
+    const thing: CountedThing | undefined = marks.find(
+      (row: CountedThing) => row.say.includes(name) && row.zones?.includes(around.zone) && !row.unless?.test(around.near),
+    );
+    const range = { first: at, end: at + words };
+    const home = thing && homeOfMark(speech, around, range);
+    if (!thing || !home) continue;
+    const found = candidateOf(
+      { ...thing, component: home.component, part: home.part ?? thing.part, words: said },
+      around,
+      said.at(-1)!,
+      range,
+    );
+    // A single stain in the headliner is talk; a single crack in the dash is told to be counted.
+    if (found?.value === 1 && !singlesCounted.has(home.component)) continue;
+    if (found) return { ...found, topic: { mention: home, cost: 0, reach: "clause" } };
   }
   return null;
 }

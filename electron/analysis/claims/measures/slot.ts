@@ -18,6 +18,8 @@ export interface SlotCue {
   readonly about?: readonly About[];
   /** How far back the talk may have turned to it; default "recent", which is a few sentences. */
   readonly reach?: "clause" | "sentence" | "recent";
+  /** What it is about must be named within so many words before the number, or after it, in the same sentence. */
+  readonly beside?: { readonly before?: number; readonly after?: number };
   readonly zones?: readonly ZoneName[];
   /** Not where this is found in the words before, the number, and the words after, joined by " # "; other numbers are "~". */
   readonly unless?: RegExp;

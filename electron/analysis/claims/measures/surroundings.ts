@@ -179,6 +179,8 @@ function topicsAround(map: SpeechMap, number: Range, clause: Range, sentence: Ra
   const topics: Topic[] = [];
   const here = sentenceOf[number.first]!;
   const start = firstMentionAfter(mentions, number.first);
+  // "What's left on the pads? Six millimetres.": the answer is about what was asked.
+  const asked = /\?/.test(speech.tokens[sentence.first - 1]?.after ?? "");
   for (let at = start; at < mentions.length; at++) {
     const mention = mentions[at]!;
     if (mention.first >= sentence.end + 4) break;
@@ -205,7 +207,7 @@ function topicsAround(map: SpeechMap, number: Range, clause: Range, sentence: Ra
     const back = here - sentenceOf[mention.first]!;
     if (back > sentencesBack || gap > tokensBack) break;
     if (mention.first >= clause.first) topics.push({ mention, cost: 0.04 + 0.015 * gap, reach: "clause" });
-    else if (back === 0) topics.push({ mention, cost: 0.15 + 0.012 * gap, reach: "sentence" });
+    else if (back === 0 || (back === 1 && asked)) topics.push({ mention, cost: 0.15 + 0.012 * gap, reach: "sentence" });
     else topics.push({ mention, cost: 0.22 + 0.07 * back + 0.006 * gap, reach: "recent" });
   }
   return topics;
@@ -260,6 +262,11 @@ function wordsAround(map: SpeechMap, first: number, end: number): string {
   return parts.join(" ");
 }
 
+/** A full stop closes what was said; a question is closed by its answer ("Owners? Two."). */
+function endsSentence(token: Token | undefined): boolean {
+  return token !== undefined && /[.!]/.test(token.after.replace(/\?.*/, ""));
+}
+
 const smallest = 13;
 function isPlainWord(number: SpokenNumber): boolean {
   const [first] = number.readings;
@@ -289,7 +296,7 @@ export function surroundingsOf(
   const before =
     (within.first > number.first - wordsBefore && within.first > 0 ? ". " : "") +
     wordsAround(map, Math.max(number.first - wordsBefore, within.first), number.first) +
-    (/[.?!]/.test(speech.tokens[number.first - 1]?.after ?? "") ? " ." : "");
+    (endsSentence(speech.tokens[number.first - 1]) ? " ." : "");
   const said = phraseOf(speech.tokens, number.first, number.end);
   const after =
     (/[.?!]/.test(last.after) ? ". " : "") +

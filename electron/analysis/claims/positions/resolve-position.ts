@@ -204,8 +204,13 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     (/\b(?:they're|they are|tires|wheels|rims|alloys|these|those|radials|set of)\b/.test(around) || wornByVehicle.test(wider))
   )
     return "all";
+  // A bumper or a lamp pointed at from the nose is the nose's, and the tail's from behind.
+  if (place === null && atEitherEnd.has(claim.component) && (claim.zone === "front" || claim.zone === "rear")) return claim.zone;
   return place;
 }
+
+/** Parts that sit at one end or the other and nowhere between. */
+const atEitherEnd: ReadonlySet<ComponentName> = new Set(["bumper", "lights"]);
 
 /** Parts that are at one end of every vehicle. */
 const fixedEnds: ReadonlySet<string> = new Set(["headlight", "tail light", "hood", "grille", "trunk lid", "tailgate"]);

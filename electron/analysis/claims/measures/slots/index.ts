@@ -21,10 +21,13 @@ import { gaugeSlots } from "./gauge-slots.ts";
 import { livingQuartersSlots } from "./living-quarters-slots.ts";
 import { mechanicalSizeSlots } from "./mechanical-size-slots.ts";
 import { mileageReadSlots } from "./mileage-read-slots.ts";
+import { moneyOfPartsSlots } from "./money-of-parts-slots.ts";
 import { odometerSlots } from "./odometer-slots.ts";
 import { outsideSlots } from "./outside-slots.ts";
 import { paperSlots } from "./paper-slots.ts";
 import { papersCountSlots } from "./papers-count-slots.ts";
+import { partDateSlots } from "./part-date-slots.ts";
+import { partMileageSlots } from "./part-mileage-slots.ts";
 import { partSizeSlots } from "./part-size-slots.ts";
 import { passingSlots } from "./passing-slots.ts";
 import { priceShorthandSlots } from "./price-shorthand-slots.ts";
@@ -78,4 +81,7 @@ export const slots: readonly Slot[] = [
   ...shapedBodySlots,
   ...livingQuartersSlots,
   ...furtherToldSlots,
+  ...moneyOfPartsSlots,
+  ...partDateSlots,
+  ...partMileageSlots,
 ];
