@@ -1,6 +1,7 @@
 export * from "./analysis.ts";
 export * from "./bundle.ts";
 export * from "./cautions.ts";
+export * from "./checked-rules.ts";
 export * from "./condition-index.ts";
 export * from "./contract.ts";
 export * from "./finding-parts.ts";

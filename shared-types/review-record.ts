@@ -6,7 +6,7 @@ import { MatterKind, SeenState } from "./seen-note.ts";
 import { AttributeName, ConflictKind, Grade, RulingDecision, Stance, UnitName } from "./vocabulary.ts";
 
 /** Version of the exported record's form. */
-export const reviewRecordVersion = 3;
+export const reviewRecordVersion = 4;
 
 /** SHA-256 (FIPS 180-4), 64 lower-case hexadecimal digits. */
 export const Sha256 = z.string().regex(/^[0-9a-f]{64}$/);
@@ -49,8 +49,19 @@ export const ReviewRecord = z.strictObject({
   analysisVersion: z.int(),
   /** Every publication, oldest first, with what was open then. */
   publications: z.array(Publication),
-  /** Every rule that objected to something, with its published source where it has one. */
-  rules: z.array(z.strictObject({ name: z.string(), source: z.string().nullable() })),
+  /** What was held against the rules. */
+  checked: z.strictObject({
+    captions: z.int(),
+    /** Held for noise, and not read. */
+    captionsLeftOut: z.int(),
+    /** Numbers and words that the recognizer broke, read as they were meant. */
+    repairs: z.int(),
+    claims: z.int(),
+    /** Columns of the stock sheet with something in them; null where there was no sheet. */
+    sheetFields: z.int().nullable(),
+  }),
+  /** Every rule that the claims were held against, with its published source where it has one, and how often it objected. */
+  rules: z.array(z.strictObject({ name: z.string(), source: z.string().nullable(), objections: z.int() })),
   conflicts: z.array(
     z.strictObject({
       topic: z.string(),

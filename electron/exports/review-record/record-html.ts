@@ -25,7 +25,7 @@ h1, h2, h3 { font-family: Charter, "Bitstream Charter", "Sitka Text", Cambria, G
 h1 { font-size: 1.7rem; margin: 0 0 .4rem; } h2 { font-size: 1.2rem; margin: 1.75rem 0 .5rem; padding-top: .4rem; border-top: 3px solid var(--ink); } h3 { font-size: 1rem; margin: 0 0 .2rem; }
 p { margin: .2rem 0 .4rem; } ul, ol { margin: .2rem 0 .4rem; padding-inline-start: 1.25rem; } .faint { color: var(--faint); } code { font: .85em/1.4 ui-monospace, "Liberation Mono", monospace; overflow-wrap: anywhere; }
 article { border: 1px solid var(--line); border-inline-start: .4rem solid var(--upheld); padding: .5rem .75rem; margin: .6rem 0; break-inside: avoid; } article.open { border-inline-start: .4rem double var(--open); }
-table { border-collapse: collapse; width: 100%; } th, td { text-align: start; vertical-align: top; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid var(--line); } tr { break-inside: avoid; }
+table { border-collapse: collapse; width: 100%; } th, td { text-align: start; vertical-align: top; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid var(--line); } tr { break-inside: avoid; } tbody th { font-weight: 500; } caption { text-align: start; font-weight: 600; padding: .5rem 0 .2rem; }
 .former { text-decoration: line-through; } q { font-style: italic; } dt { font-weight: 600; } dd { margin: 0 0 .35rem; } .cautions { border: 2px solid var(--ink); padding: .6rem 1rem .6rem 2rem; break-inside: avoid; }
 @page { margin: 15mm 14mm 17mm; @bottom-left { content: "Review record"; font: 8.5pt sans-serif; color: #444; } @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8.5pt sans-serif; color: #444; } }
 @media print { body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.4; } header { padding-top: .5rem; } h2 { margin-top: 1.2rem; } h2, h3 { break-after: avoid; } li { break-inside: avoid; } thead { display: table-header-group; } * { print-color-adjust: exact; } }
@@ -114,14 +114,37 @@ ${listOf("h-doubtful", "Captions that were not read", [
       html`<li>Caption ${caption + 1} at ${timeLabel(start)} was held for speech by ${initials} and read.</li>`,
   ),
 ])}
-<section aria-labelledby="h-rules"><h2 id="h-rules">Rules that objected</h2><table><thead><tr><th scope="col">Rule</th><th scope="col">Source</th></tr></thead><tbody>${record.rules.map(
-    ({ name, source }) => html`<tr><td>${name}</td><td>${source ?? "claims compared with each other"}</td></tr>`,
-  )}</tbody></table></section>
+<section aria-labelledby="h-rules"><h2 id="h-rules">What was checked, and by which rules</h2>${checkedBlock(record)}</section>
 <section aria-labelledby="h-cautions"><h2 id="h-cautions">Cautions</h2><ul class="cautions">${record.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>
 </main>
 </body>
 </html>
 `.text;
+}
+
+/** "two figures for one thing": as the JSON names it, to be read. */
+const ruleWords = (name: string): string => (name.includes(" ") ? name : name.replaceAll("-", " "));
+
+function checkedBlock({ checked, rules, analysisVersion }: ReviewRecord): Markup {
+  if (analysisVersion === 0) return html`<p>Nothing yet: the recording was not analyzed when this was written.</p>`;
+  const { captions, captionsLeftOut, repairs, claims, sheetFields } = checked;
+  const table = (caption: string, rows: ReviewRecord["rules"]) =>
+    rows.length > 0 &&
+    html`<table><caption>${caption}</caption><thead><tr><th scope="col">Rule</th><th scope="col">Source</th><th scope="col">Objections</th></tr></thead><tbody>${rows.map(
+      ({ name, source, objections }) =>
+        html`<tr><th scope="row">${ruleWords(name)}</th><td>${source ?? "claims compared with each other"}</td><td>${objections || "none"}</td></tr>`,
+    )}</tbody></table>`;
+  return html`<p>${captions} captions, ${captionsLeftOut} of them held for noise and not read; ${repairs} repairs; ${claims} claims; ${
+    sheetFields === null ? "no stock sheet" : `${sheetFields} fields of the stock sheet`
+  }. All of it was held against the rules below, by analysis version ${analysisVersion}.</p>
+${table(
+  "Rules that objected",
+  rules.filter(({ objections }) => objections > 0),
+)}
+${table(
+  "Rules that found nothing",
+  rules.filter(({ objections }) => objections === 0),
+)}`;
 }
 
 function listOf(id: string, title: string, items: readonly Markup[]): Markup | false {
@@ -136,7 +159,7 @@ function conflictBlock(conflict: RecordConflict): Markup {
     (side) =>
       html`<li><b>${valueLabel(side.value, side.unit, side.attribute)}</b>: ${side.moments.map((moment) => told(moment, conflict.topic))}</li>`,
   )}</ul>
-<p class="faint">Rule: ${conflict.rule}, weight ${conflict.weight} of 100.${conflict.working && ` ${conflict.working}`}</p>
+<p class="faint">Rule: ${ruleWords(conflict.rule)}, weight ${conflict.weight} of 100.${conflict.working && ` ${conflict.working}`}</p>
 ${conflict.rulings.length === 0 ? html`<p>Nobody has ruled on it.</p>` : html`<ol>${conflict.rulings.map(rulingLine)}</ol>`}
 </article>`;
 }

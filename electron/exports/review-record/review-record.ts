@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import {
   cautions,
+  checkedRules,
   type MatterKind,
   matterName,
   mattersOf,
@@ -37,10 +38,6 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
     return { notes: inTime(detail.seenNotes.filter((note) => matterName(note) === name)).map(recorded), open: leftNames.has(name) };
   };
   const startOf = (caption: number): number => captions[caption]?.start ?? 0;
-  const sources = new Map<string, string | null>();
-  for (const { rule, standard } of analysis.conflicts) sources.set(rule, standard?.source ?? sources.get(rule) ?? null);
-  for (const { rule } of analysis.remarks) if (!sources.has(rule)) sources.set(rule, null);
-  for (const { rule } of analysis.promises) sources.set(rule.name, rule.source);
   const record: ReviewRecord = {
     version: reviewRecordVersion,
     recording: {
@@ -57,7 +54,14 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
     writtenAt,
     analysisVersion: analysis.analysisVersion,
     publications: detail.publications,
-    rules: [...sources].map(([name, source]) => ({ name, source })).sort((a, b) => (a.name < b.name ? -1 : 1)),
+    checked: {
+      captions: captions.length,
+      captionsLeftOut: analysis.doubtful.filter(({ caption }) => !detail.trustedCaptions.some((one) => one.caption === caption)).length,
+      repairs: analysis.repairs.length,
+      claims: analysis.claims.length,
+      sheetFields: detail.stockSheet ? Object.values(detail.stockSheet).filter((value) => value.trim() !== "").length : null,
+    },
+    rules: rulesApplied(detail),
     conflicts: analysis.conflicts.map((conflict) => ({
       topic: conflict.topic,
       kind: conflict.kind,
@@ -128,6 +132,21 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
     recordSha256: "",
   };
   return { ...record, recordSha256: sha256(recordText(record)) };
+}
+
+/** Every rule with what it objected to; a recording that was never analysed was held against none. */
+function rulesApplied({ analysis }: RecordingDetail): ReviewRecord["rules"] {
+  if (analysis.analysisVersion === 0) return [];
+  const rules = new Map(checkedRules.map(({ name, source }) => [name, { name, source, objections: 0 }]));
+  const object = (name: string, source: string | null) => {
+    const known = rules.get(name) ?? { name, source, objections: 0 };
+    // What a conflict itself cites says more than what its rule rests on as a whole.
+    rules.set(name, { name, source: source ?? known.source, objections: known.objections + 1 });
+  };
+  for (const { rule, standard } of analysis.conflicts) object(rule, standard?.source ?? null);
+  for (const { rule } of analysis.remarks) object(rule, null);
+  for (const { rule } of analysis.promises) object(rule.name, rule.source);
+  return [...rules.values()].toSorted((a, b) => (a.name < b.name ? -1 : 1));
 }
 
 function recorded({ state, reason, initials, at, supersededBy }: SeenNote): RecordedNote {

@@ -4,7 +4,7 @@ import { claimWords, moment } from "../wording.ts";
 import { modelYear, type StandardRule } from "./rule.ts";
 
 const disclosureSource =
-  "49 CFR 580.17(a): disclosure not required for model year 2010 or older, nor for 2011 and later once 20 years have passed";
+  "49 CFR 580.17(a): disclosure not required for model year 2010 or older once 10 years have passed, nor for 2011 and later once 20 have";
 
 /**
  * Whether a vehicle's odometer disclosure is exempt when it is sold in `transferYear` (49 CFR 580.17(a)): model year 2010 or older once
