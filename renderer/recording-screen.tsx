@@ -58,9 +58,12 @@ export function RecordingScreen({ recordingId, desk, at, conflictKey, itemName }
       >
         {summary && detail ? (
           <>
-            <span className="chip" data-kind={openChip(summary.counts) === null ? "settled" : "dispute"}>
-              {openChip(summary.counts) ?? "nothing open"}
-            </span>
+            {/* The Check desk's queue says it, and its top has the least room. */}
+            {desk === "mark" ? (
+              <span className="chip" data-kind={openChip(summary.counts) === null ? "settled" : "dispute"}>
+                {openChip(summary.counts) ?? "nothing open"}
+              </span>
+            ) : null}
             <span className="head-state" aria-hidden="true" title={stillNew ? recording.lastSaved : undefined}>
               {recording.away ? "not connected" : recording.saving ? "saving…" : "on disk"}
               {recording.lastSaved && stillNew && !recording.saving && !recording.away ? (

@@ -109,6 +109,7 @@ export function CallScreen({ asked, compared, only }: CallScreenProps) {
     <div className="screen">
       <Head
         desk="call"
+        recordingId={compared === null && narrowed ? narrowed.id : undefined}
         title={compared === null ? "Call" : "Call: compare"}
         subject={
           only !== null && compared === null ? (

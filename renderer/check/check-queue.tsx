@@ -78,8 +78,10 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
         </Progress.Track>
       </Progress.Root>
       <p className="queue-none">
-        {left > 0 ? `Left: ${leftByKind(analysis.conflicts, openConflictKeys)}.` : "No conflict left."}
-        {matters.length > 0 ? ` Also not dealt with: ${matterCountWords(matterCounts(matters))}.` : ""}
+        <span className="queue-kinds">
+          {left > 0 ? `Left: ${leftByKind(analysis.conflicts, openConflictKeys)}. ` : "No conflict left. "}
+        </span>
+        {matters.length > 0 ? `Also not dealt with: ${matterCountWords(matterCounts(matters))}.` : ""}
       </p>
       <button
         type="button"

@@ -8,6 +8,7 @@ import { librarySheet } from "../library/library-shortcuts.ts";
 import { MarkSigns } from "../mark/mark-signs.tsx";
 import { markShortcuts, stripShortcuts } from "../mark/shortcuts.ts";
 import { Modal } from "../shared/dialog.tsx";
+import { placeOfHash } from "../shared/place.ts";
 import { SheetColumns, type SheetGroup } from "../shared/shortcut-sheet.tsx";
 import { DeskCards } from "./desk-cards.tsx";
 import "./help.css";
@@ -27,7 +28,20 @@ const partNames = {
 const parts = Object.keys(partNames) as HelpPart[];
 
 const everywhere: SheetGroup = { name: "Everywhere", shortcuts: [{ key: helpKey, words: "this help" }] };
-const sheet: readonly SheetGroup[] = [everywhere, ...librarySheet, ...markShortcuts, stripShortcuts, ...checkSheet, ...callSheet];
+const sheets: readonly { readonly screen: string; readonly groups: readonly SheetGroup[] }[] = [
+  { screen: "library", groups: librarySheet },
+  { screen: "mark", groups: [...markShortcuts, stripShortcuts] },
+  { screen: "check", groups: checkSheet },
+  { screen: "call", groups: callSheet },
+];
+
+/** Every key; those of the screen that the help lies over come first. */
+function sheetAt(hash: string): readonly SheetGroup[] {
+  const place = placeOfHash(hash);
+  const here = place.screen === "recording" ? place.desk : place.screen;
+  const inOrder = [...sheets.filter(({ screen }) => screen === here), ...sheets.filter(({ screen }) => screen !== here)];
+  return [everywhere, ...inOrder.flatMap(({ groups }) => groups)];
+}
 
 export interface HelpDialogProps {
   readonly part: HelpPart;
@@ -59,7 +73,7 @@ export function HelpDialog({ part, onPart, onClose }: HelpDialogProps) {
         <Tabs.Panel value={part} className="help-page" tabIndex={0}>
           <h2>{partNames[part]}</h2>
           {part === "desks" ? <DeskCards demoId={demoId} onFollow={onClose} /> : null}
-          {part === "keys" ? <SheetColumns groups={sheet} signs={<MarkSigns />} /> : null}
+          {part === "keys" ? <SheetColumns groups={sheetAt(window.location.hash)} signs={<MarkSigns />} /> : null}
           {part === "files" ? <Told rows={fileTexts} /> : null}
           {part === "cautions" ? <Told rows={cautionTexts} /> : null}
           {part === "news" ? <NewsList news={news} /> : null}

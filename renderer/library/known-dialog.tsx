@@ -1,6 +1,5 @@
 import { useState } from "react";
 import { Button } from "../shared/button.tsx";
-import { counted } from "../shared/count.ts";
 import { Modal } from "../shared/dialog.tsx";
 import { Tick } from "../shared/tick.tsx";
 import "./known-dialog.css";
@@ -14,6 +13,7 @@ export interface KnownLine {
 }
 
 export interface KnownDialogProps {
+  readonly title: string;
   readonly lines: readonly KnownLine[];
   /** What becomes of those that are not ticked: "left out". */
   readonly otherwise: string;
@@ -23,7 +23,7 @@ export interface KnownDialogProps {
 }
 
 /** Asks about all that the library has already in one window; nothing is ticked, so that nothing comes in twice by itself. */
-export function KnownDialog({ lines, otherwise, onClose, onSettled }: KnownDialogProps) {
+export function KnownDialog({ title, lines, otherwise, onClose, onSettled }: KnownDialogProps) {
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set());
   const set = (key: string, on: boolean) => {
     const next = new Set(ticked);
@@ -34,7 +34,7 @@ export function KnownDialog({ lines, otherwise, onClose, onSettled }: KnownDialo
   const rest = lines.length - ticked.size;
   return (
     <Modal
-      title={`${counted(lines.length, "recording is", "recordings are")} in the library already, it seems`}
+      title={title}
       open
       onClose={onClose}
       foot={
@@ -60,10 +60,10 @@ export function KnownDialog({ lines, otherwise, onClose, onSettled }: KnownDialo
         <Button onClick={() => setTicked(new Set())}>Tick none</Button>
       </div>
       <ul className="known-lines" aria-label="In the library already">
-        {lines.map(({ key, title, why }) => (
+        {lines.map(({ key, title: name, why }) => (
           <li key={key}>
             <Tick on={ticked.has(key)} onChange={(on) => set(key, on)}>
-              <strong>{title}</strong>
+              <strong>{name}</strong>
               <span className="small soft">{why}</span>
             </Tick>
           </li>

@@ -56,7 +56,7 @@ export function RecordingRow({ recording, onDescribe, onAnalyse, onRemove, onVid
         to={recordingPlace(recording.id, "check")}
         title={recording.title}
         state={checkLine(counts)}
-        more={`${settled} of ${counts.conflicts} settled${publishedWords(recording)}`}
+        more={`${counts.conflicts === 0 ? "no conflicts found" : `${settled} of ${counts.conflicts} settled`}${publishedWords(recording)}`}
         done={counts.openConflicts + counts.openDenials + counts.openPromises + counts.openQuestions === 0}
       />
       <DeskState

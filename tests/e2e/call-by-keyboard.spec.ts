@@ -150,6 +150,27 @@ test("two vehicles by a claim, without the mouse", async ({ desk: page }) => {
   });
 });
 
+test("one vehicle is asked of from its row, and Escape asks them all again", async ({ desk: page }) => {
+  const row = page.getByRole("link", { name: /^Call .*Havelin Tarrow/ });
+  await row.waitFor({ timeout: 60_000 });
+  for (let tabs = 0; tabs < 30 && !(await row.evaluate((element) => element === document.activeElement)); tabs++)
+    await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("combobox", { name: "Ask of this vehicle" })).toBeFocused();
+  await ask(page, "underside");
+  await expect(page.getByRole("option", { selected: true })).toContainText("Underside");
+  await expect(page).toHaveURL(/ask=underside/);
+  await expect(page).toHaveURL(/of=[0-9a-f-]{36}/);
+  // The first clears the question, as everywhere; the second leaves the vehicle.
+  await page.keyboard.press("Escape");
+  await expect(page.getByRole("heading", { level: 1, name: /^Only 1971 Havelin Tarrow/ })).toBeVisible();
+  await page.keyboard.press("Escape");
+  await expect(page.getByRole("heading", { level: 1, name: "The whole library" })).toBeVisible();
+  await expect(page.getByRole("combobox", { name: "Ask the library" })).toBeFocused();
+  await page.goBack();
+  await expect(page.getByRole("heading", { level: 1, name: /^Only 1971 Havelin Tarrow/ })).toBeVisible();
+});
+
 test("the desk's keys also act from the answer's own buttons", async ({ desk: page }) => {
   await atCallDesk(page);
   await ask(page, "underside");

@@ -54,4 +54,19 @@ test("the salesperson's whole job on the demo, by pointer", async ({ desk: page 
     await page.getByRole("button", { name: "Ask the whole library" }).click();
     await expect(page.getByRole("combobox", { name: "Ask the library" })).toHaveValue("rear tire size");
   });
+
+  await test.step("from a vehicle's row it is asked of that vehicle alone, with a way back to all", async () => {
+    await page.getByRole("link", { name: "Library" }).click();
+    await page.getByRole("link", { name: /^Call .*Havelin Tarrow/ }).click();
+    await expect(page.getByRole("heading", { level: 1, name: /^Only 1971 Havelin Tarrow/ })).toBeVisible();
+    const field = page.getByRole("combobox", { name: "Ask of this vehicle" });
+    await field.fill("rear tire size");
+    await expect(moments.first()).toContainText("CK-2107");
+    await expect(moments.filter({ hasText: "OP-1988" })).toHaveCount(0);
+    await field.fill("pathmark");
+    await expect(page.getByText("Only this vehicle was asked of.")).toBeVisible();
+    await page.getByRole("search").or(page.locator(".call-hints")).getByRole("button", { name: "Ask the whole library" }).click();
+    await expect(page.getByRole("heading", { level: 1, name: "The whole library" })).toBeVisible();
+    await expect(moments.filter({ hasText: "OP-1988" }).first()).toBeVisible();
+  });
 });

@@ -115,6 +115,14 @@ test("a folder: the broken transcript is exchanged for a mended one, the known o
   await page.getByRole("button", { name: "Clear this list" }).click();
   await chooseFolder(page, "Import a folder…", folder);
   await page.getByRole("button", { name: "Import 3 recordings" }).click();
+  // All that would stand there twice is asked about in one window, and nothing is ticked.
+  const known = page.getByRole("dialog", { name: "3 stock numbers are taken already" });
+  await expect(known.getByRole("checkbox", { checked: false })).toHaveCount(3);
+  await known.getByText("is in the library as “van”").click();
+  await expect(known.getByRole("status")).toHaveText("1 beside what is there, 2 left out");
+  await known.getByRole("button", { name: "Go on" }).click();
+  // The very same words are another question than another walk of the same vehicle.
+  await expect(page.getByRole("list", { name: "Imports" }).getByRole("listitem")).toHaveCount(1);
   await expect(lineOf(page, "van").getByRole("alert")).toContainText("already in the library as “van”");
   await page.getByRole("button", { name: "Import it again: van" }).click();
   await expect(lineOf(page, "van")).toContainText("in the library");

@@ -142,6 +142,7 @@ export function PlanDialog({ files, folder, recordings, onClose, onImport }: Pla
       </p>
       {known ? (
         <KnownDialog
+          title={`${counted(known.length, "stock number is", "stock numbers are")} taken already`}
           lines={known.map(({ row, why }) => ({ key: row.transcript, title: row.title, why }))}
           otherwise="left out"
           onClose={() => setKnown(null)}

@@ -56,6 +56,7 @@ export function RunPanel({ run, onMend }: RunPanelProps) {
       </div>
       {asking ? (
         <KnownDialog
+          title={`${known.length} recordings are in the library already`}
           lines={known.map(({ ticket, order, state }) => ({
             key: ticket,
             title: order.title,
