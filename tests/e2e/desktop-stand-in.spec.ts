@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { test as base, expect } from "@playwright/test";
 import { startStandIn } from "../support/electron-stand-in/start-stand-in.ts";
 import { doMainJob } from "./support/main-job.ts";
-import { callFromPage, expectNoPowers, type PageBridge } from "./support/page-powers.ts";
+import { beginImport, callFromPage, expectNoPowers, offerFromPage, type PageBridge } from "./support/page-powers.ts";
 import { demoFolder, openStandInDesk, type StandInDesk } from "./support/stand-in-desk.ts";
 import { film, openDemo } from "./support/steps.ts";
 
@@ -120,12 +120,11 @@ test("files that are chosen in the page stay where they are, and the page never 
   const { page } = desk;
   const transcript = join(home, "kestrel-walk.vtt");
   copyFileSync(join(demoFolder, "demo.vtt"), transcript);
-  await desk.knowFiles([transcript]);
   await expect(page.getByRole("button", { name: /^Import a recording/ })).toBeVisible();
-  const offered = await page.evaluate(async () => {
-    const bridge = (window as unknown as { roundwalk: { offerFile: (file: File) => Promise<unknown> } }).roundwalk;
-    return [await bridge.offerFile(new File(["x"], "kestrel-walk.vtt")), await bridge.offerFile(new File(["x"], "made-by-the-page.vtt"))];
-  });
+  const made = await page.evaluate(() =>
+    (window as unknown as { roundwalk: PageBridge }).roundwalk.offerFile(new File(["x"], "made-by-the-page.vtt")),
+  );
+  const offered = [await offerFromPage(page, transcript), made];
   expect(offered).toMatchObject([
     { ok: true, value: { name: "kestrel-walk.vtt" } },
     { ok: false, problem: { code: "file-without-path" } },
@@ -169,15 +168,8 @@ test("a quit during an import loses nothing", async ({ page, home }) => {
   await openDemo(page, "Mark");
   const transcript = join(home, "second.vtt");
   copyFileSync(join(demoFolder, "demo.vtt"), transcript);
-  await desk.knowFiles([transcript]);
   await callFromPage(page, "settings.set", { initials: "QX" });
-  await page.evaluate(async () => {
-    const { roundwalk } = window as unknown as { roundwalk: PageBridge };
-    const { value } = await roundwalk.offerFile(new File(["x"], "second.vtt"));
-    const vehicle = { name: "Fallow Kestrel", year: 1971, bodyStyle: "coupe", drive: "left-hand" };
-    const files = { transcript: value.id, video: null, stockSheet: null };
-    void roundwalk.call("recording.import", { ...files, title: "Half way", stockNumber: "", vehicle, again: true });
-  });
+  await beginImport(page, transcript);
   // Twice, as an impatient hand does.
   void desk.standIn.ask("quit");
   void desk.standIn.ask("quit");

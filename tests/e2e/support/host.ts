@@ -4,6 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { test as base, type Page } from "@playwright/test";
+import { letReadClipboard, openElectronDesk } from "./electron-desk.ts";
+import { demoAnalysed } from "./page-powers.ts";
+import { openStandInDesk } from "./stand-in-desk.ts";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 
@@ -54,16 +57,28 @@ async function endHost(child: ChildProcess): Promise<void> {
   await gone;
 }
 
-interface HostOptions {
+export interface HostOptions {
   /** False leaves the new library empty. */
   withDemo: boolean;
+  /**
+   * What shows the page: a browser, over the loopback host; the built desktop over the stand-in for Electron; or Electron's own window.
+   * The last two are for journeys that need nothing but `desk` and the library's folder.
+   */
+  shownBy: "browser" | "stand-in" | "window";
 }
 
 /** A host of its own for each test, over a library of its own, and a page that has been let in. */
 export const test = base.extend<HostOptions & { host: RunningHost; desk: Page }>({
   withDemo: [true, { option: true }],
-  host: async ({ withDemo }, use, testInfo) => {
+  shownBy: ["browser", { option: true }],
+  host: async ({ withDemo, shownBy }, use, testInfo) => {
     const folder = mkdtempSync(join(tmpdir(), "roundwalk-e2e-"));
+    if (shownBy !== "browser") {
+      const restart = () => Promise.reject(new Error("Only the loopback host is started again by a journey"));
+      await use({ address: "app://roundwalk/", folder, restart });
+      rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+      return;
+    }
     const args = withDemo ? [] : ["--no-demo"];
     let running = await startHost(folder, args);
     const state = (): RunningHost => ({
@@ -80,7 +95,31 @@ export const test = base.extend<HostOptions & { host: RunningHost; desk: Page }>
     await testInfo.attach("host.log", { body: running.said(), contentType: "text/plain" });
     rmSync(folder, { recursive: true, force: true });
   },
-  desk: async ({ host, page }, use) => {
+  desk: async ({ host, page, withDemo, shownBy }, use, testInfo) => {
+    const args = ["--library", join(host.folder, "library.sqlite"), ...(withDemo ? [] : ["--no-demo"])];
+    if (shownBy === "stand-in") {
+      const { standIn, complaints, quit } = await openStandInDesk(page, { home: host.folder, args });
+      if (withDemo) await demoAnalysed(page);
+      await use(page);
+      // What the page says of a host that has gone before it is no fault of its own: Electron's page goes with it.
+      const said = [...complaints];
+      const code = await quit();
+      await testInfo.attach("desktop.log", { body: standIn.output(), contentType: "text/plain" });
+      const faults = [...standIn.of("fault"), ...standIn.of("error-box")];
+      base.expect({ code, faults, complaints: said }).toEqual({ code: 0, faults: [], complaints: [] });
+      return;
+    }
+    if (shownBy === "window") {
+      const opened = await openElectronDesk(host.folder, args);
+      const { application, page: window, complaints } = opened;
+      await letReadClipboard(opened);
+      await window.setViewportSize({ width: 1440, height: 900 });
+      if (withDemo) await demoAnalysed(window);
+      await use(window);
+      await application.close();
+      base.expect(complaints).toEqual([]);
+      return;
+    }
     const complaints: string[] = [];
     page.on("pageerror", (error) => complaints.push(error.message));
     page.on("console", (message) => {

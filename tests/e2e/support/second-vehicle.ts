@@ -1,5 +1,9 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import type { Page } from "@playwright/test";
 import type { RecordingSummary, Reply } from "../../../shared-types/index.ts";
+import { callFromPage, offerFromPage } from "./page-powers.ts";
 
 const walk = `WEBVTT
 
@@ -18,27 +22,37 @@ I think the fuel tank is twenty gallons, the frame is clean.
 
 /** Puts a second, invented vehicle into the library, the way the page itself sends one; with other stock numbers, further ones. */
 export async function importSecondVehicle(page: Page, stockNumber = "OP-1988"): Promise<RecordingSummary> {
-  const reply = await page.evaluate(
-    async ({ text, stock }): Promise<unknown> => {
-      const offered = await (await fetch("/files?name=pathmark.vtt", { method: "POST", body: text })).json();
-      const answer = await fetch("/rpc/recording.import", {
-        method: "POST",
-        headers: { "content-type": "application/json" },
-        body: JSON.stringify({
-          transcript: offered.value.id,
-          video: null,
-          stockSheet: null,
-          title: "1988 Ossler Pathmark, walk round",
-          stockNumber: stock,
-          again: true,
-          vehicle: { name: "Ossler Pathmark", year: 1988, bodyStyle: "estate", drive: "right-hand" },
-        }),
-      });
-      return answer.json();
-    },
-    { text: walk, stock: stockNumber },
-  );
-  const { ok, ...rest } = reply as Reply<RecordingSummary>;
-  if (!ok) throw new Error(JSON.stringify(rest));
-  return (reply as { value: RecordingSummary }).value;
+  const folder = mkdtempSync(join(tmpdir(), "roundwalk-second-"));
+  try {
+    const file = join(folder, "pathmark.vtt");
+    writeFileSync(file, walk);
+    const inDesktop = await page.evaluate(() => "roundwalk" in window);
+    const transcript = inDesktop ? (await offerFromPage(page, file)).value.id : await sendFile(page);
+    const input = {
+      transcript,
+      video: null,
+      stockSheet: null,
+      title: "1988 Ossler Pathmark, walk round",
+      stockNumber,
+      again: true,
+      vehicle: { name: "Ossler Pathmark", year: 1988, bodyStyle: "estate", drive: "right-hand" },
+    };
+    if (inDesktop) return await callFromPage<RecordingSummary>(page, "recording.import", input);
+    const reply = await page.evaluate(async (body): Promise<unknown> => {
+      const headers = { "content-type": "application/json" };
+      return (await fetch("/rpc/recording.import", { method: "POST", headers, body })).json();
+    }, JSON.stringify(input));
+    const { ok, ...rest } = reply as Reply<RecordingSummary>;
+    if (!ok) throw new Error(JSON.stringify(rest));
+    return (reply as { value: RecordingSummary }).value;
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function sendFile(page: Page): Promise<string> {
+  return page.evaluate(async (body) => {
+    const offered = await (await fetch("/files?name=pathmark.vtt", { method: "POST", body })).json();
+    return offered.value.id as string;
+  }, walk);
 }

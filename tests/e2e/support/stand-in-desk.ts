@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { basename, join } from "node:path";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { CDPSession, Page } from "@playwright/test";
 import { type Load, type StandIn, type StandInOptions, startStandIn } from "../../support/electron-stand-in/start-stand-in.ts";
@@ -16,8 +16,6 @@ export interface StandInDesk {
   readonly outside: { readonly url: string; readonly verdict: string }[];
   /** What the page complained of. */
   readonly complaints: string[];
-  /** Gives the preload the paths that Electron would know of files that a test drops or chooses. */
-  readonly knowFiles: (paths: readonly string[]) => Promise<void>;
   /** Runs in the preload's world. */
   readonly inPreload: (expression: string) => Promise<unknown>;
   readonly quit: () => Promise<number | null>;
@@ -95,7 +93,8 @@ export async function openStandInDesk(page: Page, options: Omit<StandInOptions, 
   protocol.on("Runtime.bindingCalled", async ({ name, payload, executionContextId }) => {
     if (name !== "standInWire") return;
     const world = worlds.get(executionContextId);
-    const { number, channel, values } = JSON.parse(payload) as { number: number; channel: string; values: unknown[] };
+    const { number, channel, values: given } = JSON.parse(payload) as { number: number; channel: string; values: unknown[] };
+    const values = await Promise.all(given.map((value) => withPath(executionContextId, value)));
     const frame = world ? { origin: appAddress(world.origin), top: world.frame === frameTree.frame.id } : null;
     const reply = await standIn.ask("invoke", { channel, values, frame }).then(
       (value) => ({ number, value }),
@@ -103,14 +102,20 @@ export async function openStandInDesk(page: Page, options: Omit<StandInOptions, 
     );
     await evaluate(world, `standInReply(${JSON.stringify(reply)})`).catch(() => {});
   });
+  /** A file's path, as the browser knows it; "" for one that a script has made. */
+  const withPath = async (contextId: number, value: unknown): Promise<unknown> => {
+    const [, place] = (typeof value === "string" && /^stand-in-file:(\d+)$/.exec(value)) || [];
+    if (place === undefined) return value;
+    const { result } = await protocol.send("Runtime.evaluate", { contextId, expression: `standInFiles[${place}]` });
+    return (await protocol.send("DOM.getFileInfo", { objectId: result.objectId as string })).path;
+  };
   const moved = (url: string, sameDocument: boolean) =>
     void standIn.ask("navigated", { url: appAddress(url), sameDocument }).catch(() => {});
   protocol.on("Page.navigatedWithinDocument", ({ url, frameId }) => frameId === frameTree.frame.id && moved(url, true));
 
-  const known: Record<string, string> = {};
   await protocol.send("Runtime.addBinding", { name: "standInWire", executionContextName: preloadName });
   await protocol.send("Page.addScriptToEvaluateOnNewDocument", { source: `(${pageWorld})()` });
-  const source = `(${preloadWorld})(${JSON.stringify(readFileSync(preloadFile, "utf8"))}, {})`;
+  const source = `(${preloadWorld})(${JSON.stringify(readFileSync(preloadFile, "utf8"))})`;
   await protocol.send("Page.addScriptToEvaluateOnNewDocument", { source, worldName: preloadName });
 
   const shown = await Promise.race([
@@ -126,10 +131,6 @@ export async function openStandInDesk(page: Page, options: Omit<StandInOptions, 
     standIn,
     outside,
     complaints,
-    knowFiles: async (paths) => {
-      for (const path of paths) known[basename(path)] = path;
-      await evaluate(mainWorld(), `Object.assign(standInPaths, ${JSON.stringify(known)})`);
-    },
     inPreload: (expression) => evaluate(mainWorld(), expression),
     quit: async () => {
       await standIn.ask("quit").catch(() => {});

@@ -111,7 +111,7 @@ async function pass(incoming: IncomingMessage, outgoing: ServerResponse, origin:
   });
   stream.on("end", () => {
     const announced = reply.headers.get("content-length");
-    if (announced !== null && method !== "HEAD" && Number(announced) !== bytes) {
+    if (!outgoing.destroyed && announced !== null && method !== "HEAD" && Number(announced) !== bytes) {
       tell("fault", `${incoming.url}: ${bytes} bytes, and ${announced} were announced`);
     }
   });

@@ -54,14 +54,15 @@ export function pageWorld(): void {
 }
 
 /** In the preload's world: Electron's modules for a sandboxed preload, and nothing else to require. */
-export function preloadWorld(source: string, paths: Record<string, string>): void {
+export function preloadWorld(source: string): void {
   const world = globalThis as unknown as {
     standInWire: (text: string) => void;
     standInReply: (reply: { number: number; failure?: string; value?: unknown }) => void;
     standInEvent: (channel: string, values: unknown[]) => void;
-    standInPaths: Record<string, string>;
+    /** Files whose path the preload asked for: the browser alone knows it, and tells it to the test. */
+    standInFiles: File[];
   };
-  world.standInPaths = { ...paths };
+  world.standInFiles = [];
   const say = (name: string, detail: unknown) => window.dispatchEvent(new CustomEvent(`stand-in:${name}`, { detail }));
   const hear = (name: string, listener: (detail: never) => void) =>
     window.addEventListener(`stand-in:${name}`, (event) => listener((event as CustomEvent).detail as never));
@@ -143,7 +144,7 @@ export function preloadWorld(source: string, paths: Record<string, string>): voi
     webUtils: {
       getPathForFile(file: unknown) {
         if (!(file instanceof File)) throw new TypeError("getPathForFile takes a File");
-        return world.standInPaths[file.name] ?? "";
+        return `stand-in-file:${world.standInFiles.push(file) - 1}`;
       },
     },
   } satisfies {
