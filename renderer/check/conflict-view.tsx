@@ -6,6 +6,7 @@ import { asHeading } from "../shared/claim-words.ts";
 import { useShortcuts } from "../shared/keys.ts";
 import { checkActionOf } from "./check-shortcuts.ts";
 import { ConflictGrounds } from "./conflict-grounds.tsx";
+import { EffectView } from "./effect-view.tsx";
 import { rulingsOn } from "./queue.ts";
 import type { RulingDrafts } from "./ruling-draft.ts";
 import { RulingForm } from "./ruling-form.tsx";
@@ -87,6 +88,7 @@ export function ConflictView({ conflict, detail, edit, onNext, drafts }: Conflic
       </div>
       <ConflictGrounds conflict={conflict} detail={detail} pair={pair} />
       <RulingForm conflict={conflict} detail={detail} edit={edit} drafts={drafts} />
+      <EffectView conflict={conflict} detail={detail} />
       {rulings.length > 0 ? (
         <section className="check-part" aria-labelledby="rulings-heading">
           <h3 id="rulings-heading">Rulings</h3>

@@ -100,6 +100,11 @@ export function SeenForm({ matter, detail, edit, drafts }: SeenFormProps) {
           />
         ))}
       </fieldset>
+      <p className="small soft">
+        {matter.about === "denial"
+          ? "Kept in the review record. What is told stays: the index marks the claim, and the Call desk offers no sentence for it."
+          : "Kept in the review record. It changes nothing of what is told."}
+      </p>
       {chosen ? (
         <div className="ruling-words">
           <TextField
