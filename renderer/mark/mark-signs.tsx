@@ -25,7 +25,7 @@ export function MarkSigns() {
         <span className="heard">heard</span>
         <span className="meant">meant</span>
       </SheetSign>
-      <SheetSign words="on the strip: joins the sides of a conflict; dotted once settled">
+      <SheetSign words="across the plan: joins the sides of a conflict; dotted once settled">
         <svg width="40" height="16" viewBox="0 0 40 16" aria-hidden="true" className="sign-arc">
           <path d="M4 14C8 -2 32 -2 36 14" />
         </svg>

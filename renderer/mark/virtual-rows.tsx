@@ -1,5 +1,5 @@
 import { defaultRangeExtractor, useVirtualizer } from "@tanstack/react-virtual";
-import { type ReactNode, useEffect, useRef, useState } from "react";
+import { type ReactNode, useCallback, useEffect, useRef, useState } from "react";
 
 export interface VirtualRowsProps<Row> {
   readonly label: string;
@@ -32,16 +32,23 @@ export function VirtualRows<Row>(props: VirtualRowsProps<Row>) {
   const [margin, setMargin] = useState(0);
   const [held, setHeld] = useState<string | null>(null);
   const heldIndex = held === null ? -1 : rows.findIndex((row) => rowKey(row) === held);
+  const latestKey = useRef(rowKey);
+  latestKey.current = rowKey;
+  // One function for one list of rows: at another one the list reckons the places of all of them anew.
+  const keyAt = useCallback(
+    (index: number) => {
+      const row = rows[index];
+      return row === undefined ? index : latestKey.current(row);
+    },
+    [rows],
+  );
   const list = useVirtualizer({
     count: rows.length,
     getScrollElement: () => scroller.current,
     estimateSize: () => estimate,
     overscan: 6,
     scrollMargin: margin,
-    getItemKey: (index) => {
-      const row = rows[index];
-      return row === undefined ? index : rowKey(row);
-    },
+    getItemKey: keyAt,
     rangeExtractor: (range) => {
       const shown = defaultRangeExtractor(range);
       return heldIndex < 0 || shown.includes(heldIndex) ? shown : [...shown, heldIndex].sort((a, b) => a - b);

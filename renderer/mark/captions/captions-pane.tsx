@@ -1,5 +1,5 @@
 import { defaultRangeExtractor, useVirtualizer } from "@tanstack/react-virtual";
-import { memo, useEffect, useEffectEvent, useMemo, useRef, useState } from "react";
+import { memo, useCallback, useDeferredValue, useEffect, useEffectEvent, useMemo, useRef, useState } from "react";
 import { type LapSpan, type RecordingDetail, timeLabel } from "../../../shared-types/index.ts";
 import type { Edit } from "../../client/use-recording.ts";
 import { captionAt } from "../../player/caption-at.ts";
@@ -50,20 +50,24 @@ export const CaptionsPane = memo(function CaptionsPane({ detail, clock, edit, as
   const corrections = useMemo(() => new Map(detail.captionCorrections.map((one) => [one.caption, one])), [detail.captionCorrections]);
   const trusted = useMemo(() => new Map(detail.trustedCaptions.map((one) => [one.caption, one.initials])), [detail.trustedCaptions]);
   const headings = useMemo(() => headingSpans(captions, lap), [captions, lap]);
-  const hits = useMemo(() => captionHits(captions, analysis.repairs, words), [captions, analysis.repairs, words]);
+  // The hits may be a letter behind the hand, which is never held up by the search.
+  const sought = useDeferredValue(words);
+  const hits = useMemo(() => captionHits(captions, analysis.repairs, sought), [captions, analysis.repairs, sought]);
+  // One function for one list: at another one the list reckons the places of all its rows anew, of ten thousand at each drawing.
+  const keyOf = useCallback((index: number) => captions[index]?.index ?? index, [captions]);
   const rows = useVirtualizer({
     count: captions.length,
     getScrollElement: () => scroller.current,
     estimateSize: (index) => (headings.has(index) ? 42 : 5) + Math.ceil((captions[index]?.text.length ?? 0) / 40) * 23.25,
     overscan: 6,
-    getItemKey: (index) => captions[index]?.index ?? index,
+    getItemKey: keyOf,
     // What is being typed must not go when its row is scrolled away.
     rangeExtractor: (range) => {
       const shown = defaultRangeExtractor(range);
       return editing === null || shown.includes(editing) ? shown : [...shown, editing].sort((a, b) => a - b);
     },
   });
-  useHitHighlight(scroller, words);
+  useHitHighlight(scroller, sought);
   useEffect(() => {
     if (follow && current >= 0 && editing === null) rows.scrollToIndex(current, { align: "center" });
   }, [follow, current, rows, editing]);
@@ -81,7 +85,8 @@ export const CaptionsPane = memo(function CaptionsPane({ detail, clock, edit, as
     back?.focus({ preventScroll: true });
   };
   const goToHit = (direction: 1 | -1) => {
-    const place = hitBeside(hits, hitAt ?? Math.max(0, current), direction, hitAt === null);
+    const found = sought === words ? hits : captionHits(captions, analysis.repairs, words);
+    const place = hitBeside(found, hitAt ?? Math.max(0, current), direction, hitAt === null);
     const caption = place === undefined ? undefined : captions[place];
     if (place === undefined || !caption) return;
     setHitAt(place);

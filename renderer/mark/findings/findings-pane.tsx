@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { createPortal } from "react-dom";
 import type { Finding, FindingProposal, RecordingDetail } from "../../../shared-types/index.ts";
 import type { Edit } from "../../client/use-recording.ts";
@@ -51,10 +51,15 @@ export function FindingsPane(props: FindingsPaneProps) {
   const { detail, clock, noPicture, edit, keeper, desk, editing, onEdit, formPlace, drafts, ask, onAnswered, focusRow, onFocusRow } = props;
   const [stillOf, setStillOf] = useState<Finding | null>(null);
   const focused = useCallback(() => onFocusRow(null), [onFocusRow]);
-  const rows: Row[] = [
-    ...detail.findings.map((finding) => ({ kind: "finding" as const, at: finding.start, finding })),
-    ...detail.findingProposals.map((proposal) => ({ kind: "proposal" as const, at: proposal.start, proposal })),
-  ].sort((a, b) => a.at - b.at);
+  const { findings, findingProposals } = detail;
+  const rows = useMemo<Row[]>(
+    () =>
+      [
+        ...findings.map((finding) => ({ kind: "finding" as const, at: finding.start, finding })),
+        ...findingProposals.map((proposal) => ({ kind: "proposal" as const, at: proposal.start, proposal })),
+      ].sort((a, b) => a.at - b.at),
+    [findings, findingProposals],
+  );
   const proposed = detail.findingProposals.length;
   const { stretch, marks } = keeper;
   const marked = stretch ? proposalsIn(detail.findingProposals, stretch).length : 0;

@@ -79,7 +79,33 @@ export const emptyScenes: readonly Scene[] = [
   },
 ];
 
+/** A part of the help, opened over the library. */
+const help = (part: string): Scene => ({
+  name: `help-${part.toLowerCase().replaceAll(" ", "-")}`,
+  reach: async (stage: Stage) => {
+    await library(stage);
+    await stage.page.keyboard.press("F1");
+    await dialog("Help")(stage.page);
+    await stage.page.getByRole("tab", { name: part }).click();
+    await expect(stage.page.getByRole("dialog").getByRole("heading", { name: part })).toBeVisible();
+  },
+});
+
 export const libraryScenes: readonly Scene[] = [
+  {
+    // Before anything ends them for good.
+    name: "first-minutes",
+    reach: async (stage) => {
+      await library(stage);
+      await expect(stage.page.getByRole("region", { name: "Your first minutes" })).toBeVisible();
+    },
+  },
+  help("The three desks"),
+  help("Keys and signs"),
+  help("Your files"),
+  help("Cautions"),
+  help("What is new"),
+  help("Newer versions"),
   { name: "library", reach: library },
   { name: "library-more", reach: fromMenu(/^More for/, null, menu) },
   { name: "library-whole-lot", reach: fromMenu("Whole lot", null, menu) },
