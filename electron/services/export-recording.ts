@@ -272,6 +272,8 @@ export async function downloadExport(parts: Parts, { recordingId, format, granul
   // Renamed or removed since the address was given.
   if (named !== undefined && !indexTemplates(parts).some(({ name }) => name === named)) return undefined;
   const template = templateFor(parts, [format], named);
+  // The desktop's own menu asks for a page that nobody has written before. What is missing on it is told where it is written.
+  if (showsStills(format)) await takeStills(parts, recordingId, { signal: new AbortController().signal });
   const input = await inputOf(parts, { recordingId, formats: [format], granularity });
   return built(parts, format, withTemplate(input, template), paper, new AbortController().signal);
 }

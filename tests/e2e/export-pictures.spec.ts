@@ -98,6 +98,9 @@ test("by keyboard: they are seen being taken, can be ended, go on where they sto
   await keepSlowly(page, 900);
   await page.getByRole("button", { name: "Export…" }).press("Enter");
   const dialog = page.getByRole("dialog", { name: "Export" });
+  await expect(dialog.getByRole("region", { name: "The video with its chapters inside" })).toContainText(
+    "This needs FFmpeg, and none was found.",
+  );
   await dialog.getByRole("button", { name: "Choose none" }).press("Enter");
   await dialog.getByRole("button", { name: /^Show \d files of Condition index$/ }).press("Enter");
   await dialog.getByRole("checkbox", { name: "Condition index, page" }).press("Space");

@@ -55,6 +55,15 @@ describe.skipIf(missing)(`stills by FFmpeg${missing ? ` (skipped: ${missing})` :
     expect(parts.library.stills.times(recordingId)).toEqual(times);
   });
 
+  test("a page that is asked for without having been written before has its pictures too", async () => {
+    const { parts, download, recordingId } = await recording();
+    expect(parts.library.stills.times(recordingId)).toEqual([]);
+    const page = await download(recordingId, "index-html", "zones", "letter");
+    const pictures = String(page?.content).match(/<img src="data:image\/jpeg;base64,/g)?.length ?? 0;
+    expect(pictures).toBeGreaterThan(0);
+    expect(pictures).toBe(parts.library.stills.times(recordingId).length);
+  });
+
   test("cancelled, it ends with what the signal says and keeps what was taken", async () => {
     const { parts, recordingId } = await recording();
     const abort = new AbortController();

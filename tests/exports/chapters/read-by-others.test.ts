@@ -11,6 +11,7 @@ import { isoDuration } from "../../../electron/exports/chapters/video-object.ts"
 import { type ChapterGranularity, chapterGranularities, type TextFormat } from "../../../shared-types/index.ts";
 import { temporaryFolder } from "../../support/builders/temporary-folder.ts";
 import { missingTools } from "../../support/runner/find-tools.ts";
+import { hostileDetail, hostileTexts } from "../hostile-detail.ts";
 import { sampleDetail } from "../sample-detail.ts";
 
 const build = (format: TextFormat, granularity: ChapterGranularity = "zones") =>
@@ -53,6 +54,18 @@ describe.skipIf(noFfmpeg)(`FFmpeg reads the metadata file${noFfmpeg ? ` (skipped
   });
 });
 
+describe.skipIf(noFfmpeg)(`FFmpeg reads hostile titles whole${noFfmpeg ? ` (skipped: ${noFfmpeg})` : ""}`, () => {
+  test.for([...chapterGranularities])("%s", (granularity) => {
+    const input = { detail: hostileDetail(), writtenAt: "2026-01-07T12:00:00.000Z", granularity };
+    const metadata = join(temporaryFolder(), "chapters.ffmetadata");
+    writeFileSync(metadata, buildExport("chapters-ffmpeg", input).text);
+    const oneLine = (title: string | undefined) => title?.replaceAll(/\s+/g, " ").trim();
+    const expected = (JSON.parse(buildExport("chapters-podcast", input).text).chapters as { title: string }[]).map(({ title }) => title);
+    expect(expected.join(" ")).toContain("onerror=alert('attribute')");
+    expect(chaptersIn(metadata).map(({ tags }) => oneLine(tags?.title))).toEqual(expected);
+  });
+});
+
 test("characters that mean something in FFmpeg's metadata stand behind a backslash", () => {
   // FFmpeg doc/metadata.texi: "=", ";", "#", "\" and a newline are escaped.
   expect(metadataValue("50% off; a=b #1 \\ end")).toBe("50% off\\; a\\=b \\#1 \\\\ end");
@@ -70,6 +83,17 @@ describe.skipIf(noMkv)(`Matroska's own tools take the XML${noMkv ? ` (skipped: $
     expect(told).toContain('Chapter string: Tires & "wheels" <rear> a --> b [open conflict: rear tire size]');
     expect(told).toContain("Chapter time start: 00:00:30.000000000");
     if (granularity === "everything") expect(told).toContain("Chapter string: Final drive ratio: 4.11:1");
+  });
+
+  test("hostile titles arrive whole", () => {
+    const folder = temporaryFolder();
+    const input = { detail: hostileDetail(), writtenAt: "2026-01-07T12:00:00.000Z", granularity: "findings" } as const;
+    const xml = join(folder, "chapters.xml");
+    writeFileSync(xml, buildExport("chapters-matroska", input).text);
+    const out = join(folder, "with-chapters.mkv");
+    execFileSync("mkvmerge", ["-q", "-o", out, "--chapters", xml, blackVideo(folder, 120)]);
+    const told = execFileSync("mkvinfo", ["--ui-language", "en_US", "-a", out], { encoding: "utf8" });
+    for (const text of hostileTexts) expect(told).toContain(text.replaceAll(/\s+/g, " ").trim());
   });
 
   test("characters that XML forbids are taken out, and the file is still taken", () => {

@@ -4,6 +4,7 @@ import { WebVTTParser } from "webvtt-parser";
 import { changesList, correctedSrt, correctedWebvtt } from "../../../electron/exports/corrections/caption-files.ts";
 import { correctCaptions } from "../../../electron/exports/corrections/correct-captions.ts";
 import { correctionText, overlayWebvtt } from "../../../electron/exports/corrections/settled-claims.ts";
+import { readTranscript } from "../../../electron/transcripts/read-transcript.ts";
 import { placeOfRightWords, type RecordingDetail } from "../../../shared-types/index.ts";
 import { sampleDetail } from "../sample-detail.ts";
 
@@ -123,6 +124,30 @@ describe("corrected captions", () => {
       "",
     ]);
   });
+});
+
+test.for(["vtt", "srt"] as const)("corrected captions that come in as a transcript go out again as the same bytes: %s", (ending) => {
+  const hostile = ["first & second", "a < b > c", "1\u00a0000 miles", "עברית 🚙", "-- > not an arrow", "Sentence. Another?"];
+  const detail = repairedDetail();
+  const written = (of: RecordingDetail) =>
+    ending === "vtt" ? correctedWebvtt(correctCaptions(of)) : correctedSrt(correctCaptions(of)).text;
+  const first = {
+    ...detail,
+    captions: [
+      ...detail.captions,
+      ...hostile.map((text, place) => ({ ...detail.captions[0]!, start: 120 + place * 2.345, end: 122 + place * 2.345, text })),
+    ],
+  };
+  const out = written(first);
+  const { captions } = readTranscript(Buffer.from(out), `walk.${ending}`);
+  expect(captions).toHaveLength(first.captions.length);
+  // Nothing is left to put right in them: the repairs and rulings are in their words.
+  const heard = captions.map((caption) => ({ ...detail.captions[0]!, ...caption }));
+  const again = { ...first, captions: heard, rulings: [], analysis: { ...first.analysis, repairs: [], conflicts: [], claims: [] } };
+  const cues = (text: string) => text.replace(/NOTE\n(?:.+\n)+\n/, "");
+  // SRT has no escapes: what looks like a tag of its own is one to whoever reads it.
+  const asRead = ending === "srt" ? out.replaceAll(/<\/?b>/g, "") : out;
+  expect(cues(written(again))).toBe(cues(asRead));
 });
 
 describe("what was settled", () => {
