@@ -7,7 +7,7 @@ import type { QualityRule } from "../../../electron/analysis/claims/qualities/qu
 import { speechOf } from "../framing/speech-of.ts";
 
 /** The words over which the sign stretches, for each time it is found. */
-function found(sign: string, says: string): string[] {
+function found(sign: string, says: string, denial: QualityRule["denial"] = "drops"): string[] {
   const rule: QualityRule = {
     name: "drum, for a test",
     attribute: "type",
@@ -15,19 +15,21 @@ function found(sign: string, says: string): string[] {
     phrases: [],
     signs: [readSign(sign)],
     about: [{ component: "brakes", part: null }],
-    denial: "drops",
+    denial,
     example: { says: "", gives: { component: "brakes", value: "drum" } },
     quiet: [],
   };
   const speech = speechOf(says);
   const units = spokenUnits(speech);
   const book = new PhraseBook<SignPhrase>(signPhrases(rule));
-  return matchSigns(units, book.find(units)).map(({ firstUnit, endUnit }) =>
-    units
+  return matchSigns(units, book.find(units)).map(({ firstUnit, endUnit, phrase }) => {
+    const words = units
       .slice(firstUnit, endUnit)
       .map(({ word }) => word)
-      .join(" "),
-  );
+      .join(" ");
+    const { denied } = phrase.meaning;
+    return denied === undefined ? words : `${words} (denied by "${units[denied]!.word}")`;
+  });
 }
 
 test("words of a sign may stand in any order, in one sentence", () => {
@@ -48,6 +50,11 @@ test("one word does not stand for two phrases of a sign", () => {
 test("a denied word gives no sign, but a denial may be of the sign itself", () => {
   expect(found("shoes + lining", "Shoes but no lining.")).toEqual([]);
   expect(found("disc/discs + no/n't", "There's no disc on this one.")).toEqual(["no disc"]);
+});
+
+test("where a denial turns the claim, a denied word is told with the sign", () => {
+  expect(found("brakes + pull", "The brakes don't pull.", "turns")).toEqual(["brakes do n't pull (denied by \"n't\")"]);
+  expect(found("brakes + pull", "The brakes pull.", "turns")).toEqual(["brakes pull"]);
 });
 
 test("a sign with an empty phrase is refused", () => {

@@ -65,11 +65,13 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   if (!speaksOfThisVehicle(scene, hit.first, hit.end)) return [];
   if (isVerb(scene, hit.firstUnit) && isNamedPart(rule.about) && !hasPartAsSubject(scene, hit.firstUnit)) return [];
   if (rule.attribute === "condition" && saidOfItsKind(scene, hit.firstUnit)) return [];
-  const denial = denialBefore(scene.units, hit.firstUnit, {
-    listed: rule.attribute === "condition" ? damageWords : noWords,
-    punctuated: scene.speech.punctuated,
-    presence: rule.attribute === "presence",
-  });
+  const denial =
+    hit.phrase.meaning.denied ??
+    denialBefore(scene.units, hit.firstUnit, {
+      listed: rule.attribute === "condition" ? damageWords : noWords,
+      punctuated: scene.speech.punctuated,
+      presence: rule.attribute === "presence",
+    });
   // "power windows, no, crank windows, sorry": the "no" takes back what came before it.
   const denied = denial >= 0 && scene.frames.at(scene.units[denial]!.token).corrected ? -1 : denial;
   const answered = answeredNo(scene, hit.end);
@@ -80,7 +82,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   const turned = denied >= 0 || deniedLater;
   if (turned && rule.denial === "drops") return [];
   if (denied >= 0 && rule.attribute === "condition" && deniesInPart(scene.units, denied, hit.firstUnit)) return [];
-  const first = denied >= 0 ? scene.units[denied]!.token : hit.first;
+  const first = denied >= 0 ? Math.min(scene.units[denied]!.token, hit.first) : hit.first;
   const value = turned ? (opposite[rule.value] ?? rule.value) : rule.value;
   const end = deniedTo >= 0 ? scene.units[deniedTo - 1]!.token + 1 : hit.end;
   const shared = {
@@ -89,6 +91,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     attribute: rule.attribute,
     circumstance: rule.circumstance ?? null,
     rule: rule.name,
+    inferred: rule.signs !== undefined,
     ofToday: rule.tellsOfToday === true || neverHadIt(scene, denied >= 0 ? denied : hit.firstUnit, end),
   };
   if (!isNamedPart(rule.about)) {

@@ -441,6 +441,8 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
     if (first - part.first > pronounReach) return null;
     if (scene.zoneAt(part.first) !== zone && first - part.first > 4) return null;
     if (frames.at(part.first).subject !== "this-vehicle" || excepted(scene, part)) continue;
+    // "Let's pop the hood. It's got rust on it": what lies behind is meant, and not what was opened to see it.
+    if (frames.at(part.first).sentence !== sentence && isOpenedToSee(scene, part)) return null;
     if (fits(part)) return part;
     const whole = wholeOf(part);
     if (whole !== part && fits(whole)) return whole;
@@ -448,6 +450,15 @@ function meant(scene: SpokenScene, first: number, end: number, fits: Fits): Scen
     if (part.component !== "vehicle" && (frames.at(part.first).sentence === sentence || ++passed > mostPassed)) return null;
   }
   return null;
+}
+
+const opens = /^(?:pop|popped|popping|open|opened|opening|lift|lifted|lifting|raise|raised|drop|dropped|under|behind|up|prop|propped)$/;
+
+/** "Pop the hood", "let's open up the trunk": named only as the way in. */
+function isOpenedToSee(scene: SpokenScene, { first, component, part }: ScenePart): boolean {
+  if (!(component === "body" && /^(?:hood|trunk|trunk lid|tailgate|door)$/.test(part ?? "")) && component !== "cargo-floor") return false;
+  const { tokens } = scene.speech;
+  return pointing.has(tokens[first - 1]?.word ?? "") && opens.test(tokens[first - 2]?.word ?? "");
 }
 
 /** Words that may stand for the part, or between it and its verb: "carpet in here's good". */

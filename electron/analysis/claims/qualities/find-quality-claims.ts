@@ -21,10 +21,31 @@ export interface QualityInput {
 export function findQualityClaims(input: QualityInput): Claim[] {
   const scene = sceneOf(input.speech, input.frames, input.mentions, input.zones);
   const byRules = withoutLimitedPraise(scene, findByRules(scene));
-  return [...byRules, ...findColors(scene, byRules)]
+  return outweighed(scene, [...byRules, ...findColors(scene, byRules)])
     .toSorted((a, b) => a.first - b.first || a.end - b.end)
     .filter(unrepeated())
     .map((quality, index) => claimOf(scene, quality, `q${index + 1}`));
+}
+
+/** Words from an inference to the plain saying that outweighs it. */
+const outweighs = 16;
+
+/** Without what is only inferred where the same is said plainly in the same sentence: "it's a walnut, the veneer goes all across". */
+function outweighed({ frames }: SpokenScene, found: readonly Quality[]): readonly Quality[] {
+  const plain = found.filter(({ inferred }) => !inferred);
+  return found.filter(
+    (quality) =>
+      !quality.inferred ||
+      !plain.some(
+        (other) =>
+          other.component === quality.component &&
+          other.attribute === quality.attribute &&
+          // A vented rotor is no other saying than a disc.
+          (quality.attribute !== "type" || other.part === quality.part) &&
+          Math.max(other.first - quality.end, quality.first - other.end) < outweighs &&
+          frames.at(other.first).sentence === frames.at(quality.first).sentence,
+      ),
+  );
 }
 
 /** Keeps the first of several phrases that say one thing in one breath. */

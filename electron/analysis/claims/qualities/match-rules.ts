@@ -7,6 +7,8 @@ import { qualityRules } from "./quality-rules.ts";
 export interface RulePhrase {
   readonly rule: QualityRule;
   readonly role: "says" | "cancels" | "beside";
+  /** Unit of a denial among the words themselves, where they stand apart ("the brakes don't pull"). */
+  readonly denied?: number;
 }
 
 const book = new PhraseBook<RulePhrase | SignPhrase>(

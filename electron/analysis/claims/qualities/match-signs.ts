@@ -12,7 +12,7 @@ export interface SignPhrase {
 }
 
 /** Units over which the words of one sign may be spread, and beyond which an unwanted word is of something else: a long sentence, or one that nothing ends. */
-const longestSign = 24;
+const longestSign = 16;
 const unwantedReach = 28;
 
 export function signPhrases(rule: QualityRule): Phrase<SignPhrase>[] {
@@ -26,7 +26,9 @@ export function matchSigns(units: readonly SpokenUnit[], found: readonly PhraseH
     const { meaning } = hit.phrase;
     if (!("sign" in meaning)) continue;
     const all = wholeSign(units, meaning.sign, hit);
-    if (all && !isDenied(units, all)) signs.push(spanning(meaning.rule, all));
+    if (!all) continue;
+    const denied = denialWithin(units, all);
+    if (denied < 0 || meaning.rule.denial === "turns") signs.push(spanning(meaning.rule, all, denied));
   }
   return signs;
 }
@@ -92,17 +94,21 @@ const overlap = (one: Stretch, other: Stretch): boolean => one.firstUnit < other
 
 const noMore: ReadonlySet<string> = new Set();
 
-/** "The shoes, no cylinder there": no word of a sign may be denied, but by a "no" that is of the sign itself. The first of them is judged with its rule. */
-function isDenied(units: readonly SpokenUnit[], all: readonly Stretch[]): boolean {
+/**
+ * Unit of the denial that bears on a word of the sign: "the shoes, no cylinder there", "the brakes don't pull". A "no" that is of the sign itself
+ * is none. -1 where none does; whether the first of the words is denied is judged with its rule.
+ */
+function denialWithin(units: readonly SpokenUnit[], all: readonly Stretch[]): number {
   const begins = Math.min(...all.map(({ firstUnit }) => firstUnit));
-  return all.some(({ firstUnit }) => {
-    if (firstUnit === begins) return false;
+  for (const { firstUnit } of all) {
+    if (firstUnit === begins) continue;
     const denial = denialBefore(units, firstUnit, { listed: noMore, punctuated: true, presence: false });
-    return denial >= begins && !all.some((stretch) => denial >= stretch.firstUnit && denial < stretch.endUnit);
-  });
+    if (denial >= begins && !all.some((stretch) => denial >= stretch.firstUnit && denial < stretch.endUnit)) return denial;
+  }
+  return -1;
 }
 
-function spanning(rule: QualityRule, all: readonly Stretch[]): PhraseHit<RulePhrase> {
+function spanning(rule: QualityRule, all: readonly Stretch[], denied: number): PhraseHit<RulePhrase> {
   const opens = all.reduce((first, stretch) => (stretch.firstUnit < first.firstUnit ? stretch : first));
   const closes = all.reduce((last, stretch) => (stretch.endUnit > last.endUnit ? stretch : last));
   return {
@@ -110,6 +116,6 @@ function spanning(rule: QualityRule, all: readonly Stretch[]): PhraseHit<RulePhr
     endUnit: closes.endUnit,
     first: opens.first,
     end: closes.end,
-    phrase: { text: rule.name, meaning: { rule, role: "says" } },
+    phrase: { text: rule.name, meaning: { rule, role: "says", ...(denied >= 0 ? { denied } : {}) } },
   };
 }

@@ -15,6 +15,8 @@ export interface Quality {
   readonly rule: string;
   /** True where the clause's own time is not the claim's: see `QualityRule.tellsOfToday`. */
   readonly ofToday?: boolean;
+  /** True where it is inferred from words that stand together: a plain saying of the same thing close by outweighs it. */
+  readonly inferred?: boolean;
   /** The words that named the part, to be quoted with the quality; null where none did. */
   readonly named: { readonly first: number; readonly end: number } | null;
 }

@@ -96,9 +96,10 @@ export const runningGearFamilies = [
     unplaced: "single",
     weight: 25,
     choices: {
-      electric: /\belectr(ic|onic) (parking|hand|park) ?-?brake\b/,
-      pedal: /\bfoot (parking |park )?-?brake\b|\bpedal (parking|park) ?-?brake\b/,
-      hand: /^(manual )?hand ?-?brake$|\b(hand|lever) ?-?brake lever\b|\bpull ?-?up (hand|parking) ?-?brake\b/,
+      electric: /\belectr(ic|onic) (parking|hand|park) ?-?brake\b|^electric$/,
+      pedal: /\bfoot (parking |park )?-?brake\b|\bpedal (parking|park) ?-?brake\b|^foot pedal$/,
+      hand: /^(manual )?hand ?-?brake$|\b(hand|lever) ?-?brake lever\b|\bpull ?-?up (hand|parking) ?-?brake\b|^hand lever$/,
+      handle: /^pull handle$/,
     },
   },
   {
