@@ -1,6 +1,7 @@
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { BrowserWindow, session } from "electron";
 
 /** Prints a page to a PDF in a window that is never shown. */
@@ -44,27 +45,45 @@ async function withHiddenPage<Result>(
 ): Promise<Result> {
   signal.throwIfAborted();
   const folder = await mkdtemp(join(tmpdir(), "roundwalk-print-"));
-  // A session that is kept nowhere and reaches nothing: the page needs nothing from elsewhere.
+  const file = join(folder, "page.html");
+  // A session that is kept nowhere and reaches nothing but that one file: the page needs nothing from elsewhere, on this machine either.
   const alone = session.fromPartition(`print-${crypto.randomUUID()}`);
   alone.setPermissionRequestHandler((_contents, _permission, answer) => answer(false));
-  alone.webRequest.onBeforeRequest((details, answer) => answer({ cancel: !/^(?:file|data):/.test(details.url) }));
+  alone.webRequest.onBeforeRequest((details, answer) =>
+    answer({ cancel: !(details.url.startsWith("data:") || leadsTo(file, details.url)) }),
+  );
   const window = new BrowserWindow({
     show: false,
     webPreferences: { session: alone, sandbox: true, contextIsolation: true, nodeIntegration: false, javascript: false },
   });
-  const end = () => {
-    if (!window.isDestroyed()) window.destroy();
-  };
-  signal.addEventListener("abort", end, { once: true });
+  let stop = () => {};
+  // What is asked of a window that goes meanwhile may never be answered.
+  const ended = new Promise<never>((_, reject) => {
+    stop = () => reject(signal.reason);
+    window.webContents.once("render-process-gone", (_event, { reason }) =>
+      reject(new Error(`The page that was to be printed ended: ${reason}`)),
+    );
+  });
+  // Who has no part in the race any more is not waited for.
+  ended.catch(() => {});
+  signal.addEventListener("abort", stop, { once: true });
   try {
-    const file = join(folder, "page.html");
     await writeFile(file, page);
-    await window.loadFile(file);
+    await Promise.race([window.loadFile(file), ended]);
     signal.throwIfAborted();
-    return await work(window);
+    return await Promise.race([work(window), ended]);
   } finally {
-    signal.removeEventListener("abort", end);
-    end();
+    signal.removeEventListener("abort", stop);
+    if (!window.isDestroyed()) window.destroy();
     await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** By its path: an address may be written in more than one way, with "~" as it is or as "%7E". */
+function leadsTo(file: string, url: string): boolean {
+  try {
+    return fileURLToPath(url) === file;
+  } catch {
+    return false;
   }
 }

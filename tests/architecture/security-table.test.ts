@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, globSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 
@@ -15,7 +15,18 @@ const rows = section.split("\n").flatMap((text) => {
   return groups ? [{ ...groups, line: groups.line.replaceAll("\\|", "|") }] : [];
 });
 
+/** Words of Electron's that open what its checklist wants closed, or that would begin a remote page. */
+const opening =
+  /enableBlinkFeatures|disableBlinkFeatures|allowpopups|appendSwitch|appendArgument|bypassCSP|allowServiceWorkers|registerFileProtocol|setWebRequestBlocker|executeJavaScript|insertCSS|loadURL\(\s*["'`]https?:|<webview/;
+
 describe("the table of security in DEVELOPERS.md", () => {
+  test("no source opens what the checklist wants closed", () => {
+    const sources = globSync("{electron,renderer,shared-types}/**/*.{ts,tsx,mjs,html}", { cwd: root });
+    expect(sources.length).toBeGreaterThan(100);
+    expect(sources.filter((file) => opening.test(readFileSync(join(root, file), "utf8")))).toEqual([]);
+    expect(opening.test("webPreferences: { enableBlinkFeatures: 'X' }")).toBe(true);
+  });
+
   test("has a row for every point of Electron's checklist, in order, and none that cannot be read", () => {
     const numbered = rows.map(({ point }) => Number.parseInt(point, 10)).filter(Number.isInteger);
     expect(numbered).toEqual(Array.from({ length: checklistPoints }, (_, index) => index + 1));

@@ -89,9 +89,15 @@ describe("the desktop's built parts", () => {
     const source = readFileSync(join(built, "preload.cjs"), "utf8");
     const required: string[] = [];
     const exposed: Record<string, Record<string, unknown>> = {};
+    let send: (...values: unknown[]) => void = () => {};
     const electron = {
       contextBridge: { exposeInMainWorld: (name: string, value: Record<string, unknown>) => Object.assign(exposed, { [name]: value }) },
-      ipcRenderer: { invoke: async (...values: unknown[]) => values, on: () => {} },
+      ipcRenderer: {
+        invoke: async (...values: unknown[]) => values,
+        on: (_channel: string, listener: (...values: unknown[]) => void) => {
+          send = listener;
+        },
+      },
       webUtils: { getPathForFile: () => "/walk.txt" },
     };
     const require = (name: string) => {
@@ -107,5 +113,12 @@ describe("the desktop's built parts", () => {
       ["offerFile", "function"],
       ["mediaUrl", "function"],
     ]);
+    // Electron's event leads back to ipcRenderer by its sender: the page's listeners are given the payload alone.
+    const heard: unknown[][] = [];
+    const on = exposed.roundwalk?.on as (name: string, listener: (...values: unknown[]) => void) => unknown;
+    on("library.changed", (...values) => heard.push(values));
+    send({ sender: electron.ipcRenderer }, "library.changed", { reason: "import" });
+    send({ sender: electron.ipcRenderer }, "another", {});
+    expect(heard).toEqual([[{ reason: "import" }]]);
   });
 });

@@ -7,10 +7,15 @@ const seen = vi.hoisted(() => ({
   windows: [] as { options: Record<string, unknown>; destroyed: boolean; printed: Record<string, unknown>[]; page: string }[],
   cancelled: [] as [string, boolean][],
   partitions: [] as string[],
+  judge: (_details: { url: string }, _answer: (verdict: { cancel: boolean }) => void): void => {},
+  /** Tells the window that its page has ended. */
+  gone: (_details: { reason: string }): void => {},
 }));
 
 vi.mock("electron", async () => {
   const { readFileSync } = await import("node:fs");
+  const { join } = await import("node:path");
+  const { pathToFileURL } = await import("node:url");
   return {
     session: {
       fromPartition: (name: string) => {
@@ -18,9 +23,8 @@ vi.mock("electron", async () => {
         return {
           setPermissionRequestHandler: () => {},
           webRequest: {
-            onBeforeRequest: (listener: (details: { url: string }, answer: (verdict: { cancel: boolean }) => void) => void) => {
-              for (const url of ["file:///tmp/page.html", "data:image/png;base64,AA==", "https://example.invalid/x", "http://127.0.0.1:1/"])
-                listener({ url }, ({ cancel }) => seen.cancelled.push([url, cancel]));
+            onBeforeRequest: (listener: typeof seen.judge) => {
+              seen.judge = listener;
             },
           },
         };
@@ -34,16 +38,30 @@ vi.mock("electron", async () => {
         const { record } = this;
         seen.windows.push(record);
         this.webContents = {
+          once: (_name: string, listener: (event: object, details: { reason: string }) => void) => {
+            seen.gone = (details) => listener({}, details);
+          },
           printToPDF: async (wanted: Record<string, unknown>) => {
             record.printed.push(wanted);
             await new Promise((done) => setTimeout(done, 30));
-            if (record.destroyed) throw new Error("Object has been destroyed");
+            // Nobody answers for a window that has gone.
+            if (record.destroyed) await new Promise(() => {});
             return Buffer.from("%PDF-1.4");
           },
         };
       }
       async loadFile(file: string) {
         this.record.page = readFileSync(file, "utf8");
+        const beside = pathToFileURL(join(file, "..", "other.html")).href;
+        for (const url of [
+          pathToFileURL(file).href,
+          "data:image/png;base64,AA==",
+          beside,
+          "file:///etc/passwd",
+          "https://example.invalid/x",
+          "http://127.0.0.1:1/",
+        ])
+          seen.judge({ url }, ({ cancel }) => seen.cancelled.push([url, cancel]));
       }
       isDestroyed() {
         return this.record.destroyed;
@@ -74,7 +92,7 @@ test("a page is printed in a hidden window that runs nothing and reaches nothing
     options: { show: false, webPreferences: { sandbox: true, contextIsolation: true, nodeIntegration: false, javascript: false } },
     printed: [{ pageSize: "A4", printBackground: true, generateTaggedPDF: true }],
   });
-  expect(seen.cancelled.map(([, cancel]) => cancel)).toEqual([false, false, true, true]);
+  expect(seen.cancelled.map(([, cancel]) => cancel)).toEqual([false, false, true, true, true, true]);
   // Without "persist:" a session is kept in memory alone.
   expect(seen.partitions.every((name) => !name.startsWith("persist:"))).toBe(true);
   expect(left()).toBe(before);
@@ -86,6 +104,15 @@ test("ended half way, the window is gone and so is the page it printed from", as
   const printing = createWindowPrinter().print("<p>page</p>", "letter", control.signal);
   setTimeout(() => control.abort(), 10);
   await expect(printing).rejects.toThrow();
+  expect(seen.windows[0]).toMatchObject({ destroyed: true });
+  expect(left()).toBe(before);
+});
+
+test("a page that crashes while it is printed is told, and its window goes", async () => {
+  const before = left();
+  const printing = createWindowPrinter().print("<p>page</p>", "letter", new AbortController().signal);
+  setTimeout(() => seen.gone({ reason: "crashed" }), 10);
+  await expect(printing).rejects.toThrow(/ended: crashed/);
   expect(seen.windows[0]).toMatchObject({ destroyed: true });
   expect(left()).toBe(before);
 });

@@ -10,7 +10,7 @@ type DevicePermission = Parameters<Electron.Session["setDevicePermissionHandler"
 type BeforeRequest = (details: { url: string }, answer: (verdict: { cancel?: boolean }) => void) => void;
 
 /** Without a handler Electron grants every permission and lets every request through; so does this, and the tests then fail. */
-class SessionStandIn extends EventEmitter {
+export class SessionStandIn extends EventEmitter {
   request: PermissionRequest = null;
   check: PermissionCheck = null;
   device: DevicePermission = null;

@@ -6,6 +6,7 @@ import type Electron from "electron";
 import { appStandIn, preventable } from "./app-stand-in.ts";
 import { answer, askTest, tell } from "./controller.ts";
 import { needsPrivileges, schemeReply, serveToBrowser } from "./scheme-stand-in.ts";
+import type { SessionStandIn } from "./session-stand-in.ts";
 import { checkWindow, closed, needsReady, sent } from "./strictness.ts";
 
 let lastId = 0;
@@ -78,6 +79,7 @@ export class WindowStandIn extends EventEmitter {
   #fullScreen = false;
   #bounds: Electron.Rectangle;
   #shown = false;
+  readonly #session: SessionStandIn | undefined;
 
   constructor(options: Electron.BrowserWindowConstructorOptions = {}) {
     super();
@@ -99,7 +101,8 @@ export class WindowStandIn extends EventEmitter {
     this satisfies Pick<Electron.BrowserWindow, UsedOfWindows>;
     this.webContents = closed("webContents", contents);
     windows.set(this.id, this);
-    const { session: _, ...plain } = webPreferences;
+    const { session, ...plain } = webPreferences;
+    this.#session = session as unknown as SessionStandIn | undefined;
     tell("window", { window: this.id, options: sent({ ...options, webPreferences: plain }) });
     appStandIn.emit("web-contents-created", preventable(), this.webContents);
     if (!contents.openHandler) throw new Error("A window whose page may open others was made");
@@ -130,7 +133,13 @@ export class WindowStandIn extends EventEmitter {
   async loadFile(file: string): Promise<void> {
     this.needsLife();
     if (!existsSync(file)) throw new Error(`ERR_FILE_NOT_FOUND (-6) loading '${file}'`);
-    this.webContents.url = pathToFileURL(file).href;
+    const { href: url } = pathToFileURL(file);
+    // What the window's own session cancels is not loaded, the page itself not excepted.
+    const cancelled = await new Promise((judged) =>
+      this.#session ? this.#session.beforeRequest({ url }, ({ cancel }) => judged(cancel)) : judged(false),
+    );
+    if (cancelled) throw new Error(`ERR_BLOCKED_BY_CLIENT (-20) loading '${url}'`);
+    this.webContents.url = url;
   }
   navigated(url: string, sameDocument: boolean): void {
     this.webContents.url = url;
