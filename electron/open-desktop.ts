@@ -62,7 +62,7 @@ export async function openDesktop({ libraryFile, withDemo, texts, log, wishes }:
     if (failure) throw new Error(failure);
   };
   const chooseFolder = () => dialogs.chooseFolder(texts.choose.folder);
-  const host = { name: "desktop", version, reveal, pdf: createWindowPrinter(), chooseFolder } as const;
+  const host = { name: "desktop", version, reveal, pdf: createWindowPrinter(texts.print), chooseFolder } as const;
   const opened = await openWhereItIs(libraryFile, texts, dialogs, (file) => openApplication({ host, libraryFile: file, log: log.say }));
   if (!opened) {
     app.quit();

@@ -28,7 +28,7 @@ export function indexPaper(source: IndexSource, dialogs: ShellDialogs, texts: Pi
     print: () =>
       withShown(async (recordingId) => {
         const page = await source.page(recordingId);
-        if (page !== undefined) await printOnPaper(page);
+        if (page !== undefined) await printOnPaper(page, texts.print);
       }),
     savePdf: () =>
       withShown(async (recordingId) => {

@@ -3,13 +3,16 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { BrowserWindow, session } from "electron";
+import { filled, type ShellTexts } from "./shell-texts.ts";
+
+type Texts = Pick<ShellTexts["print"], "pageEnded" | "printer">;
 
 /** Prints a page to a PDF in a window that is never shown. */
-export function createWindowPrinter() {
+export function createWindowPrinter(texts: Texts) {
   return {
     whyNot: () => null,
     print: (page: string, paper: "letter" | "a4", signal: AbortSignal): Promise<Uint8Array> =>
-      withHiddenPage(page, signal, (window) =>
+      withHiddenPage(page, texts, signal, (window) =>
         window.webContents.printToPDF({
           pageSize: paper === "a4" ? "A4" : "Letter",
           printBackground: true,
@@ -23,16 +26,17 @@ export function createWindowPrinter() {
 }
 
 /** Prints a page on paper, after the system's own window has asked on which. @returns false when the person left that window. */
-export function printOnPaper(page: string): Promise<boolean> {
+export function printOnPaper(page: string, texts: Texts): Promise<boolean> {
   return withHiddenPage(
     page,
+    texts,
     new AbortController().signal,
     (window) =>
       new Promise<boolean>((resolve, reject) => {
         window.webContents.print({ silent: false, printBackground: true }, (printed, reason) => {
           if (printed) resolve(true);
           else if (/cancel/i.test(reason)) resolve(false);
-          else reject(new Error(`The printer's own words: ${reason}`));
+          else reject(new Error(filled(texts.printer, { reason })));
         });
       }),
   );
@@ -40,6 +44,7 @@ export function printOnPaper(page: string): Promise<boolean> {
 
 async function withHiddenPage<Result>(
   page: string,
+  texts: Texts,
   signal: AbortSignal,
   work: (window: BrowserWindow) => Promise<Result>,
 ): Promise<Result> {
@@ -60,9 +65,7 @@ async function withHiddenPage<Result>(
   // What is asked of a window that goes meanwhile may never be answered.
   const ended = new Promise<never>((_, reject) => {
     stop = () => reject(signal.reason);
-    window.webContents.once("render-process-gone", (_event, { reason }) =>
-      reject(new Error(`The page that was to be printed ended: ${reason}`)),
-    );
+    window.webContents.once("render-process-gone", (_event, { reason }) => reject(new Error(filled(texts.pageEnded, { reason }))));
   });
   // Who has no part in the race any more is not waited for.
   ended.catch(() => {});

@@ -100,6 +100,8 @@ export const shellTexts = {
     none: "Open a recording first: what is printed is the condition index of the recording that is shown.",
     title: "The condition index was not made",
     failed: "{reason}",
+    pageEnded: "The page that was to be printed stopped ({reason}). Try it once more.",
+    printer: "The printer says: {reason}",
   },
   diagnostics: {
     message: "The diagnostics are on the clipboard",

@@ -132,6 +132,19 @@ test("files that are chosen in the page stay where they are, and the page never 
   expect(JSON.stringify(offered)).not.toContain(home);
 });
 
+test("files that the system's own window drops on the page are offered for import", async ({ desk: { page }, home }) => {
+  const transcript = join(home, "kestrel-walk.vtt");
+  copyFileSync(join(demoFolder, "demo.vtt"), transcript);
+  await expect(page.getByRole("button", { name: /^Import a recording/ })).toBeVisible();
+  const session = await page.context().newCDPSession(page);
+  const data = { items: [], files: [transcript], dragOperationsMask: 1 };
+  for (const type of ["dragEnter", "dragOver", "drop"] as const)
+    await session.send("Input.dispatchDragEvent", { type, x: 600, y: 400, data });
+  await expect(page.getByRole("dialog")).toContainText("kestrel-walk");
+  // Dropped, a file is never opened in the page's stead.
+  expect(new URL(page.url()).pathname).toBe("/");
+});
+
 test("files and a link of a second start arrive in the first one's window", async ({ desk, home }) => {
   const { page, standIn } = desk;
   await openDemo(page, "Mark");

@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { beforeEach, expect, test, vi } from "vitest";
+import { shellTexts } from "../../electron/window/shell-texts.ts";
 
 /** What the stand-in for Electron was asked for; the real window is opened where Electron's program can be had. */
 const seen = vi.hoisted(() => ({
@@ -83,7 +84,7 @@ beforeEach(() => {
 
 test("a page is printed in a hidden window that runs nothing and reaches nothing, on the paper that was asked for", async () => {
   const before = left();
-  const pdf = await createWindowPrinter().print("<p>page</p>", "a4", new AbortController().signal);
+  const pdf = await createWindowPrinter(shellTexts.print).print("<p>page</p>", "a4", new AbortController().signal);
   expect(Buffer.from(pdf).toString()).toBe("%PDF-1.4");
   const [window] = seen.windows;
   expect(window).toMatchObject({
@@ -101,7 +102,7 @@ test("a page is printed in a hidden window that runs nothing and reaches nothing
 test("ended half way, the window is gone and so is the page it printed from", async () => {
   const before = left();
   const control = new AbortController();
-  const printing = createWindowPrinter().print("<p>page</p>", "letter", control.signal);
+  const printing = createWindowPrinter(shellTexts.print).print("<p>page</p>", "letter", control.signal);
   setTimeout(() => control.abort(), 10);
   await expect(printing).rejects.toThrow();
   expect(seen.windows[0]).toMatchObject({ destroyed: true });
@@ -110,14 +111,14 @@ test("ended half way, the window is gone and so is the page it printed from", as
 
 test("a page that crashes while it is printed is told, and its window goes", async () => {
   const before = left();
-  const printing = createWindowPrinter().print("<p>page</p>", "letter", new AbortController().signal);
+  const printing = createWindowPrinter(shellTexts.print).print("<p>page</p>", "letter", new AbortController().signal);
   setTimeout(() => seen.gone({ reason: "crashed" }), 10);
-  await expect(printing).rejects.toThrow(/ended: crashed/);
+  await expect(printing).rejects.toThrow(/stopped \(crashed\)/);
   expect(seen.windows[0]).toMatchObject({ destroyed: true });
   expect(left()).toBe(before);
 });
 
 test("ended before it began, no window is opened", async () => {
-  await expect(createWindowPrinter().print("<p>page</p>", "letter", AbortSignal.abort())).rejects.toThrow();
+  await expect(createWindowPrinter(shellTexts.print).print("<p>page</p>", "letter", AbortSignal.abort())).rejects.toThrow();
   expect(seen.windows).toHaveLength(0);
 });
