@@ -55,7 +55,11 @@ function hedgeAmong(claimsOfOneValue: readonly Claim[], care: BuyerCare): Confli
   const claims = [...claimsOfOneValue].sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
   const flat = claims.filter((claim) => claim.stance === "stated" && !isDoubtedReading(claim) && !isRoundFigure(claim));
   const doubted = claims.filter(
-    (claim) => (claim.stance === "hedged" || isDoubtedReading(claim)) && !isRoundFigure(claim) && !isDoubtOfAnother(claim),
+    (claim) =>
+      (claim.stance === "hedged" || isDoubtedReading(claim)) &&
+      !isRoundFigure(claim) &&
+      !isDoubtOfAnother(claim) &&
+      !isTakenForGranted(claim),
   );
   const firstFlat = flat[0];
   const firstDoubt = doubted[0];
@@ -106,6 +110,14 @@ const anyDoubt =
 function isDoubtOfAnother(claim: Claim): boolean {
   if (claim.attribute !== "year" && claim.attribute !== "count") return false;
   return (claim.zone === "closing" || claim.zone === "opening") && !anyDoubt.test(claim.quote) && !doubtWords.test(claim.quote);
+}
+
+/** "The one owner was a nurse, I think": what she did is doubted, and not how many there were. */
+function isTakenForGranted({ attribute, quote }: Claim): boolean {
+  return (
+    attribute === "count" &&
+    /^(?:the|his|her|its|that) (?:only |first |last )?\S+ \S+ (?:was|is|were|are|had|has|used|lived|did|bought|kept)\b/i.test(quote)
+  );
 }
 
 /** Spoken as a round one, by its words or by its noughts: "eighty four thousand" with a hedge rounds, "fifty eight four" with one doubts. */

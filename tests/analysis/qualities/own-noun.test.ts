@@ -4,7 +4,7 @@ import { analyse } from "../../../electron/analysis/analyse.ts";
 /** What is said of a state where the camera is, and the components that are flawed by it. */
 const rows = [
   // What is in view is meant.
-  { from: "Okay it's up on the lift now.", said: "There's a hole you could put a thumb through.", flawed: ["floors"] },
+  { from: "Okay it's up on the lift now.", said: "There's a hole you could put a thumb through.", flawed: ["frame"] },
   { from: "Come round to the driver's side.", said: "There's a dent down low.", flawed: ["body"] },
   { from: "Come round to the driver's side.", said: "There's rust on this side.", flawed: ["body"] },
   // The words name what has it, though no part is known by the name.

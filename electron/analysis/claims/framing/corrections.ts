@@ -73,6 +73,7 @@ export const correctionRules: readonly CorrectionRule[] = [
       "what am i saying",
       "listen to me",
       "no the other one",
+      "~no/nope/nah no that 's/is a/an/the !way/deal/last/only/one/first/end/point/problem/lot",
       "no there 's no",
       "no there is n't",
       "no it is n't",
@@ -272,7 +273,7 @@ export function findCorrections(speech: Speech, units: readonly SpokenUnit[]): r
     const start = units[startOfSlip(units, hit)]!.token;
     const end = speech.tokens[hit.end - 1] ? hit.end : hit.first;
     // The words after "no there's no" state the fact: the marker ends before them.
-    const stated = /^(?:there|it|the)$/.test(units[hit.firstUnit + 1]?.word ?? "") && units[hit.firstUnit]!.word === "no";
+    const stated = /^(?:there|it|the|that)$/.test(units[hit.firstUnit + 1]?.word ?? "") && units[hit.firstUnit]!.word === "no";
     const markerEnd = stated || units[hit.firstUnit]!.word === "well" ? hit.first + 1 : end;
     ranges.push({ first: Math.min(start, hit.first), end: Math.max(markerEnd, hit.first) });
   }

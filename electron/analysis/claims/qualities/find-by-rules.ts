@@ -45,7 +45,19 @@ export function findByRules(scene: SpokenScene): Quality[] {
     if (made.length > 0) coveredTo.set(rule, hit.endUnit);
     found.push(...made);
   }
-  return found;
+  return found.filter((quality) => !saysWhatIsSaidOfAPart(quality, found));
+}
+
+/** "Headliner's tight, there's one pin hole": the hole is the headliner's, and not one in what else is in view. */
+function saysWhatIsSaidOfAPart(quality: Quality, found: readonly Quality[]): boolean {
+  return (
+    quality.attribute === "condition" &&
+    quality.inView === true &&
+    found.some(
+      ({ named, attribute, first, end, rule }) =>
+        attribute === "condition" && named !== null && rule !== quality.rule && first <= quality.first && end >= quality.end,
+    )
+  );
 }
 
 /** The part last spoken of with a quality: "and the back one is clean" goes on about it. */
@@ -73,7 +85,10 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
       presence: rule.attribute === "presence",
     });
   // "power windows, no, crank windows, sorry": the "no" takes back what came before it.
-  const denied = denial >= 0 && scene.frames.at(scene.units[denial]!.token).corrected ? -1 : denial;
+  const denied =
+    denial >= 0 && (scene.frames.at(scene.units[denial]!.token).corrected || beginsAnew(scene, denial, hit.firstUnit, hit.endUnit))
+      ? -1
+      : denial;
   const answered = answeredNo(scene, hit.end);
   if (answered && rule.denial === "drops") return [];
   const deniedTo = rule.attribute === "presence" && rule.denial === "turns" ? deniedAfter(scene.units, hit.endUnit) : -1;
@@ -158,7 +173,8 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   if (otherwise?.component === "wheel" && spareNear(scene, hit.first))
     return [{ ...shared, component: "spare", part: null, position: null, value, named: null }];
   if (!otherwise || (rule.attribute === "condition" && !rule.about.among.includes(otherwise.component))) return [];
-  if (hasOwnNoun(scene, hit.firstUnit, hit.endUnit)) return [];
+  const { among, otherwise: told } = rule.about;
+  if (hasOwnNoun(scene, hit.firstUnit, hit.endUnit, ({ component }) => told !== undefined || among.includes(component))) return [];
   memory.last = { first: hit.first, end: hit.end, component: otherwise.component, part: otherwise.part, position: null, plural: false };
   return [
     {
@@ -169,9 +185,21 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
         otherwise.position ??
         findPlace(scene, { first, end: hit.end, part: null, component: otherwise.component, attribute: rule.attribute, zone }),
       value: turned ? value : (otherwise.value ?? value),
+      inView: true,
       named: null,
     },
   ];
+}
+
+/** "The other four ain't, jack's in there": without punctuation, what is and where it is begins a clause of its own. */
+function beginsAnew({ units, speech }: SpokenScene, denial: number, firstUnit: number, endUnit: number): boolean {
+  return (
+    !speech.punctuated &&
+    denial === firstUnit - 1 &&
+    units[denial]!.word === "n't" &&
+    /^(?:'s|is|'re|are)$/.test(units[endUnit]?.word ?? "") &&
+    /^(?:in|there|here|right|back|under|up|all|still|on)$/.test(units[endUnit + 1]?.word ?? "")
+  );
 }
 
 /** Words from what was never there to "from new". */

@@ -17,6 +17,8 @@ export interface Quality {
   readonly ofToday?: boolean;
   /** True where it is inferred from words that stand together: a plain saying of the same thing close by outweighs it. */
   readonly inferred?: boolean;
+  /** True where no words named the part: what is in view was meant. */
+  readonly inView?: true;
   /** The words that named the part, to be quoted with the quality; null where none did. */
   readonly named: { readonly first: number; readonly end: number } | null;
 }

@@ -7,9 +7,12 @@ import { figureFacets } from "./figure-facets.ts";
 import { tireDateFacets, tireSizeFacets } from "./tire-facets.ts";
 import { typeFacets, wordFacets } from "./word-facets.ts";
 
+/** Rules whose claims are shown for what they are worth, and are too unsure of what was measured to hold against another. */
+const leastSure: ReadonlySet<string> = new Set(["measure of the nearest part"]);
+
 /** Everything that one claim says, made comparable. Former states give nothing: they say nothing about the vehicle as it stands. */
 export function facetsOf(claim: Claim, notes: ClaimNotes): Facet[] {
-  if (claim.time === "former" || isSpokenOtherwise(claim)) return [];
+  if (claim.time === "former" || isSpokenOtherwise(claim) || leastSure.has(claim.rule)) return [];
   const { attribute, component } = claim;
   if ((component === "tire" || component === "spare") && attribute === "size") return tireSizeFacets(claim);
   if ((component === "tire" || component === "spare") && (attribute === "date" || attribute === "year")) return tireDateFacets(claim);

@@ -10,9 +10,12 @@ const source =
 /** A builder's work on an old vehicle is dated decades after it; further off than this is no maker's date. Years; common practice. */
 const mostYearsApart = 6;
 
+/** A van built on by another works carries that one's plate too, with a date of its own: common practice. */
+const secondWorks = /\b(coach|conver\w+|body ?builder|bodied|up-?fit\w*|camper|second stage)\b/i;
+
 /** A month of building, as a door sticker or a plate gives it; a bare year is as often a builder's. */
-function isMonthOfBuilding({ value, part, circumstance }: Claim): boolean {
-  return (part === "built" || circumstance === "built") && /^\d{4}-\d{2}/.test(String(value));
+function isMonthOfBuilding({ value, part, circumstance, quote }: Claim): boolean {
+  return !secondWorks.test(quote) && (part === "built" || circumstance === "built") && /^\d{4}-\d{2}/.test(String(value));
 }
 
 /** Whether a vehicle built in this year may be of that model year. */
