@@ -43,6 +43,8 @@ async function start(): Promise<void> {
   });
   app.on("child-process-gone", (_, { type, reason }) => log.note(`child-gone ${type.replaceAll(/\W/g, "")}-${reason.replaceAll("-", "")}`));
   log.note("start");
+  // An AppImage starts so where the system lets a program that is not installed wall off no page.
+  if (app.commandLine.hasSwitch("no-sandbox")) log.note("sandbox-off");
   try {
     const libraryFile = libraryOf(args, process.cwd());
     const withDemo = !args.includes("--no-demo");

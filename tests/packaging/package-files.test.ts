@@ -131,3 +131,10 @@ describe.each(rows)("the package for $platform $architecture", { timeout: 240_00
     expect(packed.propertyList).toContain("ElectronAsarIntegrity");
   });
 });
+
+test("no package asks for a start without the pages' sandbox, as the packager's older AppImages do by themselves", () => {
+  const { build } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+  expect(build.appImage.executableArgs).toEqual([]);
+  expect(build.toolsets.appimage).not.toBe("0.0.0");
+  expect(JSON.stringify(build)).not.toContain("no-sandbox");
+});

@@ -124,8 +124,11 @@ describe("the desktop's shell", { timeout: 90_000 }, () => {
   test("installed, it takes links from the system, and its own arguments without a script", async () => {
     const home = temporaryFolder();
     const args = ["--library", join(home, "library.sqlite")];
-    const first = await opened({ home, args, packaged: true });
+    const first = await opened({ home, args: [...args, "--no-sandbox"], packaged: true });
     expect(first.of("protocol-client")).toEqual(["roundwalk"]);
+    // Started without the pages' sandbox, as an AppImage may be, it does not keep that to itself.
+    await first.ask("choose", `${menu.help} > ${menu.copyDiagnostics}`);
+    await eventually(() => first.of("clipboard").at(-1)).toContain("info shell: sandbox-off");
     const id = await importSample(first, home);
     // As Windows and Linux start it for a link: the link alone after the program.
     const second = startStandIn({ home, packaged: true, args: [`roundwalk://recording/${id}?t=4`] });

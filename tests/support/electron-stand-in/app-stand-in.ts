@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import { join } from "node:path";
 import type Electron from "electron";
 import { tell } from "./controller.ts";
-import { becomeReady, isReady, needsReady } from "./strictness.ts";
+import { becomeReady, closed, isReady, needsReady } from "./strictness.ts";
 
 /** A preventable event as Electron's listeners get it. */
 export function preventable(more: object = {}) {
@@ -37,6 +37,10 @@ export class AppStandIn extends EventEmitter {
   /** Set once the windows have been closed for good, as "will-quit" comes only then. */
   closeWindows: () => boolean = () => true;
   private quitting = false;
+
+  readonly commandLine = closed("app.commandLine", {
+    hasSwitch: (name: string) => process.argv.some((text) => text === `--${name}` || text.startsWith(`--${name}=`)),
+  } satisfies Pick<Electron.CommandLine, "hasSwitch">);
 
   whenReady(): Promise<void> {
     return new Promise((resolve) => {
@@ -153,7 +157,7 @@ type Used =
 
 export const appStandIn = new AppStandIn();
 // What the application uses has the types that Electron gives it.
-appStandIn satisfies Pick<Electron.App, Used>;
+appStandIn satisfies Pick<Electron.App, Used> & { commandLine: Pick<Electron.CommandLine, "hasSwitch"> };
 
 const usualDisplay = { x: 0, y: 0, width: 1920, height: 1080 };
 
