@@ -28,6 +28,7 @@ export * from "./review-record.ts";
 export * from "./right-words.ts";
 export * from "./search.ts";
 export * from "./seen-note.ts";
+export * from "./side-values.ts";
 export * from "./start-contract.ts";
 export * from "./stock-sheet.ts";
 export * from "./vocabulary.ts";

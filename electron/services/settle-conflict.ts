@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { type Input, plainConflict, type RecordingDetail, type Ruling, valueLabel } from "../../shared-types/index.ts";
+import { type Input, plainConflict, type RecordingDetail, type Ruling, sideValues } from "../../shared-types/index.ts";
 import type { RowChange } from "../library/edits.ts";
 import type { Parts } from "./parts.ts";
 import { recordEdit, rulingChange } from "./record-edit.ts";
@@ -40,7 +40,7 @@ export function settleConflict(parts: Parts, input: Input<"conflict.rule">): Rec
     at: parts.now(),
     supersededBy: null,
     topic: conflict.topic,
-    sideValues: conflict.sides.map(({ value, unit }) => valueLabel(value, unit)),
+    sideValues: sideValues(conflict, parts.library.proposals.of(recordingId)?.claims ?? []),
   };
   const former = parts.library.rulings.of(recordingId).find((each) => each.conflictKey === conflictKey && each.supersededBy === null);
   const changes: RowChange[] = [rulingChange({ ...ruling, supersededBy: former?.id ?? ruling.id }, ruling)];

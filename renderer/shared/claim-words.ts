@@ -2,10 +2,8 @@ import {
   attributeLabel,
   type Claim,
   type ClaimValue,
-  type Conflict,
   componentLabel,
   positionLabel,
-  type Stance,
   type UnitName,
   valueLabel,
 } from "../../shared-types/index.ts";
@@ -27,22 +25,7 @@ export function sideValue(value: ClaimValue, unit: UnitName | null, claim: Claim
   return valueLabel(value, unit, claim?.attribute ?? null);
 }
 
-const stanceWords = { stated: "said flat out", hedged: "said with a doubt", reported: "as others say" } as const satisfies Record<
-  Stance,
-  string
->;
-
-/** What each side of a conflict says; where two sides have one value, also how it was said, since that is what differs. */
-export function sideValues(conflict: Pick<Conflict, "sides">, claims: readonly Claim[]): string[] {
-  const sides = conflict.sides.map((side) => {
-    const claim = claims.find(({ id }) => id === side.claims[0]);
-    return { value: sideValue(side.value, side.unit, claim), claim };
-  });
-  return sides.map(({ value, claim }, index) => {
-    const alike = sides.some((other, at) => at !== index && other.value === value);
-    return alike && claim ? `${value}, ${stanceWords[claim.stance]}` : value;
-  });
-}
+export { sideValues } from "../../shared-types/index.ts";
 
 export const sideLetters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 export function sideLetter(index: number): string {

@@ -25,7 +25,7 @@ h1, h2, h3 { font-family: Charter, "Bitstream Charter", "Sitka Text", Cambria, G
 h1 { font-size: 1.7rem; margin: 0 0 .4rem; } h2 { font-size: 1.2rem; margin: 1.75rem 0 .5rem; padding-top: .4rem; border-top: 3px solid var(--ink); } h3 { font-size: 1rem; margin: 0 0 .2rem; }
 p { margin: .2rem 0 .4rem; } ul, ol { margin: .2rem 0 .4rem; padding-inline-start: 1.25rem; } .faint { color: var(--faint); } code { font: .85em/1.4 ui-monospace, "Liberation Mono", monospace; overflow-wrap: anywhere; }
 article { border: 1px solid var(--line); border-inline-start: .4rem solid var(--upheld); padding: .5rem .75rem; margin: .6rem 0; break-inside: avoid; } article.open { border-inline-start: .4rem double var(--open); }
-table { border-collapse: collapse; width: 100%; } th, td { text-align: start; vertical-align: top; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid var(--line); } tr { break-inside: avoid; } tbody th { font-weight: 500; } caption { text-align: start; font-weight: 600; padding: .5rem 0 .2rem; }
+table { border-collapse: collapse; width: 100%; } th, td { text-align: start; vertical-align: top; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid var(--line); } tr { break-inside: avoid; } tbody th { font-weight: 500; } .rules th:first-child { width: 32%; } caption { text-align: start; font-weight: 600; padding: .5rem 0 .2rem; }
 .former { text-decoration: line-through; } q { font-style: italic; } dt { font-weight: 600; } dd { margin: 0 0 .35rem; } .cautions { border: 2px solid var(--ink); padding: .6rem 1rem .6rem 2rem; break-inside: avoid; }
 @page { margin: 15mm 14mm 17mm; @bottom-left { content: "Review record"; font: 8.5pt sans-serif; color: #444; } @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8.5pt sans-serif; color: #444; } }
 @media print { body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.4; } header { padding-top: .5rem; } h2 { margin-top: 1.2rem; } h2, h3 { break-after: avoid; } li { break-inside: avoid; } thead { display: table-header-group; } * { print-color-adjust: exact; } }
@@ -51,7 +51,7 @@ export function recordHtml(record: ReviewRecord): string {
 <p>${vehicle}${recording.stockNumber && html`, stock number <b>${recording.stockNumber}</b>`}, ${timeLabel(recording.duration)} long</p>
 <p class="faint">Written ${record.writtenAt}, analysis version ${record.analysisVersion}</p>
 <p>${left === 0 ? "No conflict is open." : html`<b>${left === 1 ? "One conflict is" : `${left} conflicts are`} open:</b> ${leftOpen.conflicts.join(", ")}.`}</p>
-<p>${leftOpen.matters.length === 0 ? "Every denial of the stock sheet, promise and question was dealt with." : html`<b>Nobody has dealt with ${leftOpen.matters.length === 1 ? "one other matter" : `${leftOpen.matters.length} other matters`}:</b> ${leftOpen.matters.join("; ")}.`}</p>
+<p>${leftOpen.matters.length === 0 ? "Every denial of the stock sheet, promise and question was dealt with." : html`<b>Nobody has dealt with ${leftOpen.matters.length === 1 ? "one other matter" : `${leftOpen.matters.length} other matters`}:</b> ${sentenceEnd(leftOpen.matters.join("; "))}`}</p>
 <p>${leftOpen.proposedFindings + leftOpen.proposedZones > 0 && `Nobody accepted ${leftOpen.proposedFindings} proposed findings and ${leftOpen.proposedZones} proposed zones.`}</p>
 ${record.publications.length > 0 && html`<ul>${record.publications.map((publication) => html`<li>${publicationWords({ ...publication, openMatters: publication.openMatters?.length ?? null })}${(publication.openMatters?.length ?? 0) > 0 && html` Not dealt with then: ${publication.openMatters?.join("; ")}.`}</li>`)}</ul>`}
 </header>
@@ -125,14 +125,17 @@ ${listOf("h-doubtful", "Captions that were not read", [
 /** "two figures for one thing": as the JSON names it, to be read. */
 const ruleWords = (name: string): string => (name.includes(" ") ? name : name.replaceAll("-", " "));
 
+/** A question brings its own sign to the end of a list. */
+const sentenceEnd = (words: string): string => (/[.?!]$/.test(words) ? words : `${words}.`);
+
 function checkedBlock({ checked, rules, analysisVersion }: ReviewRecord): Markup {
   if (analysisVersion === 0) return html`<p>Nothing yet: the recording was not analyzed when this was written.</p>`;
   const { captions, captionsLeftOut, repairs, claims, sheetFields } = checked;
-  const table = (caption: string, rows: ReviewRecord["rules"]) =>
+  const table = (caption: string, rows: ReviewRecord["rules"], objected: boolean) =>
     rows.length > 0 &&
-    html`<table><caption>${caption}</caption><thead><tr><th scope="col">Rule</th><th scope="col">Source</th><th scope="col">Objections</th></tr></thead><tbody>${rows.map(
+    html`<table class="rules"><caption>${caption}</caption><thead><tr><th scope="col">Rule</th><th scope="col">Source</th>${objected && html`<th scope="col">Times</th>`}</tr></thead><tbody>${rows.map(
       ({ name, source, objections }) =>
-        html`<tr><th scope="row">${ruleWords(name)}</th><td>${source ?? "claims compared with each other"}</td><td>${objections || "none"}</td></tr>`,
+        html`<tr><th scope="row">${ruleWords(name)}</th><td>${source ?? "claims compared with each other"}</td>${objected && html`<td>${objections}</td>`}</tr>`,
     )}</tbody></table>`;
   return html`<p>${captions} captions, ${captionsLeftOut} of them held for noise and not read; ${repairs} repairs; ${claims} claims; ${
     sheetFields === null ? "no stock sheet" : `${sheetFields} fields of the stock sheet`
@@ -140,10 +143,12 @@ function checkedBlock({ checked, rules, analysisVersion }: ReviewRecord): Markup
 ${table(
   "Rules that objected",
   rules.filter(({ objections }) => objections > 0),
+  true,
 )}
 ${table(
   "Rules that found nothing",
   rules.filter(({ objections }) => objections === 0),
+  false,
 )}`;
 }
 

@@ -11,6 +11,7 @@ import {
   ReviewRecord,
   reviewRecordVersion,
   type SeenNote,
+  sideValues,
 } from "../../../shared-types/index.ts";
 import { claimStanding } from "../claim-standing.ts";
 
@@ -78,7 +79,9 @@ export function reviewRecord(detail: RecordingDetail, writtenAt: string, hashes:
       })),
       rulings: inTime(detail.rulings.filter(({ conflictKey }) => conflictKey === conflict.key)).map((ruling) => ({
         decision: ruling.decision,
-        sideValue: ruling.side === null ? null : (ruling.sideValues[ruling.side] ?? null),
+        // As the side is called now: an older ruling wrote a year like a count, and two equal figures alike.
+        sideValue:
+          ruling.side === null ? null : (sideValues(conflict, analysis.claims)[ruling.side] ?? ruling.sideValues[ruling.side] ?? null),
         reason: ruling.reason,
         rightWords: ruling.rightWords,
         initials: ruling.initials,

@@ -31,8 +31,8 @@ describe("review record", () => {
   test("every ruling is in it in time's order, the superseded one marked, and one on what is no longer found as well", () => {
     const ratio = record.conflicts.find(({ topic }) => topic === "axle ratio");
     expect(ratio?.rulings.map(({ initials, sideValue, superseded }) => ({ initials, sideValue, superseded }))).toEqual([
-      { initials: "RT", sideValue: "4.11", superseded: true },
-      { initials: "MK", sideValue: "3.73", superseded: false },
+      { initials: "RT", sideValue: "4.11:1", superseded: true },
+      { initials: "MK", sideValue: "3.73:1", superseded: false },
     ]);
     expect(record.formerRulings.map(({ topic }) => topic)).toEqual(["wheel width"]);
     expect(record.leftOpen).toEqual({
