@@ -86,7 +86,11 @@ export function lotMethods<Format extends z.ZodType, Granularity extends z.ZodTy
     ),
 
     /** Which recordings an index can go out of without a word, and why of the others it cannot. */
-    "lot.ready": method(none, z.array(Named.extend({ stockNumber: z.string(), ready: z.boolean(), why: z.string() }))),
+    /** `openMatters`: denials, promises and questions that nobody has dealt with; they hold nothing up here, and are told. */
+    "lot.ready": method(
+      none,
+      z.array(Named.extend({ stockNumber: z.string(), ready: z.boolean(), why: z.string(), openMatters: z.int().nonnegative() })),
+    ),
     /** An offered sheet of the whole lot against all recordings; writes nothing. */
     "lot.match": method(z.strictObject({ stockSheet: z.uuid() }), LotMatch),
     /** Gives these recordings their rows of the sheet. */

@@ -59,6 +59,7 @@ export function IndexLotDialog({ onClose }: { readonly onClose: () => void }) {
 
   const going = ready.filter((each) => each.ready || also.has(each.recordingId));
   const waiting = ready.filter((each) => !each.ready);
+  const undealt = going.filter(({ openMatters }) => openMatters > 0).length;
   const whyNot = (format: ExportFormat) => (isPdfFormat(format) ? whyNoPdf : null);
   const asked = exportFormats.filter((format) => formats.includes(format) && whyNot(format) === null);
   const withText = asked.includes("index-text");
@@ -106,6 +107,12 @@ export function IndexLotDialog({ onClose }: { readonly onClose: () => void }) {
         {counted(going.length, "recording goes", "recordings go")} out
         {waiting.length > 0 ? `; ${waiting.length} ${waiting.length === 1 ? "is" : "are"} not ready.` : "."}
       </p>
+      {undealt > 0 ? (
+        <p className="small soft">
+          No conflict is open in those that are ready. In {undealt} of those that go out nobody has dealt with every denial by the stock
+          sheet, promise and question: the Check desk names them.
+        </p>
+      ) : null}
       {waiting.length > 0 ? (
         <details>
           <summary>Not ready ({waiting.length}): tick one to send it out all the same</summary>

@@ -44,6 +44,8 @@ test("ready is what was analysed and has nothing open, and the others say why no
     [open]: "1 conflict is open",
     "00000000-0000-4000-8000-000000000001": "it is not analyzed yet",
   });
+  // What else nobody has dealt with holds nothing up, and is counted.
+  expect(Object.fromEntries(list.map((each) => [each.recordingId, each.openMatters]))).toMatchObject({ [ready]: 0, [open]: 1 });
 });
 
 test("every ready recording is written, the others are named, and a second time nothing is written over unasked", async () => {
