@@ -1,4 +1,13 @@
-import { type Claim, type Conflict, type Finding, proposalKey, type RecordingDetail, type ToldMoment } from "../../shared-types/index.ts";
+import {
+  type Claim,
+  type Conflict,
+  type Finding,
+  isOverruled,
+  proposalKey,
+  type RecordingDetail,
+  type Ruling,
+  type ToldMoment,
+} from "../../shared-types/index.ts";
 
 /** Asks of a recording what every export must say beside a claim. */
 export interface ClaimStanding {
@@ -45,6 +54,17 @@ export function claimStanding({ analysis, openConflictKeys }: Pick<RecordingDeta
       ),
     claimBehind: (finding) => (finding.proposalKey === null ? undefined : byKey.get(finding.proposalKey)),
   };
+}
+
+/**
+ * Whether a standing ruling takes out what a side says. Of a figure said flatly and with a doubt, the ruling is on the doubt: the figure
+ * itself stands either way.
+ */
+export function isValueOverruled({ sides }: Conflict, ruling: Ruling, position: number): boolean {
+  const own = sides[position];
+  const standing = ruling.decision === "side-stands" && ruling.side !== null ? sides[ruling.side] : undefined;
+  const alike = standing !== undefined && own !== undefined && standing.value === own.value && standing.unit === own.unit;
+  return isOverruled(ruling, position) && !alike;
 }
 
 /** Two claims of the same words at the same moment are one to whoever reads them; of a longer and a shorter quote the longer one tells both. */

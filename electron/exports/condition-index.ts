@@ -4,12 +4,11 @@ import {
   type Conflict,
   cautions,
   conditionIndexVersion,
-  isOverruled,
   type RecordingDetail,
   type Ruling,
 } from "../../shared-types/index.ts";
 import { chapterMarks } from "./chapters/chapter-marks.ts";
-import { claimStanding } from "./claim-standing.ts";
+import { claimStanding, isValueOverruled } from "./claim-standing.ts";
 import { lastPublication } from "./publication-words.ts";
 
 /**
@@ -116,7 +115,8 @@ type IndexClaim = ConditionIndex["claims"][number];
 function ruledOut(claim: Claim, conflicts: readonly Conflict[], rulingOf: ReadonlyMap<string, Ruling>): IndexClaim["ruledOut"] {
   const decisions = conflicts.flatMap((conflict) => {
     const ruling = rulingOf.get(conflict.key);
-    const out = ruling && conflict.sides.some((side, position) => side.claims.includes(claim.id) && isOverruled(ruling, position));
+    if (!ruling) return [];
+    const out = conflict.sides.some((side, position) => side.claims.includes(claim.id) && isValueOverruled(conflict, ruling, position));
     return out ? [ruling.decision] : [];
   });
   if (decisions.includes("side-stands")) return "overruled";

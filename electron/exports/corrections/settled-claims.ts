@@ -10,7 +10,7 @@ import {
   valueLabel,
 } from "../../../shared-types/index.ts";
 import { chapterTitleText, stamp } from "../chapters/webvtt.ts";
-import { claimStanding, openMark } from "../claim-standing.ts";
+import { claimStanding, isValueOverruled, openMark } from "../claim-standing.ts";
 import { lastPublication, publicationWords } from "../publication-words.ts";
 
 /** A claim that was spoken wrongly, and what a reviewer let stand against it. */
@@ -70,10 +70,11 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
 /** Topics of the conflicts in which a standing ruling went against a claim, by the claim's id. */
 function overruledUnder({ analysis, rulings }: RecordingDetail): Map<string, string[]> {
   const under = new Map<string, string[]>();
-  for (const { key, topic, sides } of analysis.conflicts) {
+  for (const conflict of analysis.conflicts) {
+    const { key, topic, sides } = conflict;
     const ruling = rulings.find((one) => one.conflictKey === key && one.supersededBy === null);
     if (!ruling) continue;
-    for (const id of sides.filter((_, side) => isOverruled(ruling, side)).flatMap((side) => side.claims))
+    for (const id of sides.filter((_, side) => isValueOverruled(conflict, ruling, side)).flatMap((side) => side.claims))
       under.set(id, [...(under.get(id) ?? []), topic]);
   }
   return under;

@@ -55,6 +55,29 @@ test("two claims of the same words at one moment are told once on a side, the lo
   ]);
 });
 
+test("of one figure said flatly and with a doubt a ruling settles the doubt, and the figure is not called untrue", () => {
+  const detail = sampleDetail();
+  const ratio = detail.analysis.conflicts.find(({ topic }) => topic === "axle ratio")!;
+  const [first, second] = ratio.sides;
+  const alike = { ...ratio, sides: [first!, { ...second!, value: first!.value, unit: first!.unit }] };
+  const told = {
+    ...detail,
+    analysis: { ...detail.analysis, conflicts: detail.analysis.conflicts.map((conflict) => (conflict === ratio ? alike : conflict)) },
+  };
+  const statusOf = (of: RecordingDetail) =>
+    ConditionIndex.parse(JSON.parse(build("index-json", of).text))
+      .claims.filter(({ conflictTopics }) => conflictTopics.includes("axle ratio"))
+      .map(({ quote, status, ruledOut }) => [quote, status, ruledOut]);
+  expect(statusOf(detail)).toEqual([
+    ["four eleven", "upheld", null],
+    ["three seventy three", "overruled", "overruled"],
+  ]);
+  expect(statusOf(told)).toEqual([
+    ["four eleven", "upheld", null],
+    ["three seventy three", "upheld", null],
+  ]);
+});
+
 describe("a finding accepted from a claim in dispute", () => {
   const detail = disputedFinding();
   test.for([
