@@ -18,7 +18,9 @@ const making = process.env.ROUNDWALK_MAKES_GOLDENS === "yes";
 const madeOn = (version: string) => ({ browser: `Chromium ${version.split(".")[0]}`, system: process.platform });
 
 // Style sheets that hold the picture still are put into the page, which its own policy forbids.
-test.use({ bypassCSP: true, timezoneId: "UTC", locale: "en-US", deviceScaleFactor: 1 });
+// A trace takes pictures of its own at every step, which costs more than the pictures asked for.
+test.use({ trace: "off", bypassCSP: true, timezoneId: "UTC", locale: "en-US", deviceScaleFactor: 1 });
+test.describe.configure({ mode: "parallel" });
 test.afterEach(removeFolders);
 test.beforeEach(({ browser }) => {
   test.skip(

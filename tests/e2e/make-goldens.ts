@@ -1,4 +1,4 @@
-// node tests/e2e/make-goldens.ts [WORDS]: makes the pictures in goldens/ anew; with words, only the tests whose names hold them. Look at each.
+// node tests/e2e/make-goldens.ts [WORDS]: makes those pictures in goldens/ anew that have changed, two desks at a time; with words, only the tests whose names hold them. Look at each.
 import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { findOrGetBrowser } from "../support/runner/find-browser.ts";
@@ -13,6 +13,6 @@ process.exitCode =
   run("electron/run.mjs", "build", "--page") ||
   run(
     "node_modules/@playwright/test/cli.js",
-    ...["test", "--config", "tests/e2e/playwright.config.ts", "goldens.spec.ts", "--update-snapshots=all"],
+    ...["test", "--config", "tests/e2e/playwright.config.ts", "goldens.spec.ts", "--update-snapshots=changed", "--workers=2"],
     ...(words ? ["-g", words] : []),
   );

@@ -167,8 +167,8 @@ describe("findings on the strip", () => {
 
   test.for([
     { name: "far apart, each has its mark", starts: [10, 20, 30], marks: [10, 20, 30] },
-    { name: "within four pixels they are one", starts: [10, 10.3, 20], marks: [10, 20] },
-    { name: "just over four pixels apart they are two", starts: [10, 10.5], marks: [10, 10.5] },
+    { name: "within six pixels they are one", starts: [10, 10.5, 20], marks: [10, 20] },
+    { name: "just over six pixels apart they are two", starts: [10, 10.7], marks: [10, 10.7] },
     { name: "whatever is outside is not drawn", starts: [-5, 50, 105], marks: [50] },
     { name: "in order of time, however they came", starts: [30, 10], marks: [10, 30] },
   ])("$name", ({ starts, marks }) => {
@@ -191,6 +191,6 @@ describe("findings on the strip", () => {
 
   test("two thousand findings are no more marks than the width has room for", () => {
     const placed = placedFindings(Array.from({ length: 2000 }, (_, index) => finding(String(index), index / 20, "worn")));
-    expect(clustersInView(placed, view).length).toBeLessThanOrEqual(1000 / 4 + 1);
+    expect(clustersInView(placed, view).length).toBeLessThanOrEqual(1000 / 6 + 1);
   });
 });

@@ -13,8 +13,8 @@ export interface FindingCluster {
   readonly words: string;
 }
 
-/** Marks nearer than this could not be told apart: less than a third of a mark's own width, in pixels. */
-const nearPx = 4;
+/** Marks nearer than this would hide one another: a little more than half of a mark's own width, in pixels. */
+const nearPx = 6;
 /** A mark just outside still reaches into the view, in pixels. */
 const reachPx = 12;
 /** As many as a pointer's note can hold. */

@@ -110,7 +110,10 @@ function paintSpans(lap: LapPen, { lap: spans, view, pieces }: LapScene, palette
       if (index > 0 && run.to - run.from < leastSecondName) break;
       const name = nameThatFits(names, zoneSigns[span.zone], run.to - run.from);
       if (!name) break;
-      lap.words(name.text, (run.from + run.to) / 2, middleOf(lanes.names), turnOfWords(run.degrees) - (name.upright ? 90 : 0));
+      const turn = turnOfWords(run.degrees);
+      // Across the way: level at the sides, read from below upwards above and below.
+      const across = turn === 0 ? -90 : 0;
+      lap.words(name.text, (run.from + run.to) / 2, middleOf(lanes.names), name.upright ? across : turn);
     }
   }
   pen.setLineDash([]);
