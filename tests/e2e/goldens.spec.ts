@@ -79,10 +79,10 @@ async function compare(stage: Stage, { name, reach }: Scene): Promise<void> {
 }
 
 const kept = new Set([
-  ...["library-empty", "library", "library-more", "import", "import-folder", "describe", "remove", "templates", "initials"],
+  ...["library-empty", "library", "library-more", "import", "import-folder", "import-known", "describe", "remove", "templates", "initials"],
   ...["mark", "mark-finding-form", "mark-zones", "mark-zone", "mark-keys"],
-  ...["check-tires", "check-ruling", "check-promise", "check-publish", "check-publish-asked", "export"],
-  ...["call", "call-hits", "call-disputed", "call-compare"],
+  ...["check-tires", "check-ruling", "check-promise", "check-note", "check-publish", "check-publish-asked", "export"],
+  ...["call", "call-hits", "call-one-vehicle", "call-disputed", "call-compare"],
 ]);
 const groups = { library: libraryScenes, Mark: markScenes, Check: checkScenes, Call: callScenes };
 

@@ -107,7 +107,15 @@ function Row({ row, transcript, videos, sheets, hasLotSheet, onChange }: RowProp
         fault={row.taken && row.title.trim() === "" ? "A title is needed." : undefined}
         onChange={(title) => onChange({ title })}
       />
-      <TextField label="Stock number" value={row.stockNumber} maxLength={60} onChange={(stockNumber) => onChange({ stockNumber })} />
+      <TextField
+        label="Stock number"
+        value={row.stockNumber}
+        maxLength={60}
+        hint={
+          row.stockNumber.trim() === "" && hasLotSheet && row.stockSheet === null && row.fromLot ? "Picks the row of the sheet" : undefined
+        }
+        onChange={(stockNumber) => onChange({ stockNumber })}
+      />
       <div className="plan-video">
         <Choice
           label={row.videoBy ? `Video, ${byWords[row.videoBy]}` : "Video"}

@@ -1,7 +1,9 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import type { Page } from "@playwright/test";
 import { expect } from "./host.ts";
 import { importSecondVehicle } from "./second-vehicle.ts";
-import { folderOfThree } from "./walk-folders.ts";
+import { folderOfThree, temporaryFolder, walkOf } from "./walk-folders.ts";
 
 /** Every screen, dialog and menu of the page, and how it is come to; for whoever looks at all of them. */
 
@@ -121,6 +123,19 @@ export const libraryScenes: readonly Scene[] = [
       await expect(stage.page.getByRole("group", { name: "van" })).toBeVisible();
     },
   },
+  {
+    name: "import-known",
+    reach: async (stage) => {
+      await library(stage);
+      const folder = temporaryFolder("two evenings");
+      for (const evening of ["first", "second"])
+        writeFileSync(join(folder, `CK-2107 ${evening}.vtt`), walkOf(`Havelin, ${evening} evening`));
+      const [chooser] = await Promise.all([stage.page.waitForEvent("filechooser"), stage.page.keyboard.press("f")]);
+      await chooser.setFiles(folder);
+      await stage.page.getByRole("button", { name: "Import 2 recordings" }).click();
+      await dialog("2 stock numbers are taken already")(stage.page);
+    },
+  },
   { name: "describe", reach: fromMenu(/^More for/, "Describe…", dialog("Describe the recording")) },
   { name: "replace-video", reach: fromMenu(/^More for/, "Replace the video…", dialog(/video/)) },
   { name: "bundle", reach: fromMenu(/^More for/, "Bundle for another machine…", dialog(/^Bundle/)) },
@@ -223,6 +238,17 @@ export const checkScenes: readonly Scene[] = [
     },
   },
   { name: "check-promise", reach: queued("Promises") },
+  { name: "check-question", reach: queued("Questions") },
+  {
+    name: "check-note",
+    reach: async (stage) => {
+      await check(stage);
+      await stage.page.getByRole("button", { name: /^Title status/ }).click();
+      await expect(stage.page.getByRole("heading", { name: "Title status" })).toBeVisible();
+      await stage.page.keyboard.press("1");
+      await expect(stage.page.getByRole("textbox", { name: "Reason" })).toBeFocused();
+    },
+  },
   { name: "check-doubtful", reach: queued("Doubtful captions") },
   { name: "check-publish", reach: publish },
   {
@@ -257,6 +283,14 @@ export const callScenes: readonly Scene[] = [
     name: "call-hits",
     reach: async (stage) => {
       await call(stage, "underside");
+      await expect(stage.page.getByRole("region", { name: "Answer" })).toBeVisible();
+    },
+  },
+  {
+    name: "call-one-vehicle",
+    reach: async (stage) => {
+      await open(stage, `#/call?of=${stage.demo}&ask=underside`);
+      await expect(stage.page.getByRole("combobox", { name: "Ask of this vehicle" })).toBeFocused();
       await expect(stage.page.getByRole("region", { name: "Answer" })).toBeVisible();
     },
   },
