@@ -83,7 +83,7 @@ export function IndexLotDialog({ onClose }: { readonly onClose: () => void }) {
       setProblem(problemOf(thrown));
     }
   };
-  const busy = work.working || pictures.underWay !== null;
+  const busy = work.working || pictures.taking;
 
   return (
     <Modal

@@ -23,17 +23,17 @@ export interface PicturesTold {
 /**
  * Takes the pictures that a recording's index lacks from the page's own player, where the host has no program to take them with, and
  * keeps each with the host at once.
- * @returns Why some are missing; null where all are there or the host takes them.
+ * @returns Why some are missing, null where all are there; and whether the host takes them itself.
  * @throws What the signal was aborted with; pictures taken until then are kept.
  */
 export async function takeIndexPictures(
   client: Client,
   recordingId: string,
   { signal, tell }: { readonly signal: AbortSignal; readonly tell: (told: PicturesTold) => void },
-): Promise<string | null> {
+): Promise<{ why: string | null; hostTakes: boolean }> {
   const { moments, hostTakes } = await client.call("still.wanted", { recordingId });
   signal.throwIfAborted();
-  if (hostTakes || moments.length === 0) return null;
+  if (hostTakes || moments.length === 0) return { why: null, hostTakes };
   tell({ done: 0, of: moments.length, last: null });
   let missed = 0;
   let running = 0;
@@ -42,7 +42,7 @@ export async function takeIndexPictures(
     signal.throwIfAborted();
     return problemOf(failure).message;
   });
-  if (typeof frames === "string") return `${counted(moments.length)} could not be taken. ${frames}`;
+  if (typeof frames === "string") return { why: `${counted(moments.length)} could not be taken. ${frames}`, hostTakes };
   try {
     for (const [done, atMilliseconds] of moments.entries()) {
       signal.throwIfAborted();
@@ -65,7 +65,8 @@ export async function takeIndexPictures(
   } finally {
     frames.close();
   }
-  return missed === 0 ? null : `${counted(missed)} could not be taken: the video may end before its transcript, or stop on the way.`;
+  const why = missed === 0 ? null : `${counted(missed)} could not be taken: the video may end before its transcript, or stop on the way.`;
+  return { why, hostTakes };
 }
 
 const counted = (pictures: number): string => (pictures === 1 ? "One picture" : `${pictures} pictures`);
@@ -84,16 +85,21 @@ export function useIndexPictures() {
   const client = useClient();
   const control = useRef<AbortController | null>(null);
   const [underWay, setUnderWay] = useState<PicturesUnderWay | null>(null);
+  /** From the first question to the last picture; `underWay` only while there are some to take. */
+  const [taking, setTaking] = useState(false);
   const cancel = () => control.current?.abort();
   useEffect(() => () => control.current?.abort(), []);
   /** @returns for each recording that lacks some why; null where the person ended it. */
   const take = async (recordings: readonly PicturesAsked[]): Promise<{ title: string; why: string }[] | null> => {
     const mine = new AbortController();
     control.current = mine;
+    setTaking(true);
     const lacking: { title: string; why: string }[] = [];
     try {
       for (const { recordingId, title } of recordings) {
-        const why = await takeIndexPictures(client, recordingId, { signal: mine.signal, tell: (told) => setUnderWay({ ...told, title }) });
+        const tell = (told: PicturesTold) => setUnderWay({ ...told, title });
+        const { why, hostTakes } = await takeIndexPictures(client, recordingId, { signal: mine.signal, tell });
+        if (hostTakes) break;
         if (why !== null) lacking.push({ title, why });
       }
       return lacking;
@@ -103,7 +109,8 @@ export function useIndexPictures() {
     } finally {
       control.current = null;
       setUnderWay(null);
+      setTaking(false);
     }
   };
-  return { underWay, take, cancel };
+  return { taking, underWay, take, cancel };
 }
