@@ -147,6 +147,10 @@ export async function openDesktop({ libraryFile, withDemo, texts, log, wishes }:
     savePdf: () => void paper.savePdf(),
     showLibrary: () => shell.showItemInFolder(library.file),
     showLog: () => shell.showItemInFolder(log.file),
+    // The help is the page's, and opens by its key wherever the person is.
+    openHelp: () => {
+      for (const type of ["keyDown", "keyUp"] as const) mainWindow()?.webContents.sendInputEvent({ type, keyCode: "F1" });
+    },
     copyDiagnostics: () => {
       const engines = { electron: process.versions.electron ?? "-", chrome: process.versions.chrome ?? "-", node: process.versions.node };
       const facts = { version, engines, system: `${process.platform} ${arch()} ${release()}`, memoryBytes: totalmem() };

@@ -11,6 +11,7 @@ export interface MenuActions {
   /** Absent where the start named a library of its own: another start would not follow. */
   readonly moveLibrary?: () => void;
   readonly otherLibrary?: () => void;
+  readonly openHelp: () => void;
   readonly copyDiagnostics: () => void;
   readonly showLog: () => void;
 }
@@ -72,6 +73,9 @@ export function menuTemplate(
     mac ? { role: "zoom", label: texts.zoom } : { role: "close", label: texts.close },
   ];
   const help: MenuItemConstructorOptions[] = [
+    // The key is the page's own: it is shown here, and never taken from the page. macOS would take it.
+    { label: texts.openHelp, ...(mac ? {} : { accelerator: "F1", registerAccelerator: false }), click: () => actions.openHelp() },
+    line,
     { label: texts.copyDiagnostics, click: () => actions.copyDiagnostics() },
     { label: texts.showLog, click: () => actions.showLog() },
     ...(mac ? [] : [line, { role: "about", label: texts.about } satisfies MenuItemConstructorOptions]),

@@ -32,6 +32,7 @@ export const shellTexts = {
     minimize: "Minimize",
     zoom: "Zoom",
     help: "Help",
+    openHelp: "Help with Roundwalk",
     copyDiagnostics: "Copy diagnostics",
     showLog: "Show the log in its folder",
     about: "About Roundwalk",

@@ -2,6 +2,7 @@ import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from "node:f
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { test as base, expect } from "@playwright/test";
+import { shellTexts } from "../../electron/window/shell-texts.ts";
 import { startStandIn } from "../support/electron-stand-in/start-stand-in.ts";
 import { doMainJob } from "./support/main-job.ts";
 import { beginImport, callFromPage, expectNoPowers, offerFromPage, type PageBridge } from "./support/page-powers.ts";
@@ -130,6 +131,12 @@ test("files that are chosen in the page stay where they are, and the page never 
     { ok: false, problem: { code: "file-without-path" } },
   ]);
   expect(JSON.stringify(offered)).not.toContain(home);
+});
+
+test("the help of the window's menu is the page's own, wherever the person is", async ({ desk: { page, standIn } }) => {
+  await openDemo(page, "Check");
+  await standIn.ask("choose", `${shellTexts.menu.help} > ${shellTexts.menu.openHelp}`);
+  await expect(page.getByRole("dialog", { name: "Help" })).toBeVisible();
 });
 
 test("files that the system's own window drops on the page are offered for import", async ({ desk: { page }, home }) => {

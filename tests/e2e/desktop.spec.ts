@@ -141,6 +141,13 @@ test("files from the system's own window arrive in the page", async ({ desk, hom
   await expect(desk.page.getByRole("dialog")).toContainText("fallow-kestrel");
 });
 
+test("the help of the window's menu is the page's own", async ({ desk }) => {
+  await expect(desk.page.getByRole("heading", { level: 1 })).toBeVisible();
+  await desk.application.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows()[0]?.focus());
+  await chooseFromMenu(desk, [shellTexts.menu.help, shellTexts.menu.openHelp]);
+  await expect(desk.page.getByRole("dialog", { name: "Help" })).toBeVisible();
+});
+
 test("a second start hands its link over, ends, and changes nothing", async ({ desk }) => {
   const { page } = desk;
   await openDemo(page, "Mark");

@@ -10,7 +10,7 @@ test.for(["darwin", "win32", "linux"] as const)("another language is another tab
   const other = Object.fromEntries(Object.keys(menu).map((key) => [key, `«${key}»`])) as Record<keyof typeof menu, string>;
   const nothing = () => {};
   const actions = { importFiles: nothing, openRecording: nothing, print: nothing, savePdf: nothing, showLibrary: nothing };
-  const more = { moveLibrary: nothing, otherLibrary: nothing, copyDiagnostics: nothing, showLog: nothing };
+  const more = { moveLibrary: nothing, otherLibrary: nothing, openHelp: nothing, copyDiagnostics: nothing, showLog: nothing };
   const entries: Electron.MenuItemConstructorOptions[] = [];
   const walk = (items: Electron.MenuItemConstructorOptions[]) => {
     for (const item of items) {

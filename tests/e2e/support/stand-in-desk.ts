@@ -28,7 +28,7 @@ interface World {
 }
 
 /** Opens the built desktop over the stand-in, with its page in this browser. Resolves when the window is shown. */
-export async function openStandInDesk(page: Page, options: Omit<StandInOptions, "load" | "hear" | "pdf">): Promise<StandInDesk> {
+export async function openStandInDesk(page: Page, options: Omit<StandInOptions, "load" | "hear" | "input" | "pdf">): Promise<StandInDesk> {
   const protocol = await page.context().newCDPSession(page);
   const worlds = await followWorlds(protocol);
   const { frameTree } = await protocol.send("Page.getFrameTree");
@@ -79,6 +79,7 @@ export async function openStandInDesk(page: Page, options: Omit<StandInOptions, 
       // A page that is just going hears nothing any more, as in Electron.
       await evaluate(mainWorld(), `standInEvent(${JSON.stringify(channel)}, ${JSON.stringify(values)})`).catch(() => {});
     },
+    input: ({ type, keyCode }) => (type === "keyDown" ? page.keyboard.down(keyCode) : page.keyboard.up(keyCode)),
     pdf: async ({ url }) => {
       const paper = await page.context().newPage();
       try {

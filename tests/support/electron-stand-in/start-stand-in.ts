@@ -40,6 +40,8 @@ export interface StandInOptions {
   /** Plays the page. */
   readonly load?: (load: Load) => Promise<void>;
   readonly hear?: (message: { window: number; channel: string; values: unknown[] }) => Promise<void> | void;
+  /** A key that the application presses for the person. */
+  readonly input?: (event: { readonly type: string; readonly keyCode: string }) => Promise<void> | void;
   readonly pdf?: (asked: { url: string }) => Promise<Uint8Array>;
 }
 
@@ -59,7 +61,18 @@ export interface StandIn {
 
 /** Starts the built main process under the stand-in. */
 export function startStandIn(options: StandInOptions): StandIn {
-  const { home, args = [], displays, packaged = false, early = [], env = {}, load = async () => {}, hear = () => {}, pdf } = options;
+  const {
+    home,
+    args = [],
+    displays,
+    packaged = false,
+    early = [],
+    env = {},
+    load = async () => {},
+    hear = () => {},
+    input = () => {},
+    pdf,
+  } = options;
   const child = fork(builtMain, [...args], {
     execArgv: ["--import", join(import.meta.dirname, "register.mjs")],
     serialization: "advanced",
@@ -122,6 +135,10 @@ export function startStandIn(options: StandInOptions): StandIn {
         await load(asked);
       },
       send: hear,
+      input: async ({ event }: { event: { type: string; keyCode: string } }) => {
+        told.push({ what: "input", value: event });
+        await input(event);
+      },
       pdf: async (asked: { url: string }) => (pdf ? pdf(asked) : Buffer.from("%PDF-1.4 of the stand-in")),
       dialog: (shown: ShownDialog) => {
         dialogs.push(shown);

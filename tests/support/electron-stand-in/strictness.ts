@@ -111,7 +111,7 @@ export function checkMenu(template: readonly MenuEntry[]): void {
       throw new Error(`The menu role ${role} is macOS's alone`);
     if (role !== undefined && click !== undefined) throw new Error(`The menu role ${role} acts by itself: its click is never called`);
     if (role === undefined && (label ?? "") === "") throw new Error("A menu entry needs a label or a role");
-    if (accelerator !== undefined && !/^(?:(?:CmdOrCtrl|Shift|Alt)\+)*[A-Z0-9]$/.test(accelerator))
+    if (accelerator !== undefined && !/^(?:(?:CmdOrCtrl|Shift|Alt)\+)*(?:[A-Z0-9]|F[1-9])$/.test(accelerator))
       throw new Error(`${accelerator} is no accelerator`);
     if (role === undefined && submenu === undefined && click === undefined) {
       // An entry that is only to be read.

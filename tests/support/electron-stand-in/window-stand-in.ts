@@ -38,6 +38,11 @@ class ContentsStandIn extends EventEmitter {
   setWindowOpenHandler(handler: OpenHandler): void {
     this.openHandler = handler;
   }
+  sendInputEvent(event: Electron.MouseInputEvent | Electron.MouseWheelInputEvent | Electron.KeyboardInputEvent): void {
+    this.#window.needsLife();
+    if (!("keyCode" in event)) throw new Error("Only keys are sent here");
+    tell("input", { window: this.#window.id, event: sent(event) });
+  }
   forcefullyCrashRenderer(): void {
     this.#window.needsLife();
     setImmediate(() => this.emit("render-process-gone", preventable(), { reason: "killed", exitCode: 9 }));
@@ -96,7 +101,15 @@ export class WindowStandIn extends EventEmitter {
     const contents = new ContentsStandIn(this);
     contents satisfies Pick<
       Electron.WebContents,
-      "isDestroyed" | "getURL" | "send" | "reload" | "setWindowOpenHandler" | "forcefullyCrashRenderer" | "printToPDF" | "print"
+      | "isDestroyed"
+      | "getURL"
+      | "send"
+      | "reload"
+      | "setWindowOpenHandler"
+      | "sendInputEvent"
+      | "forcefullyCrashRenderer"
+      | "printToPDF"
+      | "print"
     >;
     this satisfies Pick<Electron.BrowserWindow, UsedOfWindows>;
     this.webContents = closed("webContents", contents);
