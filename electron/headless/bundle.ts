@@ -8,6 +8,7 @@ import {
   bundleEnding,
   type MergeChoice,
   type MergeChoices,
+  type MergeGroup,
   mergeChoices,
   mergeGroupLabels,
 } from "../../shared-types/index.ts";
@@ -238,16 +239,21 @@ function leftOutLines({ groups }: BundleLook): string[] {
       .filter(({ what, mine, theirs }) => {
         if (theirs === null) return false;
         // Of two rulings on one conflict one stands; the other stays on record.
-        if (group === "rulings") return mine !== null;
+        if (supersedes(group)) return mine !== null;
         return !takesBoth || (clashes.includes(what) && (mine !== null || group === "zones"));
       })
       .map(
         ({ what, mine, theirs, mineBy, theirsBy }) =>
           `  ${mergeGroupLabels[group]}, ${what}: kept ${mine === null && group === "zones" ? "what is drawn there" : side(mine, mineBy)}; ${
-            group === "rulings" ? "on record, superseded:" : "not taken:"
+            supersedes(group) ? "on record, superseded:" : "not taken:"
           } ${side(theirs, theirsBy)}`,
       ),
   );
+}
+
+/** Whose rows all stay on record, one standing for each subject. */
+function supersedes(group: MergeGroup): boolean {
+  return group === "rulings" || group === "seen";
 }
 
 /** One choice for every group; where both cannot stand, what is here stays. */
