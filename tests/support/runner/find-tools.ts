@@ -52,5 +52,7 @@ export function findOrGetTools(): string {
 /** The reason to skip a test that needs these programs; null where they are all there. */
 export function missingTools(...needed: Tool[]): string | null {
   const missing = needed.filter((tool) => !toolPath(tool));
-  return missing.length === 0 ? null : `${missing.join(" and ")} not installed here (${[...new Set(missing.map((tool) => packages[tool]))].join(", ")})`;
+  return missing.length === 0
+    ? null
+    : `${missing.join(" and ")} not installed here (${[...new Set(missing.map((tool) => packages[tool]))].join(", ")})`;
 }
