@@ -30,7 +30,7 @@ export function ConflictGrounds({ conflict, detail, pair }: ConflictGroundsProps
           <p>Two claims about the same part of the same vehicle, compared as they were said.</p>
         )}
         <p className="small soft">
-          Rule: {conflict.rule}. Weight {conflict.weight} of 100.
+          Rule: {conflict.rule.replaceAll("-", " ")}. Weight {conflict.weight} of 100.
         </p>
       </section>
       <SheetPart conflict={conflict} detail={detail} />

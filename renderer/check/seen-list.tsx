@@ -6,7 +6,12 @@ export function SeenList({ notes, withTopic }: { readonly notes: readonly SeenNo
   return (
     <ol className="rulings">
       {notes.map((note) => (
-        <li key={note.id} className="ruling-past" data-superseded={note.supersededBy !== null || undefined}>
+        <li
+          key={note.id}
+          className="ruling-past"
+          data-superseded={note.supersededBy !== null || undefined}
+          data-open={note.state === "waits" || undefined}
+        >
           <p>
             {withTopic ? `${note.topic}: ` : ""}
             <strong>{note.state === "seen" ? "Seen" : "Opened again"}</strong>{" "}
