@@ -125,6 +125,8 @@ function madeOf(scene: SpokenScene, run: ColorRun, first: number, materials: rea
 
 const madeOfThem: ReadonlySet<ComponentName> = new Set(["top", "seats", "carpet", "headliner"]);
 
+const likers: ReadonlySet<string> = new Set("i you we they folks people really do always".split(" "));
+
 function onlyCompares(scene: SpokenScene, run: ColorRun): boolean {
   const { units } = scene;
   for (let at = run.firstUnit - 1; at >= Math.max(0, run.firstUnit - 4); at--) {
@@ -133,6 +135,8 @@ function onlyCompares(scene: SpokenScene, run: ColorRun): boolean {
     if (unit.endsPhrase && at < run.firstUnit - 1) return false;
     // "it says colour blue": what the papers say is said.
     if (unit.word === "color") return false;
+    // "I like them red wheels" likes them; "red like a fire truck" compares.
+    if (unit.word === "like" && likers.has(units[at - 1]?.word ?? "")) return false;
     if (comparing.has(unit.word)) return true;
   }
   return false;
@@ -161,7 +165,27 @@ function partName(scene: SpokenScene, part: Colored, component: ComponentName, f
 const inTheLight =
   /^(?:really |just )?(?:picks up|catches|pops in|glows in|comes alive in|changes in|comes up in|looks \w+ in|shows up in) (?:the |this )?(?:light|sun|sunshine|sunlight|daylight)\b/;
 
+/** "I like those red wheels against that maroon": what a part stands out against is the paint. */
+function isBackdrop({ units }: SpokenScene, { firstUnit }: ColorRun): boolean {
+  return /^(?:the|that|this|all)$/.test(units[firstUnit - 1]?.word ?? "") && units[firstUnit - 2]?.word === "against" && !units[firstUnit - 2]!.endsPhrase;
+}
+
+/** "Steel wheels, all the same. And that cream color is on all four": a color pointed back to is of the part that the sentence before told of. */
+function pointedBackTo(scene: SpokenScene, run: ColorRun, first: number): ScenePart | null {
+  const { units, frames } = scene;
+  const sentence = frames.at(first).sentence;
+  if (!/^(?:that|this|same)$/.test(units[run.firstUnit - 1]?.word ?? "") || !/^(?:color|shade|finish)$/.test(units[run.endUnit]?.word ?? ""))
+    return null;
+  const next = scene.partIndexFrom(first);
+  if (scene.parts[next - 1] && frames.at(scene.parts[next - 1]!.first).sentence === sentence) return null;
+  const before = scene.parts.slice(0, next).filter((part) => frames.at(part.first).sentence >= sentence - 2 && frames.at(part.first).sentence < sentence);
+  return before.findLast((part) => hasColor(part)) ?? null;
+}
+
 function coloredPart(scene: SpokenScene, run: ColorRun, first: number, end: number): Colored | null {
+  if (isBackdrop(scene, run)) return "paint";
+  const pointed = pointedBackTo(scene, run, first);
+  if (pointed) return pointed;
   const then = scene.units.slice(run.endUnit, run.endUnit + 7).map(({ word }) => word);
   if (inTheLight.test(then.join(" ")) && /^(?:that|this|the)$/.test(scene.units[run.firstUnit - 1]?.word ?? "")) return "paint";
   const next = attributive(scene, run, end);
