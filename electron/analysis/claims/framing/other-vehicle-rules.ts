@@ -13,6 +13,8 @@ export const otherVehicleRules: readonly FrameRule[] = [
       "the/that <color> <vehicle> you/y'all see/hear ..5 behind/beside/next/back/over",
       "the/that car/truck/van/coupe/sedan/wagon/pickup/convertible/roadster you/y'all see/hear ..5 behind/beside/next",
       "the/that <color> <vehicle> behind/beside/next",
+      "the/that <color> <vehicle> with ..5 over there/yonder",
+      "the/that <color> <vehicle> with ..5 behind/beside/beyond/yonder",
       "there 's/is a/an ..1 <color> _ ..1 parked/sitting/standing/stood/waiting ..2 behind/beside/next/outside/across/over/by/out/alongside",
       "a/an/the ..1 <color> _ parked/stood/standing ..1 behind/beside/next/alongside",
       "that 's the/a ..1 <color>? <vehicle> ..1 sitting/parked/standing/stood by/beside/next/behind/alongside/over/yonder",

@@ -31,6 +31,16 @@ const shellOfZone = {
 
 /** What cracks where no part is named and one looks through it. */
 const windshield: FixedPart = { component: "glass", part: "windshield", position: "front" };
+/** Where no exhaust is in view: what is stainless there is something else. */
+const zonesWithoutExhaust: ReadonlySet<ZoneName> = new Set([
+  "driver-side",
+  "passenger-side",
+  "front",
+  "roof",
+  "cabin",
+  "cargo",
+  "documents",
+]);
 const zonesOfTheWindshield: ReadonlySet<ZoneName> = new Set(["front", "cabin", "drive"]);
 
 /** Every quality that the rule tables find, in order of place. */
@@ -173,6 +183,7 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
   if (otherwise?.component === "wheel" && spareNear(scene, hit.first))
     return [{ ...shared, component: "spare", part: null, position: null, value, named: null }];
   if (!otherwise || (rule.attribute === "condition" && !rule.about.among.includes(otherwise.component))) return [];
+  if (otherwise.component === "exhaust" && zonesWithoutExhaust.has(zone)) return [];
   const { among, otherwise: told } = rule.about;
   if (hasOwnNoun(scene, hit.firstUnit, hit.endUnit, ({ component }) => told !== undefined || among.includes(component))) return [];
   memory.last = { first: hit.first, end: hit.end, component: otherwise.component, part: otherwise.part, position: null, plural: false };

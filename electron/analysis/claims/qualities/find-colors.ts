@@ -167,18 +167,27 @@ const inTheLight =
 
 /** "I like those red wheels against that maroon": what a part stands out against is the paint. */
 function isBackdrop({ units }: SpokenScene, { firstUnit }: ColorRun): boolean {
-  return /^(?:the|that|this|all)$/.test(units[firstUnit - 1]?.word ?? "") && units[firstUnit - 2]?.word === "against" && !units[firstUnit - 2]!.endsPhrase;
+  return (
+    /^(?:the|that|this|all)$/.test(units[firstUnit - 1]?.word ?? "") &&
+    units[firstUnit - 2]?.word === "against" &&
+    !units[firstUnit - 2]!.endsPhrase
+  );
 }
 
 /** "Steel wheels, all the same. And that cream color is on all four": a color pointed back to is of the part that the sentence before told of. */
 function pointedBackTo(scene: SpokenScene, run: ColorRun, first: number): ScenePart | null {
   const { units, frames } = scene;
   const sentence = frames.at(first).sentence;
-  if (!/^(?:that|this|same)$/.test(units[run.firstUnit - 1]?.word ?? "") || !/^(?:color|shade|finish)$/.test(units[run.endUnit]?.word ?? ""))
+  if (
+    !/^(?:that|this|same)$/.test(units[run.firstUnit - 1]?.word ?? "") ||
+    !/^(?:color|shade|finish)$/.test(units[run.endUnit]?.word ?? "")
+  )
     return null;
   const next = scene.partIndexFrom(first);
   if (scene.parts[next - 1] && frames.at(scene.parts[next - 1]!.first).sentence === sentence) return null;
-  const before = scene.parts.slice(0, next).filter((part) => frames.at(part.first).sentence >= sentence - 2 && frames.at(part.first).sentence < sentence);
+  const before = scene.parts
+    .slice(0, next)
+    .filter((part) => frames.at(part.first).sentence >= sentence - 2 && frames.at(part.first).sentence < sentence);
   return before.findLast((part) => hasColor(part)) ?? null;
 }
 
