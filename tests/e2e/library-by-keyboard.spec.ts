@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, renameSync } from "node:fs";
+import { mkdirSync, readdirSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
@@ -13,6 +13,7 @@ import {
   removeFolders,
   tabTo,
   temporaryFolder,
+  walkOf,
   writeFilm,
 } from "./support/walk-folders.ts";
 
@@ -113,4 +114,42 @@ test("a video that was moved and renamed is found by its content, past another o
   await tabTo(page, page.getByRole("link", { name: "wagon", exact: true }));
   await page.keyboard.press("Enter");
   await expect.poll(async () => (await film(page)).width, { message: "the browser reads the video" }).toBe(320);
+});
+
+test("stock numbers that are taken are asked about in one window, and the body style is the sheet's or the row's", async ({
+  desk: page,
+}) => {
+  test.setTimeout(120_000);
+  await expect(page.getByText("No recordings yet")).toBeVisible();
+  const folder = temporaryFolder("evenings");
+  for (const name of ["FK-71 first", "FK-71 second", "FK-71 third", "OS-90 walk"]) writeFileSync(join(folder, `${name}.vtt`), walkOf(name));
+  writeFileSync(
+    join(folder, "lot.csv"),
+    "Stock Number,Make,Model,Year,Body\nFK-71,Fallow,Kestrel,1971,2-Door Coupe\nOS-90,Osprey,Ninety,1990,SUV\n",
+  );
+  await chooseFolderByKey(page, folder);
+  const plan = page.getByRole("dialog", { name: "Import from “evenings”" });
+  await expect(plan.getByRole("combobox", { name: "Body style of all" })).toContainText("as the stock sheet says, else sedan");
+  // What the sheet calls by no name that is drawn is chosen here.
+  await tabTo(page, plan.getByRole("group", { name: "walk" }).getByRole("combobox", { name: "Body style" }));
+  await page.keyboard.press("Enter");
+  await page.keyboard.type("stat");
+  await page.keyboard.press("Enter");
+  await expect(plan.getByRole("group", { name: "walk" }).getByRole("combobox", { name: "Body style" })).toContainText("station wagon");
+  await tabTo(page, plan.getByRole("button", { name: "Import 4 recordings" }));
+  await page.keyboard.press("Enter");
+
+  const known = page.getByRole("dialog", { name: "2 stock numbers are taken already" });
+  await expect(known.getByRole("button", { name: "Tick all" })).toBeFocused();
+  expect(await faults(page)).toEqual([]);
+  await tabTo(page, known.getByRole("checkbox", { name: /^third/ }));
+  await page.keyboard.press("Space");
+  await expect(known.getByRole("status")).toHaveText("1 beside what is there, 1 left out");
+  await tabTo(page, known.getByRole("button", { name: "Go on" }));
+  await page.keyboard.press("Enter");
+  await expect(importLines(page).getByRole("listitem")).toHaveCount(3);
+  await expect(recordingRows(page)).toHaveCount(3);
+  await expect(recordingRows(page).filter({ hasText: "FK-71" })).toHaveCount(2);
+  await expect(recordingRows(page).filter({ hasText: "FK-71" }).first()).toContainText("1971, Fallow Kestrel, coupe");
+  await expect(recordingRows(page).filter({ hasText: "OS-90" })).toContainText("1990, Osprey Ninety, station wagon");
 });
