@@ -47,7 +47,7 @@ export async function openElectronDesk(home: string, args: readonly string[]): P
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
-  await page.waitForURL("app://roundwalk/**");
+  await page.waitForURL(({ href }) => href.startsWith("app://roundwalk/"));
   return {
     application,
     page,
