@@ -2,6 +2,7 @@ import { type Phrase, PhraseBook, type PhraseHit } from "../framing/phrases.ts";
 import type { SpokenUnit } from "../framing/spoken-units.ts";
 import type { ClauseSign } from "./clause-sign.ts";
 import { denialBefore } from "./denial.ts";
+import { elsewherePhrases } from "./elsewhere-talk.ts";
 import type { RulePhrase } from "./match-rules.ts";
 import type { QualityRule } from "./quality-rule.ts";
 
@@ -26,9 +27,9 @@ export function matchSigns(units: readonly SpokenUnit[], found: readonly PhraseH
     const { meaning } = hit.phrase;
     if (!("sign" in meaning)) continue;
     const all = wholeSign(units, meaning.sign, hit);
-    if (!all) continue;
+    if (!all || isOfElsewhere(units, all)) continue;
     const denied = denialWithin(units, all);
-    if (denied < 0 || meaning.rule.denial === "turns") signs.push(spanning(meaning.rule, all, denied));
+    if (denied < 0 || meaning.rule.denial === "turns") signs.push(spanning(meaning, all, denied));
   }
   return signs;
 }
@@ -89,6 +90,22 @@ function sentenceEnd(units: readonly SpokenUnit[], end: number): number {
   return at;
 }
 
+const elsewhere = new PhraseBook<null>(
+  elsewherePhrases.map((text) => ({ text, meaning: null })),
+  { commas: "part-names" },
+);
+
+/** Units either way within which such words are of the sign. */
+const elsewhereReach = 18;
+
+/** Whether the sentence is of another vehicle, of many, or of what might be. */
+function isOfElsewhere(units: readonly SpokenUnit[], all: readonly Stretch[]): boolean {
+  const first = Math.min(...all.map(({ firstUnit }) => firstUnit));
+  const end = Math.max(...all.map(({ endUnit }) => endUnit));
+  const from = Math.max(sentenceStart(units, first), first - elsewhereReach);
+  return elsewhere.find(units.slice(from, Math.min(sentenceEnd(units, end), end + elsewhereReach))).length > 0;
+}
+
 const distance = (one: Stretch, other: Stretch): number => Math.abs(one.firstUnit - other.firstUnit);
 const overlap = (one: Stretch, other: Stretch): boolean => one.firstUnit < other.endUnit && other.firstUnit < one.endUnit;
 
@@ -108,7 +125,7 @@ function denialWithin(units: readonly SpokenUnit[], all: readonly Stretch[]): nu
   return -1;
 }
 
-function spanning(rule: QualityRule, all: readonly Stretch[], denied: number): PhraseHit<RulePhrase> {
+function spanning({ rule, sign }: SignPhrase, all: readonly Stretch[], denied: number): PhraseHit<RulePhrase> {
   const opens = all.reduce((first, stretch) => (stretch.firstUnit < first.firstUnit ? stretch : first));
   const closes = all.reduce((last, stretch) => (stretch.endUnit > last.endUnit ? stretch : last));
   return {
@@ -116,6 +133,6 @@ function spanning(rule: QualityRule, all: readonly Stretch[], denied: number): P
     endUnit: closes.endUnit,
     first: opens.first,
     end: closes.end,
-    phrase: { text: rule.name, meaning: { rule, role: "says", ...(denied >= 0 ? { denied } : {}) } },
+    phrase: { text: sign.together.join(" + "), meaning: { rule, role: "says", ...(denied >= 0 ? { denied } : {}) } },
   };
 }

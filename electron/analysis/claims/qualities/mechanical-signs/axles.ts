@@ -158,7 +158,7 @@ export const axleSigns = signTable("final-drive", "type", [
       spider gears + just/only/plain
       no tag/sticker/letter + axle/diff/cover + plain/special/oil/ratio
     `,
-    says: "Turn one wheel and the other one goes the other way, it's the plain diff.",
+    says: "Turn this wheel by hand and the far one goes the other way, it's the plain diff.",
     quiet: ["Open the other door the other way.", "My one leg's bad."],
   },
   {
