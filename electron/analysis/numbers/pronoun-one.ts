@@ -39,6 +39,8 @@ export function isPronounOne(line: Line, first: number, end: number): boolean {
   )
     return true;
   const earlier = line.pieces[first - 2]?.text ?? ".";
+  // "Four on the one behind": which of them, not how many.
+  if (previous === "the" && /^(?:behind|ahead|beside|opposite|underneath|alongside)$/.test(next)) return true;
   // "Battery is one and …", "just the one, and …": said of how many there are.
   if (/^(?:is|'s)$/.test(previous) && countedAfterNoun.test(earlier)) return false;
   if (previous === "the" && /^(?:just|only)$/.test(earlier)) return false;

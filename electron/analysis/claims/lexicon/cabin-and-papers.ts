@@ -17,7 +17,11 @@ export const cabinAndPaperWords = [
     part: null,
     say: ["seat belt", "seatbelt", "lap belt", "shoulder belt", "three point belt", "safety belt", "harness belt", "belts"],
   },
-  { component: "dash", part: null, say: ["dash", "dashboard", "dash pad", "dash top", "fascia", "instrument panel", "cluster"] },
+  {
+    component: "dash",
+    part: null,
+    say: ["dash", "dashboard", "dash pad", "dash cap", "dash top", "fascia", "instrument panel", "cluster"],
+  },
   { component: "dash", part: "gauge", say: ["gauge", "dial", "clocks", "tach", "tachometer", "rev counter", "speedo", "speedometer"] },
   { component: "dash", part: "ash tray", say: ["ash tray", "ashtray"] },
   { component: "carpet", part: null, say: ["carpet", "floor covering"] },

@@ -121,7 +121,11 @@ export const drivetrainWords = [
   { component: "cooling", part: "radiator", say: ["radiator", "rad"] },
   { component: "cooling", part: "fan", say: ["fan", "electric fan", "cooling fan", "fan clutch", "shroud"] },
   { component: "cooling", part: "water pump", say: ["water pump"] },
-  { component: "cooling", part: "coolant", say: ["coolant", "antifreeze", "anti freeze", "thermostat", "stat", "radiator cap"] },
+  {
+    component: "cooling",
+    part: "coolant",
+    say: ["cooling system", "coolant", "antifreeze", "anti freeze", "thermostat", "stat", "radiator cap"],
+  },
   { component: "cooling", part: "intercooler", say: ["intercooler", "oil cooler", "transmission cooler"] },
   {
     component: "transmission",

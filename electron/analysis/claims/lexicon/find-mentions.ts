@@ -73,6 +73,7 @@ const otherSenses: readonly { readonly word: string; readonly before?: RegExp; r
   { word: "lights", before: /\b(?:warning|these|under the|the)$/ },
   { word: "spots", before: /\b(?:of|few|some|rust|rusty|soft|thin|blind|bad|good|two|three|several|no|dead|little|small|the)$/ },
   { word: "lighter" },
+  { word: "stripes", before: /\b(?:black|rubber)$/ },
   { word: "points", before: /\b(?:two|three|four)$/ },
   { word: "points", before: /\b(?:jack|jacking|good|bad|high|low)$/ },
   { word: "pack", before: /\b(?:tech|option|sport|winter)$/ },

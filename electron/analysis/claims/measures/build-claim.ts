@@ -133,6 +133,14 @@ export function buildClaims(context: BuildContext, candidate: Candidate, made: n
       return [claimOf(context, candidate, made, diameter, "in", "diameter"), claimOf(context, candidate, made + 1, width, "in", "width")];
     }
   }
+  // "Sixty five to seventy five thousand": each end is a claim of its own.
+  if (reading.kind === "range" && reading.parts && slot.need.kinds?.includes("range")) {
+    const unit = slot.unit === "said" ? unitSaid(context, candidate) : slot.unit;
+    return reading.parts.map((end, at) => ({
+      ...claimOf(context, candidate, made + at, end, unit, slot.attribute),
+      circumstance: `${slot.circumstance ?? slot.name}, ${at === 0 ? "low" : "high"}`,
+    }));
+  }
   // "A drum, eleven inch by two and a quarter": across the shoes as well as across the drum.
   if (reading.kind === "dimensions" && slot.name === "drum diameter by width" && reading.parts?.[1] !== undefined) {
     const width = Math.min(reading.parts[0]!, reading.parts[1]);

@@ -73,7 +73,7 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
     // What its own unit would bound bounds it bare as well, unless the slot reads the figure in a way of its own ("410" for 4.10).
     if (!slot.value && slot.need.max !== undefined && reading.value > slot.need.max) continue;
     const placed =
-      /^(?:\S+ ){0,2}?(?:with (?:them|it|the seats?|the back)|if you (?:fold|drop|put)|on|in|at|for|up|out|front|rear|back|behind|ahead|hot|cold|each|left|again|here|there|down|or so|same|all|both|easy|when|running|now)\b/.test(
+      /^(?:\S+ ){0,2}?(?:with (?:them|it|the seats?|the back)|if you(?:'ve| have|'re| are)? (?:fold|drop|put|got|the|a|load|loaded|carrying|towing|all)|on|in|at|for|up|out|front|rear|back|behind|ahead|hot|cold|each|left|again|here|there|down|or so|same|all|both|easy|when|running|now)\b/.test(
         around.after,
       );
     const led =
@@ -90,7 +90,9 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
       slot,
       reading: { ...reading, unit: null },
       value,
-      topic: around.topics.find(({ mention, reach }) => mention.component === last.candidate.slot.component && reach !== "recent") ?? null,
+      topic:
+        around.topics.find(({ mention, reach }) => mention.component === last.candidate.slot.component && reach !== "recent") ??
+        (slot.component === "topic" ? last.candidate.topic : null),
       score: 0.5 + (placed ? 0.15 : 0) + (led ? 0.15 : 0) - 0.005 * (around.number.first - last.end),
     };
   }

@@ -63,12 +63,16 @@ const mostWordsBetween = 3;
 function namedJustBefore(speech: Speech, around: NumberSurroundings): Candidate | null {
   const { number } = around;
   const before = speech.tokens[number.first - 1];
-  if (before?.after !== "," || !/[.,;]/.test(speech.tokens[number.end - 1]!.after)) return null;
+  if (!before || !/^(?:,|.*\?)$/.test(before.after) || !/[.,;]/.test(speech.tokens[number.end - 1]!.after)) return null;
   const topic = around.topics.find(({ mention }) => {
     const lastWord = speech.tokens[mention.end - 1]!;
     const gap = number.first - mention.end;
     if (gap < 0 || gap > mostWordsBetween || !/(?<!')s$/.test(lastWord.word)) return false;
-    return gap === 0 || (countedBeside.has(mention.component) && lastWord.after === "," && !/[.?!]/.test(before.after));
+    return (
+      gap === 0 ||
+      (/\?/.test(before.after) && gap <= mostWordsBetween) ||
+      (countedBeside.has(mention.component) && lastWord.after === "," && !/[.?!]/.test(before.after))
+    );
   });
   if (
     !topic ||
@@ -102,7 +106,8 @@ export function countedBefore(speech: Speech, around: NumberSurroundings): Candi
   const { number } = around;
   if (number.readings[0]!.unit !== null) return null;
   if (someOfThem.test(around.after)) return null;
-  const ofThem = /^of (?:those|these|them)\b/.test(around.after);
+  const ofThem =
+    /^of (?:those|these|them)\b/.test(around.after) || (/ of$/.test(around.said) && /^(?:those|these|them)\b/.test(around.after));
   const setOff = namedJustBefore(speech, around);
   if (setOff) return setOff;
   if (kindOfThem.test(around.after)) {
@@ -134,7 +139,9 @@ export function countedBefore(speech: Speech, around: NumberSurroundings): Candi
     );
   if (!closed && !beside) return null;
   const reach = ofThem ? 22 : 7;
-  const topic = around.topics.find(
+  const plural = ({ mention }: Topic): boolean => /(?<!')s$/.test(speech.tokens[mention.end - 1]!.word) && mention.end <= number.first;
+  // "Side screens live behind the seat, two of them": what was named in the plural is counted before what was not.
+  const topic = [...around.topics.filter(plural), ...around.topics.filter((each) => !plural(each))].find(
     ({ mention }) =>
       mention.end <= number.first &&
       number.first - mention.end <= reach &&

@@ -108,22 +108,22 @@ function countedMark(speech: Speech, around: NumberSurroundings, at: number): Ca
     );
     const range = { first: at, end: at + words };
     const home = thing && homeOfMark(speech, around, range);
-    if (!thing || !home) continue;
-    const found = candidateOf(
-      { ...thing, component: home.component, part: home.part ?? thing.part, words: said },
-      around,
-      said.at(-1)!,
-      range,
-    );
+    // A ding in a door is the body's, as every ding is that names no other part.
+    if (!thing || !home || (home.component === "body" && around.zone !== "cargo")) continue;
+    // Where the load space is filmed, its floor is the floor.
+    const component =
+      around.zone === "cargo" && (home.component === "floors" || home.component === "body") ? "cargo-floor" : home.component;
+    const marked = { ...thing, component, part: home.part ?? thing.part, words: said, overLexicon: true };
+    const found = candidateOf(marked, around, said.at(-1)!, range);
     // A single stain in the headliner is talk; a single crack in the dash is told to be counted.
-    if (found?.value === 1 && !singlesCounted.has(home.component)) continue;
-    if (found) return { ...found, topic: { mention: home, cost: 0, reach: "clause" } };
+    if (found?.value === 1 && !singlesCounted.has(component)) continue;
+    if (found) return { ...found, topic: { mention: { ...home, component }, cost: 0, reach: "clause" } };
   }
   return null;
 }
 
 /** Words between a thing named in the plural and its count: "aux switches, there's six", "dents, I count two". */
-const linkToCount = /^(?:there's|there is|there are|there's only|we've got|you've got|it's got|i count|we have|you get)$/;
+const linkToCount = /^(?:in|fitted|there's|there is|there are|there's only|we've got|you've got|it's got|i count|we have|you get)$/;
 /** What follows a count said right after its thing: not the noun of another one. */
 const countDone = /^(?:$|\.|from|of (?:them|those|these)|in (?:all|total|here|it)|all\b|and\b|that\b|where\b|both\b|altogether|total)/;
 /** Words in a thing's name at most, for the names said before their count. */

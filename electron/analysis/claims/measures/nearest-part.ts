@@ -66,6 +66,15 @@ export const unitMeanings = [
     example: { heard: "the carpet is half an inch", value: 0.5, told: "carpet thickness in" },
   },
   {
+    units: ["in", "mm"],
+    attribute: "width",
+    components: ["trim"],
+    parts: ["stripe"],
+    min: 0.05,
+    max: 900,
+    example: { heard: "the pinstripe's a quarter inch", value: 0.25, told: "trim width in" },
+  },
+  {
     units: length,
     attribute: "size",
     components: ["body", "bumper", "glass", "seats", "frame", "suspension", "cargo-floor", "trim", "top", "dash", "audio", "lights"],

@@ -104,14 +104,19 @@ export const amountRules: readonly NumberRule[] = [
     },
   ),
   phraseRule(
-    { name: "couple", example: { heard: "a couple of scratches", meant: 2 }, pattern: "(?:a )couple(?: of)?", takesUnit: true },
+    {
+      name: "couple",
+      example: { heard: "a couple of scratches", meant: 2 },
+      pattern: "(?:a |(?<=(?:^|[.,] )))couple(?: of)?",
+      takesUnit: true,
+    },
     () => [{ kind: "integer", value: 2, weight: 0.4 }],
   ),
   phraseRule(
     {
       name: "pair",
       example: { heard: "a pair of carburettors", meant: 2 },
-      pattern: "(?:(?:a|1|another) (?:matched )?pair|(?<pairs>[2-6]) pairs?)(?: of)?",
+      pattern: "(?:(?:a|1|another) (?:matched )?pair|(?<=(?:^|[.,] ))(?:matched )?pair(?= of)|(?<pairs>[2-6]) pairs?)(?: of)?",
     },
     ({ pairs }) => [{ kind: "integer", value: 2 * Number(pairs || 1), weight: 0.6 }],
   ),
@@ -120,16 +125,19 @@ export const amountRules: readonly NumberRule[] = [
       name: "twin",
       example: { heard: "twin tips out of one muffler", meant: 2 },
       pattern:
-        "twin(?= (?:\\S+ )?(?:tips?|pipes|tailpipes|exhausts?|carbs?|carburet\\S+|webers|turbos|tanks|batteries|fans|speakers|aerials|mirrors|stacks|outlets)(?: |$))",
+        "twin(?= (?:\\S+ )?(?:tips?|pipes|tailpipes|exhausts?|carbs?|carburet\\S+|webers|turbos|overriders|spots|spotlights|tanks|batteries|fans|speakers|aerials|mirrors|stacks|outlets)(?: |$))",
     },
     () => [{ kind: "integer", value: 2, weight: 0.5 }],
   ),
+  phraseRule({ name: "dual-zone", example: { heard: "it's got dual zone climate", meant: 2 }, pattern: "dual(?= zone(?: |$))" }, () => [
+    { kind: "integer", value: 2, weight: 0.5 },
+  ]),
   phraseRule(
     {
       name: "single",
       example: { heard: "single exhaust out the passenger side", meant: 1 },
       pattern:
-        "single(?= (?:exhaust|tailpipe|pipe|motor|battery|tip|muffler|outlet|tank|carb|carburet\\S+|mirror|airbag|(?:4|2|1) barrel)(?: |$))",
+        "single(?= (?:exhaust|tailpipe|pipe|motor|battery|tip|muffler|outlet|tank|carb|carburet\\S+|mirror|airbag|(?:4|2|1) barrel|blade|revers\\S+ (?:lamp|light)|fog (?:lamp|light)|reverse (?:lamp|light)|wiper|speaker|key)(?: |$))",
     },
     () => [{ kind: "integer", value: 1, weight: 0.5 }],
   ),

@@ -150,6 +150,20 @@ export const dateRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "month-day-year-cast",
+      example: { heard: "there's your casting date eleven five sixty nine", meant: "1969-11-05" },
+      pattern: "(?<month>1[0-2]|[1-9]) (?<day>3[01]|[12]\\d|[1-9]) (?<year>[3-9]\\d)",
+    },
+    ({ month = "", day = "", year: said = "" }, line, first) =>
+      // Foundries put the month first; only talk of a casting makes such figures a date.
+      /\b(?:cast(?:ing)? (?:dates?|codes?)|poured|foundry)\b[^.]*$/.test(
+        line.text.slice(Math.max(0, line.starts[first]! - 80), line.starts[first]),
+      )
+        ? [{ kind: "date", value: `19${said}-${twoDigits(Number(month))}-${twoDigits(Number(day))}`, weight: 0.8, repaired: true }]
+        : [],
+  ),
+  phraseRule(
+    {
       name: "month-slash-year",
       example: { heard: "door tag says 09/96", meant: "1996-09" },
       pattern: "(?<month>0[1-9]|1[0-2]|[1-9]) / (?<year>(?:19|20)?\\d\\d)",
@@ -173,9 +187,10 @@ export const dateRules: readonly NumberRule[] = [
     ({ month = "", year: said = "", joint }, line, first) => {
       // "built three fifty" is an engine: a single digit is a month only with its zero or a word between.
       const inFigures = line.pieces[first]!.written === "digits" && line.pieces[first + 1]?.written === "digits";
-      if (/^[1-9]$/.test(month) && !joint && !inFigures) return [];
+      const afterSays = /\bsays (?:it was )?built $/.test(line.text.slice(Math.max(0, line.starts[first]! - 20), line.starts[first]));
+      if (/^[1-9]$/.test(month) && !joint && !inFigures && !(afterSays && Number(digitsOf(said)) <= 35)) return [];
       if (
-        !/(?:built|manufactured|build date|date of manufacture|(?:tag|sticker|label|plate|jamb)(?: \S+){0,4}? says)(?: (?:in|on|is|says|of))? $/.test(
+        !/(?:built|manufactured|build date|date of manufacture|dated|date is|date's|date code is|(?:tag|sticker|label|plate|jamb)(?: \S+){0,4}? says)(?: (?:in|on|is|says|of))? $/.test(
           line.text.slice(Math.max(0, line.starts[first]! - 40), line.starts[first]),
         )
       )

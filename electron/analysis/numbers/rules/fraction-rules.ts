@@ -63,7 +63,7 @@ export const fractionRules: readonly NumberRule[] = [
     },
   ),
   phraseRule(
-    { name: "an-inch", example: { heard: "maybe an inch at the wheel", meant: 1 }, pattern: "(?:an|a single) inch(?! and)" },
+    { name: "an-inch", example: { heard: "maybe an inch at the wheel", meant: 1 }, pattern: "(?:an?|a single) inch(?! and)" },
     () => [{ kind: "measure", value: 1, unit: "in", weight: 0.6 }],
   ),
   phraseRule(

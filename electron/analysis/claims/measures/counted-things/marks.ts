@@ -1,4 +1,4 @@
-import type { ComponentName, ZoneName } from "../../../../../shared-types/index.ts";
+import type { ComponentName } from "../../../../../shared-types/index.ts";
 import type { Speech } from "../../../model.ts";
 import type { PartMention } from "../../lexicon/find-mentions.ts";
 import { type NumberSurroundings, phraseOf } from "../surroundings.ts";
@@ -122,6 +122,3 @@ export function homeOfMark(
     ? before
     : null;
 }
-
-/** Zones whose marks belong to the body where no part is named. */
-export const bodyMarkZones: ReadonlySet<ZoneName> = new Set(["front", "driver-side", "passenger-side", "rear", "roof"]);

@@ -1,7 +1,5 @@
 import { type CountedThing, inside, outside } from "./counted-thing.ts";
 
-const below = ["underside", "driver-side", "passenger-side", "rear", "front", "engine-bay", "drive", "documents"] as const;
-
 /** Counted on the chassis and the floors, and on what is bolted to them. */
 export const structureThings = [
   {
@@ -73,7 +71,7 @@ export const structureThings = [
     most: 8,
     one: true,
     zones: [...outside],
-    unless: /\b(?:lay|lays|laid|leave|leaves|rubber|on the road|burn ?out)\b/,
+    unless: /\b(?:lay|lays|laid|leave|leaves|rubber|on the road|burn ?out|black stripes)\b/,
     example: { heard: "two stripes down the side and they're paint", value: 2, zone: "driver-side" },
   },
   {
@@ -125,6 +123,7 @@ export const structureThings = [
     part: "layer",
     most: 5,
     zones: ["roof"],
+    overLexicon: true,
     unless: /\bpaint\b|\blacquer\b|\bclear\b/,
     example: { heard: "the hood is three layers of mohair", value: 3, zone: "roof" },
   },
@@ -136,6 +135,43 @@ export const structureThings = [
     zones: ["roof"],
     overLexicon: true,
     example: { heard: "three clips along the screen rail and it's up", value: 3, zone: "roof" },
+  },
+  {
+    say: ["blade", "quarter piece", "quarter bumper", "bumper piece"],
+    component: "bumper",
+    part: "blade",
+    most: 4,
+    one: true,
+    zones: ["front", "rear"],
+    unless: /\bwipers?\b|\bfan\b|\bwashers?\b/,
+    example: { heard: "the bumper's a single blade", value: 1, zone: "front" },
+  },
+  {
+    say: ["spot", "spotlamp", "spotlight", "driving lamp", "fog", "fog lamp", "fog light"],
+    component: "lights",
+    part: "spot lamp",
+    position: "front",
+    most: 8,
+    zones: ["front"],
+    unless: /\b(?:rust|rusty|bald|soft|dead|blind|paint|thin|dull)\b/,
+    example: { heard: "two spots and two fogs across the front", value: 2, zone: "front" },
+  },
+  {
+    say: ["spoke"],
+    component: "steering",
+    part: "steering wheel spoke",
+    most: 6,
+    zones: inside,
+    overLexicon: true,
+    example: { heard: "the steering wheel is wood rimmed, three spokes in drilled alloy", value: 3, zone: "cabin" },
+  },
+  {
+    say: ["shackle bolt", "shackle plate", "u bolt"],
+    component: "suspension",
+    part: "u bolt",
+    most: 16,
+    zones: ["underside", "driver-side", "passenger-side", "rear", "front"],
+    example: { heard: "four u bolts a side and they're new", value: 4, zone: "underside" },
   },
   {
     say: ["mat", "floor mat", "rubber mat"],

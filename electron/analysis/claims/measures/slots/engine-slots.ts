@@ -184,7 +184,7 @@ export const engineSlots = [
     cues: [
       {
         after: /^(?:cylinders?|cyl|pot(?! (?:calip|callip|brake|disc|stopper|front|rear|set-?up))|banger)\b/,
-        unless: /\b(?:wheel|master|slave) cyl/,
+        unless: /\b(?:wheel|master|slave) cyl|\bcall?ipers?\b/,
         score: 1.25,
       },
       { before: /\b(?:straight|inline|flat|in line)$/, unless: /\bflat (?:four|4) (?:inch|by)/, score: 1.15 },

@@ -5,6 +5,7 @@ import { bodySlots } from "./body-slots.ts";
 import { brakeTalkSlots } from "./brake-talk-slots.ts";
 import { chassisSlots } from "./chassis-slots.ts";
 import { countSlots } from "./count-slots.ts";
+import { countedTalkSlots } from "./counted-talk-slots.ts";
 import { dateSlots } from "./date-slots.ts";
 import { drivelineFigureSlots } from "./driveline-figure-slots.ts";
 import { drivelineSlots } from "./driveline-slots.ts";
@@ -13,6 +14,7 @@ import { electricalSlots } from "./electrical-slots.ts";
 import { engineFigureSlots } from "./engine-figure-slots.ts";
 import { engineOutputSlots } from "./engine-output-slots.ts";
 import { engineSlots } from "./engine-slots.ts";
+import { engineTalkSlots } from "./engine-talk-slots.ts";
 import { feedCountSlots } from "./feed-count-slots.ts";
 import { fittingSlots } from "./fitting-slots.ts";
 import { fuelSlots } from "./fuel-slots.ts";
@@ -26,12 +28,15 @@ import { odometerSlots } from "./odometer-slots.ts";
 import { outsideSlots } from "./outside-slots.ts";
 import { paperSlots } from "./paper-slots.ts";
 import { papersCountSlots } from "./papers-count-slots.ts";
+import { papersTalkSlots } from "./papers-talk-slots.ts";
 import { partDateSlots } from "./part-date-slots.ts";
 import { partMileageSlots } from "./part-mileage-slots.ts";
 import { partSizeSlots } from "./part-size-slots.ts";
 import { passingSlots } from "./passing-slots.ts";
 import { priceShorthandSlots } from "./price-shorthand-slots.ts";
 import { priceSlots } from "./price-slots.ts";
+import { rollingTalkSlots } from "./rolling-talk-slots.ts";
+import { roomTalkSlots } from "./room-talk-slots.ts";
 import { serviceSlots } from "./service-slots.ts";
 import { shapedBodySlots } from "./shaped-body-slots.ts";
 import { sidewallSlots } from "./sidewall-slots.ts";
@@ -84,4 +89,9 @@ export const slots: readonly Slot[] = [
   ...moneyOfPartsSlots,
   ...partDateSlots,
   ...partMileageSlots,
+  ...roomTalkSlots,
+  ...papersTalkSlots,
+  ...countedTalkSlots,
+  ...rollingTalkSlots,
+  ...engineTalkSlots,
 ];

@@ -217,7 +217,7 @@ export const odometerSlots = [
       },
       {
         after:
-          /^(?:and (?:some )?change )?(?:on the (?:clock|clocks|odometer|odo|dash|dial|miles|speedo|display|screen|cluster)|original|actual|genuine|from new|and some change on)\b/,
+          /^(?:and (?:some )?change )?(?:on the (?:clock|clocks|odometer|odo|dash|dial|miles|speedo|display|screen|cluster)|(?:original|actual|genuine)(?! (?:\w+ )?(?:panels?|parts?|ones?|wings?|doors?|steel|items?|units?|paint|equipment|fenders?|bonnet|hood|glass|seats?)\b)|from new|and some change on)\b/,
         score: 1.25,
       },
       {

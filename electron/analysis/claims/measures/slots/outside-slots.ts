@@ -7,6 +7,17 @@ const seatsFolded =
 /** What is measured and rated on the outside and in the load space, named by the thing beside the figure; ranges are common practice. */
 export const outsideSlots = [
   {
+    name: "diameter of a tow ball in millimetres",
+    component: "bumper",
+    part: "hitch",
+    position: "rear",
+    attribute: "diameter",
+    unit: "mm",
+    need: { kinds: ["measure"], units: ["mm"], min: 40, max: 60 },
+    cues: [{ after: /^(?:tow |trailer |chrome )?ball\b/, score: 1.36 }],
+    example: { heard: "there's a tow bar with a fifty millimetre ball", value: 50, zone: "rear" },
+  },
+  {
     name: "diameter of a tow ball",
     component: "bumper",
     part: "hitch",
