@@ -20,7 +20,7 @@ export const deskTexts: readonly DeskText[] = [
     desk: "mark",
     name: "Mark",
     who: "The editor",
-    what: "The recording with its captions. Striped zones are proposals: accept them or set your own, and note what you find, with a grade.",
+    what: "The recording with its captions. Zones drawn thin and dashed are proposals: accept them or set your own, and note what you find, with a grade.",
     tryIt: "Play it, then accept the first zone.",
   },
   {

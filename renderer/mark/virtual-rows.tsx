@@ -12,6 +12,8 @@ export interface VirtualRowsProps<Row> {
   readonly head: ReactNode;
   /** Place of the row that is in view when the list is opened. */
   readonly startAt: number;
+  /** Place of the row that the list keeps in view, unless the keyboard is in the list; left out where it stays where it is. */
+  readonly follow?: number;
   /** Key of the row whose first control with `data-first` gets the keyboard; the list itself gets it where there is no such row. */
   readonly focusRow: string | null;
   readonly onFocused: () => void;
@@ -26,7 +28,7 @@ export function keyboardStayed(): boolean {
 
 /** A list of which only the rows in view are on the page; the row that has the keyboard stays there wherever the list is scrolled. */
 export function VirtualRows<Row>(props: VirtualRowsProps<Row>) {
-  const { label, className, rows, rowKey, estimate, head, startAt, focusRow, onFocused, children } = props;
+  const { label, className, rows, rowKey, estimate, head, startAt, follow, focusRow, onFocused, children } = props;
   const scroller = useRef<HTMLElement>(null);
   const headElement = useRef<HTMLDivElement>(null);
   const [margin, setMargin] = useState(0);
@@ -66,6 +68,11 @@ export function VirtualRows<Row>(props: VirtualRowsProps<Row>) {
   useEffect(() => {
     if (opened > 0) list.scrollToIndex(opened, { align: "center" });
   }, [list, opened]);
+
+  useEffect(() => {
+    if (follow === undefined || follow < 0 || scroller.current?.contains(document.activeElement)) return;
+    list.scrollToIndex(follow, { align: "auto" });
+  }, [list, follow]);
 
   useEffect(() => {
     if (focusRow === null) return;

@@ -47,7 +47,7 @@ test("the finding form keeps its letters and its words, and is saved from any fi
   });
   await test.step("F comes back to the open form with what was typed", async () => {
     await blur(page);
-    await page.keyboard.press("1");
+    await page.keyboard.press("3");
     await expect(form).toBeHidden();
     await blur(page);
     await page.keyboard.press("f");

@@ -6,6 +6,7 @@ import { Button } from "../../shared/button.tsx";
 import { keepFocus } from "../../shared/keep-focus.ts";
 import { lengthLabel } from "../../shared/time.ts";
 import { ZoneSwatch } from "../../shared/zone-patterns.tsx";
+import { useCalmPlace } from "../captions/use-calm-place.ts";
 import { spanAt } from "../lap.ts";
 import type { MarkActions } from "../use-mark-actions.ts";
 import type { MarkKeeper } from "../use-marks.ts";
@@ -25,6 +26,8 @@ const spanKey = (span: LapSpan): string => String(span.start);
 export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
   const { lap } = detail;
   const here = useClockValue(clock, (reading) => spanAt(lap, reading.time));
+  const at = here ? lap.indexOf(here) : 0;
+  const calm = useCalmPlace(at);
   const [focusRow, setFocusRow] = useState<string | null>(null);
   const focused = useCallback(() => setFocusRow(null), []);
   const waiting = lap.filter((span) => span.zoneSpanId === null).length;
@@ -41,7 +44,8 @@ export function SpansPane({ detail, clock, desk, keeper }: SpansPaneProps) {
       rows={lap}
       rowKey={spanKey}
       estimate={48}
-      startAt={here ? lap.indexOf(here) : 0}
+      startAt={at}
+      follow={calm}
       focusRow={focusRow}
       onFocused={focused}
       head={
