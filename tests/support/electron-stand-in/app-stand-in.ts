@@ -109,6 +109,7 @@ export class AppStandIn extends EventEmitter {
   }
   releaseSingleInstanceLock(): void {
     rmSync(join(this.getPath("userData"), "instance"), { force: true });
+    tell("lock-released", null);
   }
   setAboutPanelOptions(): void {}
   relaunch(options: { args?: string[] } = {}): void {

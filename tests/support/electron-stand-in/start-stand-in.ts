@@ -110,6 +110,7 @@ export function startStandIn(options: StandInOptions): StandIn {
     "open-outside",
     "print",
     "protocol-client",
+    "lock-released",
   ];
   const ask = createRpc(
     {
