@@ -160,12 +160,8 @@ function HearRow({
 }: MomentProps & { stretch: Stretch; place: number; children?: React.ReactNode }) {
   return (
     <div className="row">
-      <Button
-        shortcut={momentKeys[place]}
-        onClick={() => clock.hear([{ start: stretch.start, end: stretch.end }])}
-        aria-label={`Hear ${timeLabel(stretch.start)}`}
-      >
-        Hear
+      <Button shortcut={momentKeys[place]} onClick={() => clock.hear([{ start: stretch.start, end: stretch.end }])}>
+        Hear<span className="visually-hidden"> {timeLabel(stretch.start)}</span>
       </Button>
       {place === 0 ? (
         <Button weight="quiet" shortcut="S" onClick={() => clock.pause()}>
