@@ -13,6 +13,7 @@ export const otherVehicleRules: readonly FrameRule[] = [
       "the/that <color> <vehicle> you/y'all see/hear ..5 behind/beside/next/back/over",
       "the/that car/truck/van/coupe/sedan/wagon/pickup/convertible/roadster you/y'all see/hear ..5 behind/beside/next",
       "the/that <color> <vehicle> behind/beside/next",
+      "that 's _ 's <vehicle> ..1 behind/beside/next/over/parked/sitting/in/coming",
       "the/that <color> <vehicle> with ..5 over there/yonder",
       "the/that <color> <vehicle> with ..5 behind/beside/beyond/yonder",
       "there 's/is a/an ..1 <color> _ ..1 parked/sitting/standing/stood/waiting ..2 behind/beside/next/outside/across/over/by/out/alongside",

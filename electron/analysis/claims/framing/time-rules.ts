@@ -53,6 +53,7 @@ export const timeRules: readonly FrameRule[] = [
       "was/were originally",
       "had them? _ ..3 originally",
       "had _ ..4 before $",
+      "'d/had had _ ..6 before that/this/then/it/these/those/they",
       "was _ ..3 before $",
       "in it before",
       "on it before",

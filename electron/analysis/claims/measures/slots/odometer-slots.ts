@@ -212,7 +212,7 @@ export const odometerSlots = [
         before:
           /\b(?:odometer|odo|mileometer|milometer|mileage|(?<!on the )clock|(?<!# )miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
         unless:
-          /\bdollars|\basking|\bprice|\boffered|\blisted|\byours\b|\bup for\b|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach|\bprice|\basking|\bglass|\b(?:number|list|money|ask)(?:'s| is)? #|\b(?:i|we) (?:got|had|have) #|\btires?\b(?![^#]*\b(?:odometer|odo|mileage|miles|clock|speedo)\b[^#]*#)|\bgoes to #/,
+          /\bdollars|\basking|\bprice|\boffered|\blisted|\byours\b|\bup for\b|\bpercent|\brpm|\bhorse|\bfor sale|\bclock(?:'s| is)? (?:stuck|stopped|dead|wrong|slow|fast)|\bbook's at\b|rev counter|\btach|\bprice|\basking|\bglass|\b(?:number|list|money|ask)(?:'s| is)? #|\b(?:i|we) (?:got|had|have) #|\btires?\b(?![^#]*\b(?:odometer|odo|mileage|miles|clock|speedo)\b[^#]*#)|\bgoes to #/,
         score: 1.15,
       },
       {

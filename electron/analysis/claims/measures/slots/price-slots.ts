@@ -191,7 +191,8 @@ export const priceSlots = [
     cues: [
       {
         zones: ["closing"],
-        unless: /\bmiles?\b|\bclock\b|\bkilomet|\bcall\b|\bphone|\btext\b|\bnumber\b|\bodometer|# down\b|\bfinanc|\bdeposit|\bmonth\b/,
+        unless:
+          /\bmiles?\b|\bclock\b|\bkilomet|\bcall\b|\bphone|\btext\b|\bnumber\b|\bodometer|\bon (?:it|her|him) and (?:we're|i'm|he's|she's|they're)\b|# down\b|\bfinanc|\bdeposit|\bmonth\b/,
         score: 0.5,
       },
       {
