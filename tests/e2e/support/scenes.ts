@@ -258,13 +258,19 @@ export const checkScenes: readonly Scene[] = [
   { name: "check-keys", reach: byKeys(check, ["?"], dialog("Keys and signs")) },
   { name: "export", reach: exportPanel },
   {
+    name: "export-files",
+    reach: async (stage) => {
+      await exportPanel(stage);
+      await stage.page.getByRole("button", { name: /^Show \d files of Chapters/ }).click();
+      await stage.page.getByRole("checkbox", { name: "Chapters, list" }).click();
+    },
+  },
+  {
     name: "export-preview",
     reach: async (stage) => {
       await exportPanel(stage);
-      await stage.page
-        .getByRole("button", { name: /^(?:Look|Preview|Show)/ })
-        .first()
-        .click();
+      await stage.page.getByRole("button", { name: /^Show \d files of Chapters/ }).click();
+      await stage.page.getByRole("button", { name: "Look at Chapters, list" }).click();
       await expect(stage.page.getByRole("button", { name: "Close the preview" })).toBeVisible();
     },
   },
