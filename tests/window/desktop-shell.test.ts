@@ -103,6 +103,23 @@ describe("the desktop's shell", { timeout: 90_000 }, () => {
     await ended(standIn);
   });
 
+  test("a quit waits for what is being written, however often it is asked for", async () => {
+    const home = temporaryFolder();
+    const libraryFile = join(home, "library.sqlite");
+    const standIn = await opened({ home, args: ["--library", libraryFile] });
+    const importing = importSample(standIn, home).catch(() => {});
+    await eventually(() => existsSync(`${libraryFile}-wal`)).toBe(true);
+    for (let times = 0; times < 3; times++) void standIn.ask("quit").catch(() => {});
+    expect(await standIn.ended).toBe(0);
+    await importing;
+    // Closed in order, SQLite leaves one file and the library no lock.
+    expect([".lock", "-wal", "-shm"].filter((ending) => existsSync(`${libraryFile}${ending}`))).toEqual([]);
+    expect([standIn.of("error-box"), standIn.of("fault")]).toEqual([[], []]);
+    const library = openLibrary(libraryFile);
+    expect(library.integrity()).toBe("ok");
+    library.close();
+  });
+
   test("an error that nobody caught is told, logged, and ends the program with the library whole", async () => {
     const home = temporaryFolder();
     const libraryFile = join(home, "library.sqlite");

@@ -85,6 +85,8 @@ export class WindowStandIn extends EventEmitter {
   #bounds: Electron.Rectangle;
   #shown = false;
   readonly #session: SessionStandIn | undefined;
+  /** Whoever still loads when the window goes is told at once, as by Electron's "destroyed". */
+  readonly #gone = Promise.withResolvers<never>();
 
   constructor(options: Electron.BrowserWindowConstructorOptions = {}) {
     super();
@@ -94,6 +96,7 @@ export class WindowStandIn extends EventEmitter {
     const { preload } = webPreferences;
     if (preload !== undefined && !(isAbsolute(preload) && existsSync(preload))) throw new Error(`There is no preload at ${preload}`);
     if (![x, y, width, height].every(Number.isInteger)) throw new Error("A window's bounds are whole numbers");
+    this.#gone.promise.catch(() => {});
     lastId += 1;
     this.id = lastId;
     this.#bounds = { x, y, width, height };
@@ -138,8 +141,7 @@ export class WindowStandIn extends EventEmitter {
     }
     needsPrivileges(address.protocol.slice(0, -1));
     const origin = await this.#servedOrigin(address);
-    await askTest("load", { window: this.id, url, origin, sameDocument });
-    if (this.#destroyed) throw new Error(`ERR_ABORTED (-3) loading '${url}'`);
+    await Promise.race([askTest("load", { window: this.id, url, origin, sameDocument }), this.#gone.promise]);
     this.navigated(url, sameDocument);
     if (!this.#shown) this.emit("ready-to-show");
   }
@@ -219,6 +221,7 @@ export class WindowStandIn extends EventEmitter {
     if (this.#destroyed) return;
     this.#destroyed = true;
     windows.delete(this.id);
+    this.#gone.reject(new Error("ERR_FAILED (-2): the window has gone while it was loading"));
     tell("destroyed", { window: this.id });
     this.emit("closed");
     // Also when the last was never shown: a hidden window keeps an application open, and its end ends it.
