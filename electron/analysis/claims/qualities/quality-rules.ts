@@ -1,3 +1,4 @@
+import { bodySigns } from "./body-signs/index.ts";
 import { conditionRules } from "./condition-rules.ts";
 import { equipmentAtWorkRules } from "./equipment-at-work.ts";
 import { materialRules } from "./material-rules.ts";
@@ -43,4 +44,5 @@ export const qualityRules: readonly QualityRule[] = [
   ...insideSignRules,
   ...drivelineSignRules,
   ...plainSayings,
+  ...bodySigns,
 ];
