@@ -1,7 +1,7 @@
 import { stringify } from "csv-stringify/sync";
 import { type ConditionIndex, type ToldMoment, timeLabel, valueLabel, zoneLabels } from "../../shared-types/index.ts";
 import { openMark, stanceWords } from "./claim-standing.ts";
-import { openWords, publicationWords } from "./publication-words.ts";
+import { notAnalyzed, openWords, publicationWords } from "./publication-words.ts";
 
 const columns = [
   "kind",
@@ -32,9 +32,9 @@ export function indexCsv(index: ConditionIndex): string {
   const rows: Row[] = [
     {
       kind: "standing",
-      status: open > 0 ? `${open} open` : "none open",
+      status: index.analysisVersion === 0 ? "not analyzed" : open > 0 ? `${open} open` : "none open",
       text: publicationWords(index.published),
-      note: open > 0 ? openWords(open) : "",
+      note: index.analysisVersion === 0 ? notAnalyzed : open > 0 ? openWords(open) : "",
     },
     ...index.chapters.map(
       (chapter): Row => ({

@@ -1,5 +1,8 @@
 import { type ConditionIndex, openAtPublication, type RecordingDetail } from "../../shared-types/index.ts";
 
+/** Of a recording that was never analyzed nobody can say that nothing is open in it. */
+export const notAnalyzed = "This recording was not analyzed when this was written: what contradicts itself in it is not known.";
+
 /** "Two conflicts are open." in figures. */
 export function openWords(count: number): string {
   return count === 1 ? "One conflict is open." : `${count} conflicts are open.`;

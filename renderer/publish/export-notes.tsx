@@ -10,7 +10,9 @@ export function ExportNotes({ detail: { summary, lap, findingProposals, analysis
   const proposedSpans = lap.filter((span) => span.zoneSpanId === null).length;
   return (
     <ul className="export-notes">
-      {openConflicts > 0 ? (
+      {analysis.analysisVersion === 0 ? (
+        <li className="export-open">Not analyzed yet: what is open is not known, and every file says so. Wait for it, or analyze it.</li>
+      ) : openConflicts > 0 ? (
         <li className="export-open">
           {openConflicts === 1 ? "One conflict is open. It is" : `${openConflicts} conflicts are open. They are`} marked wherever the claims
           appear.

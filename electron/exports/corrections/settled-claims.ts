@@ -11,7 +11,7 @@ import {
 } from "../../../shared-types/index.ts";
 import { chapterTitleText, stamp } from "../chapters/webvtt.ts";
 import { claimStanding, isValueOverruled, openMark } from "../claim-standing.ts";
-import { lastPublication, publicationWords } from "../publication-words.ts";
+import { lastPublication, notAnalyzed, publicationWords } from "../publication-words.ts";
 
 /** A claim that was spoken wrongly, and what a reviewer let stand against it. */
 export interface SettledClaim {
@@ -131,7 +131,11 @@ export function correctionText(detail: RecordingDetail): string {
   const open = detail.analysis.conflicts.filter(({ key }) => detail.openConflictKeys.includes(key));
   const claims = new Map(detail.analysis.claims.map((claim) => [claim.id, claim]));
   const lines = [
-    settled.length === 0 ? "No correction to what is said in this video." : "Corrections to what is said in this video:",
+    detail.analysis.analysisVersion === 0
+      ? notAnalyzed
+      : settled.length === 0
+        ? "No correction to what is said in this video."
+        : "Corrections to what is said in this video:",
     ...settled.map(
       ({ claim, said, right, rightOf, ruling, caveat }) =>
         `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${said} was said; ${rightOf === null ? right : `${rightOf} ${right}`} is right (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")}).${caveat && ` ${caveat}`}`,

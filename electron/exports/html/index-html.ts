@@ -1,5 +1,5 @@
 import { type ConditionIndex, timeLabel } from "../../../shared-types/index.ts";
-import { openWords, publicationWords } from "../publication-words.ts";
+import { notAnalyzed, openWords, publicationWords } from "../publication-words.ts";
 import {
   claimLists,
   conflictBlock,
@@ -148,6 +148,8 @@ function sectionsOf(index: ConditionIndex, stills: readonly IndexStill[], jump: 
 function standingNote(index: ConditionIndex): Markup {
   const open = index.conflicts.filter(({ state }) => state === "open").length;
   const published = publicationWords(index.published);
+  if (index.analysisVersion === 0)
+    return html`<div class="standing standing-open"><p><b>${notAnalyzed}</b></p>${published !== "" && html`<p>${published}</p>`}</div>`;
   return html`<div class="${open > 0 ? "standing standing-open" : "standing"}"><p>${
     open > 0
       ? html`<b>▼ ${openWords(open)}</b> What is said on either side is marked “in dispute” wherever it stands, and is not given as fact.`

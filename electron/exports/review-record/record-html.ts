@@ -11,7 +11,7 @@ import {
 import { openMark, stanceWords } from "../claim-standing.ts";
 import { html, type Markup, raw } from "../html/markup.ts";
 import { policyFor } from "../html/page-policy.ts";
-import { publicationWords } from "../publication-words.ts";
+import { notAnalyzed, publicationWords } from "../publication-words.ts";
 
 type RecordConflict = ReviewRecord["conflicts"][number];
 
@@ -50,7 +50,7 @@ export function recordHtml(record: ReviewRecord): string {
 <h1>Review record: ${recording.title}</h1>
 <p>${vehicle}${recording.stockNumber && html`, stock number <b>${recording.stockNumber}</b>`}, ${timeLabel(recording.duration)} long</p>
 <p class="faint">Written ${record.writtenAt}, analysis version ${record.analysisVersion}</p>
-<p>${left === 0 ? "No conflict is open." : html`<b>${left === 1 ? "One conflict is" : `${left} conflicts are`} open:</b> ${leftOpen.conflicts.join(", ")}.`}</p>
+<p>${record.analysisVersion === 0 ? html`<b>${notAnalyzed}</b>` : left === 0 ? "No conflict is open." : html`<b>${left === 1 ? "One conflict is" : `${left} conflicts are`} open:</b> ${leftOpen.conflicts.join(", ")}.`}</p>
 <p>${leftOpen.matters.length === 0 ? "Every denial of the stock sheet, promise and question was dealt with." : html`<b>Nobody has dealt with ${leftOpen.matters.length === 1 ? "one other matter" : `${leftOpen.matters.length} other matters`}:</b> ${sentenceEnd(leftOpen.matters.join("; "))}`}</p>
 <p>${leftOpen.proposedFindings + leftOpen.proposedZones > 0 && `Nobody accepted ${leftOpen.proposedFindings} proposed findings and ${leftOpen.proposedZones} proposed zones.`}</p>
 ${record.publications.length > 0 && html`<ul>${record.publications.map((publication) => html`<li>${publicationWords({ ...publication, openMatters: publication.openMatters?.length ?? null })}${(publication.openMatters?.length ?? 0) > 0 && html` Not dealt with then: ${publication.openMatters?.join("; ")}.`}</li>`)}</ul>`}
@@ -129,7 +129,7 @@ const ruleWords = (name: string): string => (name.includes(" ") ? name : name.re
 const sentenceEnd = (words: string): string => (/[.?!]$/.test(words) ? words : `${words}.`);
 
 function checkedBlock({ checked, rules, analysisVersion }: ReviewRecord): Markup {
-  if (analysisVersion === 0) return html`<p>Nothing yet: the recording was not analyzed when this was written.</p>`;
+  if (analysisVersion === 0) return html`<p>Nothing yet. ${notAnalyzed}</p>`;
   const { captions, captionsLeftOut, repairs, claims, sheetFields } = checked;
   const table = (caption: string, rows: ReviewRecord["rules"], objected: boolean) =>
     rows.length > 0 &&

@@ -13,7 +13,7 @@ import { chapterMarks, markedTitle } from "../chapters/chapter-marks.ts";
 import { openMark, stanceWords } from "../claim-standing.ts";
 import { conditionIndex } from "../condition-index.ts";
 import { settledClaims } from "../corrections/settled-claims.ts";
-import { lastPublication, publicationWords } from "../publication-words.ts";
+import { lastPublication, notAnalyzed, publicationWords } from "../publication-words.ts";
 import { readTemplate } from "./read-template.ts";
 
 export interface FilledTemplate {
@@ -39,6 +39,7 @@ export function fillTemplate(template: string, detail: RecordingDetail, writtenA
     ...(placed.has("open-conflicts") || detail.openConflictKeys.length === 0
       ? []
       : [`Not yet checked; ask before you rely on it:\n${values["open-conflicts"]()}`]),
+    ...(index.analysisVersion === 0 && !placed.has("open-conflicts") ? [notAnalyzed] : []),
     ...(published !== "" && detail.openConflictKeys.length > 0 ? [published] : []),
     ...(placed.has("cautions") ? [] : [values.cautions()]),
   ];
@@ -93,7 +94,7 @@ function fieldValues(detail: RecordingDetail, index: ConditionIndex): Record<Ind
           const moments = sides.flatMap((side) => side.moments.map(({ start }) => start)).toSorted((a, b) => a - b);
           return `${capital(topic)} (${[...new Set(moments.map(timeLabel))].join(", ")})`;
         }),
-        "No conflict is open.",
+        index.analysisVersion === 0 ? notAnalyzed : "No conflict is open.",
       ),
     "sheet-denials": () =>
       lines(

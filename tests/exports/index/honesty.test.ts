@@ -78,6 +78,20 @@ test("of one figure said flatly and with a doubt a ruling settles the doubt, and
   ]);
 });
 
+test("of a recording that was never analyzed nothing says that no conflict is open", () => {
+  const detail = sampleDetail();
+  const never = {
+    ...detail,
+    rulings: [],
+    openConflictKeys: [],
+    analysis: { ...detail.analysis, analysisVersion: 0, claims: [], conflicts: [], denials: [], remarks: [], promises: [] },
+  };
+  for (const format of ["index-html", "index-csv", "index-text", "correction-text", "record-html"] as const) {
+    expect(build(format, never).text, format).toContain("was not analyzed when this was written");
+    expect(build(format, never).text, format).not.toMatch(/no conflict is open|none open|contradict each other/i);
+  }
+});
+
 describe("a finding accepted from a claim in dispute", () => {
   const detail = disputedFinding();
   test.for([
