@@ -1,8 +1,9 @@
 import { join } from "node:path";
-import { app, BrowserWindow, dialog } from "electron";
+import { app, dialog } from "electron";
 import { type Desktop, openDesktop } from "./open-desktop.ts";
 import { declareAppScheme } from "./window/app-scheme.ts";
 import { guardContents } from "./window/guards.ts";
+import { applicationWindow } from "./window/main-window.ts";
 import { linkScheme } from "./window/roundwalk-link.ts";
 import { shellDialogs } from "./window/shell-dialogs.ts";
 import { openShellLog, type ShellLog } from "./window/shell-log.ts";
@@ -58,11 +59,11 @@ async function start(): Promise<void> {
 
 if (app.requestSingleInstanceLock({ ...own })) {
   declareAppScheme();
-  guardContents((address) => void shellDialogs(shellTexts, () => BrowserWindow.getAllWindows()[0]).openOutside(address));
+  guardContents((address) => void shellDialogs(shellTexts, applicationWindow).openOutside(address));
   // The installers register the scheme; a program that was put there without one does it itself.
   if (app.isPackaged) app.setAsDefaultProtocolClient(linkScheme);
   app.on("second-instance", (_event, _argv, _folder, wishes) => {
-    const [window] = BrowserWindow.getAllWindows();
+    const window = applicationWindow();
     if (window?.isMinimized()) window.restore();
     window?.focus();
     wish(readWishes(wishes));

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { arch, release, totalmem } from "node:os";
 import { join } from "node:path";
-import { app, BrowserWindow, clipboard, ipcMain, session, shell } from "electron";
+import { app, clipboard, ipcMain, session, shell } from "electron";
 import { contract } from "../shared-types/index.ts";
 import { chooseLibraryFile, usualLibraryFile } from "./library/default-place.ts";
 import { adoptLibraryIn, moveLibrary } from "./library/move-library.ts";
@@ -16,7 +16,7 @@ import { guardAgainstCrashes } from "./window/crash-guard.ts";
 import { diagnosticsText } from "./window/diagnostics.ts";
 import { guardSession } from "./window/guards.ts";
 import { indexPaper } from "./window/index-paper.ts";
-import { openMainWindow } from "./window/main-window.ts";
+import { applicationWindow, openMainWindow } from "./window/main-window.ts";
 import { createWindowPrinter } from "./window/print-window.ts";
 import { recentRecordings } from "./window/recent-recordings.ts";
 import { hashOfLink, readLink, recordingOfAddress } from "./window/roundwalk-link.ts";
@@ -55,8 +55,7 @@ const diagnosticLines = 200;
 export async function openDesktop({ libraryFile, withDemo, texts, log, wishes }: DesktopOptions): Promise<Desktop> {
   // Run from a built file, Electron would give its own version for ours.
   const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { version: string };
-  const mainWindow = () => BrowserWindow.getAllWindows().find((window) => window.webContents.getURL().startsWith(appOrigin));
-  const dialogs = shellDialogs(texts, mainWindow);
+  const dialogs = shellDialogs(texts, applicationWindow);
   const reveal = async (folder: string) => {
     const failure = await shell.openPath(folder);
     if (failure) throw new Error(failure);
@@ -89,7 +88,7 @@ export async function openDesktop({ libraryFile, withDemo, texts, log, wishes }:
     dispatch: createDispatch(application.handlers, log.say),
     subscribe: parts.events.subscribe,
     offerPath: parts.files.offerPath,
-    pages: () => BrowserWindow.getAllWindows().map(({ webContents }) => webContents),
+    pages: () => [applicationWindow()].flatMap((window) => window?.webContents ?? []),
     log: log.say,
   });
 
@@ -109,10 +108,10 @@ export async function openDesktop({ libraryFile, withDemo, texts, log, wishes }:
   });
 
   const recent = recentRecordings(join(app.getPath("userData"), "recent-recordings.json"));
-  const shown = () => recordingOfAddress(mainWindow()?.webContents.getURL() ?? "");
+  const shown = () => recordingOfAddress(applicationWindow()?.webContents.getURL() ?? "");
   const goTo = (hash: string) => {
     // The same document: the page moves, and nothing is loaded anew.
-    mainWindow()
+    applicationWindow()
       ?.loadURL(`${appOrigin}/${hash}`)
       .catch((failure: unknown) => log.say(`A link was not followed: ${String(failure)}`));
   };
@@ -149,7 +148,7 @@ export async function openDesktop({ libraryFile, withDemo, texts, log, wishes }:
     showLog: () => shell.showItemInFolder(log.file),
     // The help is the page's, and opens by its key wherever the person is.
     openHelp: () => {
-      for (const type of ["keyDown", "keyUp"] as const) mainWindow()?.webContents.sendInputEvent({ type, keyCode: "F1" });
+      for (const type of ["keyDown", "keyUp"] as const) applicationWindow()?.webContents.sendInputEvent({ type, keyCode: "F1" });
     },
     copyDiagnostics: () => {
       const engines = { electron: process.versions.electron ?? "-", chrome: process.versions.chrome ?? "-", node: process.versions.node };

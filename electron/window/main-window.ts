@@ -14,6 +14,11 @@ export interface MainWindowOptions {
   readonly prepare: (window: BrowserWindow) => void;
 }
 
+/** The one window that shows the application; those that print are none of it. */
+export function applicationWindow(): BrowserWindow | undefined {
+  return BrowserWindow.getAllWindows().find((window) => !window.isDestroyed() && window.webContents.getURL().startsWith(`${appOrigin}/`));
+}
+
 /** Opens the one window where it was left, on a screen that is there now. It may be closed again by the time this resolves. */
 export async function openMainWindow({ preload, placeFile, hash, prepare }: MainWindowOptions): Promise<BrowserWindow> {
   const primary = screen.getPrimaryDisplay();
