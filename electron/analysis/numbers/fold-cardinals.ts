@@ -171,6 +171,9 @@ function belowThousand(raw: readonly RawPiece[], at: number): (Part & { readonly
   // "six hundred sixteens" is a 6.00-16 tire: so many hundred of a plural are two things.
   if (tail.plural && tail.value >= 10 && tail.value < 20 && tailAt === afterHundred)
     return { value: hundreds, next: afterHundred, plural: false, scaled: true };
+  // "Forty six hundred and four eighty on the foot pounds": a shorthand follows the "and", and no four of the hundreds.
+  if (tailAt !== afterHundred && tail.value < 10 && tail.next === tailAt + 1 && raw[tail.next]?.role === "tens")
+    return { value: hundreds, next: afterHundred, plural: false, scaled: true };
   // "a hundred and three quarter ton" would be rare; "two hundred and 5 owners" rarer. A fraction after "and" is left to its rule.
   if (tailAt !== afterHundred && raw[tail.next]?.role === "ordinal" && raw[tail.next]?.plural)
     return { value: hundreds, next: afterHundred, plural: false, scaled: true };

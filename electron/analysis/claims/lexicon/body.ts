@@ -12,7 +12,7 @@ export const bodyWords = [
     position: "front",
     say: ["front fender", "front wing", "inner wing", "inner fender", "nose panel", "valance", "cowl", "scuttle"],
   },
-  { component: "body", part: "fender", position: "front", say: ["fender", "wing"] },
+  { component: "body", part: "fender", position: "front", say: ["fender", "wing", "wing top", "fender top"] },
   {
     component: "body",
     part: "wheel arch",
@@ -52,7 +52,7 @@ export const bodyWords = [
     ],
   },
   { component: "body", part: "running board", say: ["running board", "side step", "nerf bar", "step board"] },
-  { component: "body", part: "jack point", say: ["jack point", "jacking point"] },
+  { component: "body", part: "jack point", say: ["jack point", "jacking point", "lift pad", "lift point", "jacking pad", "jack pad"] },
   {
     component: "body",
     part: null,

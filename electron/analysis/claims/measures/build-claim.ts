@@ -136,8 +136,10 @@ export function buildClaims(context: BuildContext, candidate: Candidate, made: n
   // "Sixty five to seventy five thousand": each end is a claim of its own.
   if (reading.kind === "range" && reading.parts && slot.need.kinds?.includes("range")) {
     const unit = slot.unit === "said" ? unitSaid(context, candidate) : slot.unit;
+    // "The book's at sixty five to seventy five": thousands, where nobody would ask so little.
+    const scale = slot.attribute === "price" && reading.parts.every((end) => end < 400) ? 1000 : 1;
     return reading.parts.map((end, at) => ({
-      ...claimOf(context, candidate, made + at, end, unit, slot.attribute),
+      ...claimOf(context, candidate, made + at, end * scale, unit, slot.attribute),
       circumstance: `${slot.circumstance ?? slot.name}, ${at === 0 ? "low" : "high"}`,
     }));
   }

@@ -16,7 +16,7 @@ export interface EarlierMeasure {
 
 /** Places that part a count. */
 const countPlace =
-  /^(?:\w+ )?(?:(?:up )?(?:on|in|at) (?:the )?(?:back|front|rear|deck|dash|doors?|top|bottom)|up (?:here|front)|back (?:here|there)|out back)\b/;
+  /^(?:\w+ )?(?:(?:up )?(?:on|in|at) (?:the )?(?:left|right|near ?side|off ?side|driver'?s?|passenger'?s?|other|back|front|rear|deck|dash|doors?|top|bottom)|up (?:here|front)|back (?:here|there)|out back)\b/;
 
 /** Things a number counts: it does not go on measuring what came before ("120 microns on the door … the tray has thirty four bolts"). */
 const countedNext =

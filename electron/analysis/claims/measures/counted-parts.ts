@@ -46,6 +46,8 @@ export function countedPart(speech: Speech, around: NumberSurroundings): Candida
   if (reading.value === 1 && !countedByOne.has(counted.part ?? counted.component)) return null;
   // "two light", "four door" and their like are no counts of lights or doors: more than one takes a plural.
   if (lastWord === "duals") return null;
+  // Stripes are counted as things: two black ones may lie on the road.
+  if (counted.part === "stripe") return null;
   if (reading.value !== 1 && !/(?:(?<!')s|s'|heads|leaves)$/.test(lastWord)) return null;
   return {
     slot,
@@ -127,6 +129,7 @@ export function countedBefore(speech: Speech, around: NumberSurroundings): Candi
   )
     return null;
   const closed =
+    ofThem ||
     /^(?:of (?:those|these|them)|and they|all|\.|$|just|in all|total|altogether|on there)/.test(around.after) ||
     /[.,;]/.test(speech.tokens[number.end - 1]!.after);
   // "Fog lamps two and …", "LED lamps, two.": right after the plural it is their count.

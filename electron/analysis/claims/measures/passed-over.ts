@@ -3,7 +3,7 @@ import { type NumberSurroundings, phraseOf } from "./surroundings.ts";
 
 /** Words of a speaker who puts a number right; the number before them is no claim. */
 const takesBack =
-  /^(?!and\b)(?:\S+ ){0,2}?(?:no(?= (?:i|i'm|it|it's|that's|sorry|wait|hang|hold|not|make|actually|ma'am|sir|the|a|you)\b|$)|sorry|wait|correction|rather|i mean|i'm lying|i beg your pardon|beg your pardon|forgive me|do forgive me|my mistake|i tell a lie|tell a lie|pardon me|scratch that|strike that|make that|make it|hang on|hold on|let me|excuse me|count (?:them|with))(?: |$)/;
+  /^(?!and\b)(?:\S+ ){0,2}?(?:\. )?(?:no(?= (?:i|i'm|it|it's|that's|sorry|wait|hang|hold|not|make|actually|ma'am|sir|the|a|you)\b|$)|sorry|wait|correction|rather|i mean|i'm lying|i beg your pardon|beg your pardon|forgive me|do forgive me|my mistake|i tell a lie|tell a lie|pardon me|scratch that|strike that|make that|make it|hang on|hold on|let me|excuse me|count (?:them|with))(?: |$)/;
 
 /** Numbers a speaker put right within a breath ("it's a 600, no I'm sorry it's a 650"), and the number that puts each right. */
 export function takenBack(speech: Speech, numbers: readonly SpokenNumber[]): Map<number, number> {
@@ -74,6 +74,11 @@ const othersVehicles: readonly RegExp[] = [
   /\bi (?:had|used to have|once had|owned) (?:a|an|one)\b[^.]*#(?:[^.]*\bin (?:my|an?) (?:old|other|last|first)\b)/,
   /#[^.]{0,30}\bthis (?:one|car|truck) (?:has less|doesn't|does not|isn't|ain't|hasn't)\b/,
   /\bthey (?:only )?(?:made|built|sold)\b[^.]*\b(?:of these|of them)\b[^.]*#/,
+  // Wishes and questions: "I'd be tempted by a 3.7", "would three deuces bolt on to it".
+  /\b(?:i'd|you'd|you could) be tempted by\b[^.]{0,14}#/,
+  /\bwould (?:it (?:fit|take|wear)|an? )[^.]{0,14}#|\bwould # [^.]{0,24}\b(?:fit|bolt|go|work|drop)\b/,
+  // Another that stood here: "there was a three door in here last month".
+  /\bthere was an?\b[^.]{0,20}#[^.]{0,50}\b(?:in here|through here) (?:last|the other|a while)\b/,
 ];
 
 /** Builds of the same model that this one is not, the number itself as "@": "the taxis had a 4.3", "the cheaper one had a two barrel", "they made a 4.10". */

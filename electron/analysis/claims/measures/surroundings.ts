@@ -130,7 +130,21 @@ export function mapSpeech(
   for (const sentence of speech.sentences) for (let at = sentence.first; at < sentence.end; at++) sentenceOf[at] = sentence.index;
   const numberAt: (SpokenNumber | undefined)[] = new Array(speech.tokens.length).fill(undefined);
   for (const number of numbers) if (!isPlainWord(number)) for (let at = number.first; at < number.end; at++) numberAt[at] = number;
-  return { speech, mentions, zones, clauseStart, clauseEnd, sentenceOf, numberAt, british: soundsBritish(speech) };
+  // The "brake" of "brake horse" and the "gauge" of "sixteen gauge" are units, and name no part.
+  const isUnit = ({ first, end }: PartMention): boolean => {
+    const number = numberAt[first];
+    return number !== undefined && number.first < first && end <= number.end;
+  };
+  return {
+    speech,
+    mentions: mentions.filter((mention) => !isUnit(mention)),
+    zones,
+    clauseStart,
+    clauseEnd,
+    sentenceOf,
+    numberAt,
+    british: soundsBritish(speech),
+  };
 }
 
 /** Sentences and tokens back that a pronoun or a bare number may reach for what it is about. */

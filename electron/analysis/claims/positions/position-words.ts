@@ -55,13 +55,13 @@ export const endPhrases = [
   },
   {
     words:
-      /\b(?:up front|out front|in front|at the front|on the fronts?|in the fronts?|ahead(?! of)|front (?:one|pair|set|ones|end|axle|tires?|wheels?|pads?|rotors?|discs?|drums?|brakes?|seats?|belts?|door|side|left|right)|(?:the|your|my|his) fronts?|fronts?|steers?|steer axle|fore)\b/,
+      /\b(?:up front|out front|in front|at the front|(?:on|for) the fronts?|in the fronts?|ahead(?! of)|front (?:one|pair|set|ones|end|axle|tires?|wheels?|pads?|rotors?|discs?|drums?|brakes?|seats?|belts?|door|side|left|right)|(?:the|your|my|his) fronts?|fronts?|steers?|steer axle|fore)\b/,
     meaning: "front",
     example: "two thirty-fives ahead",
   },
   {
     words:
-      /\b(?:out back|out the back|in (?:the )?(?:back|rear)|at the (?:back|rear)|on the (?:back|rear|rears|backs)|(?:on|in) (?:the )?drives|behind(?! (?:the|it(?!'s)|that(?!'s)|this|me|him|her|here|us|them|those|you|a)\b)|(?:rear|back) (?:one|pair|set|ones|end|axle|tires?|wheels?|pads?|rotors?|discs?|drums?|brakes?|seats?|belts?|door|side|left|right|there)|(?:the|your|my|his) (?:rears?|backs)|rears?|backs|aft|(?:the|your|my|these|those|back|rear) duals|(?:inner|outer|inside|outside) duals?)\b/,
+      /\b(?:out back|out the back|in (?:the )?(?:back|rear)|at the (?:back|rear)|(?:on|for) the (?:back|rear|rears|backs)|(?:on|in) (?:the )?drives|behind(?! (?:the|it(?!'s)|that(?!'s)|this|me|him|her|here|us|them|those|you|a)\b)|(?:rear|back) (?:one|pair|set|ones|end|axle|tires?|wheels?|pads?|rotors?|discs?|drums?|brakes?|seats?|belts?|door|side|left|right|there)|(?:the|your|my|his) (?:rears?|backs)|rears?|backs|aft|(?:the|your|my|these|those|back|rear) duals|(?:inner|outer|inside|outside) duals?)\b/,
     meaning: "rear",
     example: "two fifty-fives behind",
   },

@@ -134,7 +134,12 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
     claim.mention && claim.mention.first >= claim.number.end && claim.mention.first - claim.number.end <= 2
       ? claim.mention.end
       : claim.number.end;
-  const after = phraseOf(tokens, named, Math.min(finishedPhrase(tokens, claim.clause.end), claim.notAfter));
+  // "Seventeens at all four corners": the four is a place and no next figure.
+  const notAfter =
+    tokens[claim.notAfter - 1]?.word === "all" && /^(?:four|4)$/.test(tokens[claim.notAfter]?.word ?? "")
+      ? claim.notAfter + 2
+      : claim.notAfter;
+  const after = phraseOf(tokens, named, Math.min(finishedPhrase(tokens, claim.clause.end), notAfter));
   const widerFrom = Math.max(claim.sentence.first - (speech.punctuated ? 0 : leadInWords), claim.notBefore, claim.number.first - 25);
   const wider = phraseOf(tokens, widerFrom, claim.number.first);
 
@@ -166,7 +171,11 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
       (claim.component === "paint" && claim.mention.component === "body"))
       ? endOfPosition(claim.mention.position)
       : null;
-  const phrase = endFrom(endPhrases);
+  const pointed = nearest<EndOfVehicle>(pointingPhrases, after, "after");
+  const endNamed = nearest<EndOfVehicle>(endPhrases, after, "after");
+  // "Three in the back and the two up here": where it is pointed at right behind the number, it is.
+  const pointedAt = pointed && pointed.gap <= 4 && (!endNamed || endNamed.gap > pointed.gap) ? pointed.meaning : null;
+  const phrase = otherEndOf(claim, before, after, wider) ?? pointedAt ?? endFrom(endPhrases);
   // "The duals … all four have eight": all of those the talk is about, not of the vehicle's.
   const ofThese = phrase === "both" && mentionEnd !== null && !/\b(?:around|round|corners?|all six)\b/.test(`${before} ${after}`);
   // "Sixty five in the front and fifty five in the duals": the part named right after says the end itself.
@@ -209,6 +218,16 @@ export function resolvePosition(speech: Speech, claim: PlaceOfClaim): PositionNa
   return place;
 }
 
+const otherEnd = /\b(?:the |at the |on the )?(?:other|opposite|far) (?:end|axle|pair)\b/;
+
+/** "Discs at the front, and it's ten inch drums at the other end": the end across from the one told of last. */
+function otherEndOf({ carried }: PlaceOfClaim, before: string, after: string, wider: string): EndOfVehicle | null {
+  const said = otherEnd.test(before) || (otherEnd.test(after.slice(0, 34)) && !/^.{0,30}\b(?:and|but)\b.*\bother\b/.test(after));
+  if (!said) return null;
+  const told = nearest<EndOfVehicle>(endPhrases, wider, "before")?.meaning ?? endOfPosition(carried);
+  return told === "front" ? "rear" : told === "rear" ? "front" : null;
+}
+
 /** Parts that sit at one end or the other and nowhere between. */
 const atEitherEnd: ReadonlySet<ComponentName> = new Set(["bumper", "lights"]);
 
@@ -228,7 +247,7 @@ const pairInHand =
 function toldOfBothEnds(tokens: readonly Token[], { number, sentence }: PlaceOfClaim): boolean {
   const words = phraseOf(tokens, Math.max(sentence.first, number.first - 14), Math.min(sentence.end, number.end + 14));
   if (/\bthis (?:front|rear|back|side|one)\b/.test(words)) return false;
-  return /\b(?:in|on|at) (?:the )?front\b/.test(words) && /\b(?:in|on|at) (?:the )?(?:back|rear)\b/.test(words);
+  return /\b(?:in|on|at|up|out) (?:the )?fronts?\b/.test(words) && /\b(?:in|on|at|out) (?:the )?(?:backs?|rears?)\b/.test(words);
 }
 
 /** The front of the vehicle shown, and not named in passing. */
@@ -244,7 +263,8 @@ function namesSide(wider: string, later: string): boolean {
 }
 
 /** One tire's own sidewall, read off: "front tire, I'll read you the side of it". */
-const sidewallRead = /\b(?:read|reading) (?:you )?(?:it )?(?:off )?(?:the |what's on the )?(?:side ?wall|side)\b/;
+const sidewallRead =
+  /\b(?:this (?:front|rear|back) (?:one|tire)|(?:front|rear|back) one) (?:says|reads|it says|here says|is marked)\b|\b(?:read|reading) (?:you )?(?:it )?(?:off )?(?:the |what's on the )?(?:side ?wall|side)\b/;
 
 function sideOf(claim: PlaceOfClaim, wider: string, later: string, end: EndOfVehicle | null): SideOfVehicle | null {
   const around = `${wider} ${later}`;

@@ -118,6 +118,13 @@ export function homeOfMark(
     )
     .toSorted((a, b) => a.first - b.first)[0];
   if (after) return after;
+  // "… the left hand rail … there's a couple of holes in it": what was named last.
+  if (
+    before &&
+    around.number.first - before.end <= 22 &&
+    /^(?:in|on|through) (?:it|them)\b/.test(phraseOf(speech.tokens, range.end, range.end + 2))
+  )
+    return before;
   return before && around.number.first - before.end <= 6 && hasMarks.test(phraseOf(speech.tokens, before.end, around.number.first))
     ? before
     : null;

@@ -25,7 +25,7 @@ const counted: readonly About[] = [
   "body/jack point",
 ];
 
-const done = /^(?:$|\.|(?:and|if|but|so|or|in all|all told|of (?:them|those|these)|here|there|on|which|that|i|not)\b)/;
+const done = /^(?:$|\.|(?:and|if|but|so|or|in all|all told|of (?:them|those|these)|here|there|on|which|that|i|it|not)\b)/;
 const noCount =
   /\bmiles?\b|\bpsi\b|\bpounds\b|\bdollars\b|\bquid\b|\bmicrons?\b|\bmils?\b|\binch\b|\bfoot\b|\bvolts?\b|\bdegrees\b|\bthirty seconds\b|\bmillimeters?\b|\bliters?\b|\bowed\b|\bo'clock\b|\bout of (?:five|ten)\b/;
 
@@ -62,7 +62,7 @@ export const countedTalkSlots = [
           /\b(?:should be|ought to be|supposed to be|meant to be|i count|i counted|i've counted|i only count|i make it|make it|count that|call that|count them)(?: about| only| as)?$/,
         after: done,
         about: counted,
-        reach: "sentence",
+        reach: "recent",
         score: 1.0,
       },
       {
@@ -130,7 +130,7 @@ export const countedTalkSlots = [
         before: /\b(?:just|only) the$/,
         after: /^(?:$|\.|(?:over (?:here|there)|on (?:this|the|that)|in the|at the|up|with it|so|and)\b)/,
         about: ["trim/mirror", "exhaust", "vehicle/key", "lights", "audio/speaker", "electrical", "fuel-tank", "cooling/fan", "body"],
-        reach: "sentence",
+        reach: "recent",
         score: 0.95,
       },
       { before: /\bout of (?:that|the|this|just the|only the)$/, after: /^speaker\b/, about: ["audio/speaker"], score: 1.1 },

@@ -17,7 +17,7 @@ export const drivelineSlots = [
     attribute: "count",
     unit: null,
     need: { kinds: ["integer"], units: [null], min: 1, max: 18 },
-    unless: /\bact like\b|\bpretend|\bblows?(?: \w+){0,2},? #|\b(?:fan|blower|wipers?)(?:'s| is| has| are| have)? #/,
+    unless: /\bact like\b|\bpretend/,
     cues: [
       {
         after:
@@ -129,13 +129,7 @@ export const drivelineSlots = [
     need: { kinds: ["ratio"], units: [null], min: 2, max: 7.6 },
     cues: [
       { before: /\btag(?:'s)?(?: it| still)?(?: says| reads)?$/, zones: ["underside", "rear", "documents"], unless: notRatio, score: 0.9 },
-      {
-        zones: ["underside"],
-        unless: new RegExp(
-          `${notRatio.source}|\\binch\\b|\\bin low\\b|\\blow range\\b|\\btransfer (?:case|box)\\b|\\breduction|\\bcompression`,
-        ),
-        score: 0.62,
-      },
+      { zones: ["underside"], unless: new RegExp(`${notRatio.source}|\\binch\\b|\\breduction|\\bcompression`), score: 0.62 },
     ],
     // Sure of itself by the words about gears before it, or left alone.
     value: (reading) => (reading.likelihood >= 0.6 ? ratioOf(reading.value, reading.kind) : undefined),

@@ -24,7 +24,7 @@ export const engineSlots = [
     unit: "cu in",
     need: { kinds: ["integer", "measure"], units: [null], min: 90, max: 700 },
     unless:
-      /\b(?:first|low|top|reverse|second|third|fourth|fifth|final|gear|alternator|generator|dynamo|battery|starter|inverter|winch|compressor|thermostat|clutch|fan|crane|hitch|trailer)(?:'s| is| was)(?: an?)? #|# (?:\S+ ){1,5}# ~|# (?:\S+ ){1,5}# (?:crank|heads?|cam|casting|intake|stroke|outlet|horse)\b/,
+      /\bgas\b[^#]*, the #|\bregassed\b|\brefrigerant\b|\bfreon\b|\bair ?con\b|\b(?:first|low|top|reverse|second|third|fourth|fifth|final|gear|alternator|generator|dynamo|battery|starter|inverter|winch|compressor|thermostat|clutch|fan|crane|hitch|trailer)(?:'s| is| was)(?: an?)? #|# (?:\S+ ){1,5}# ~|# (?:\S+ ){1,5}# (?:crank|heads?|cam|casting|intake|stroke|outlet|horse)\b/,
     cues: [
       {
         guess: "cu in",

@@ -152,6 +152,27 @@ export const engineTalkSlots = [
     example: { heard: "sixty pounds on the oil gauge cold", value: 60, zone: "drive" },
   },
   {
+    name: "oil pressure, between two figures",
+    component: "engine",
+    part: "oil pressure",
+    attribute: "pressure",
+    unit: "psi",
+    need: { kinds: ["range"], units: [null, "psi", "lb"] },
+    unless: /\bdegrees\b|\bmiles\b|\btires?\b|\bdollars\b|\bminutes?\b/,
+    cues: [
+      {
+        after:
+          /^(?:pounds |psi )?(?:or so |ish )?(?:when (?:it's|she's|he's) |once (?:it's|she's) )?(?:hot|warm|cold|warmed|at (?:a )?(?:hot )?idle|idling)\b/,
+        zones: ["drive", "engine-bay", "cabin"],
+        score: 1.1,
+      },
+      { before: /\boil(?: pressure)?(?:'s| is| sits| runs)?(?: about| around| at| between| from)*$/, score: 1.2 },
+    ],
+    value: (reading) => (reading.parts?.every((part) => part >= 5 && part <= 110) ? reading.value : undefined),
+    circumstance: "oil pressure",
+    example: { heard: "it'll lay down at twenty five or thirty when it's hot", value: 30, zone: "drive" },
+  },
+  {
     name: "compression, hole by hole",
     component: "engine",
     part: "compression",
@@ -272,7 +293,11 @@ export const engineTalkSlots = [
     unit: "said",
     need: { units: ["in", "mm"], min: 12, max: 1200 },
     cues: [
-      { before: /\b(?:radiator|rad)(?:'s| is|,)?(?: an?| the)?(?: big| wide)?$/, unless: /\bhose\b|\bfan\b|\bcap\b/, score: 1.2 },
+      {
+        before: /\b(?:radiator|rad)(?:'s| is|,)?(?: an?| the)?(?: big| wide)?$/,
+        unless: /\b(?:hose|fan|cap)(?:'s| is|,)?(?: an?)? #/,
+        score: 1.2,
+      },
       { after: /^(?:inch )?(?:wide )?(?:radiator|rad)\b/, score: 1.2 },
     ],
     example: { heard: "radiator's a twenty six inch with three rows to it", value: 26, zone: "engine-bay" },

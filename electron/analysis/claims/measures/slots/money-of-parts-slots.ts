@@ -68,6 +68,25 @@ export const moneyOfPartsSlots = [
     example: { heard: "the exhaust was six hundred and fifty bucks", value: 650, zone: "underside" },
   },
   {
+    name: "price out of a catalogue, its point left out",
+    component: "topic",
+    part: "cost",
+    attribute: "price",
+    unit: "said",
+    need: { kinds: ["integer"], units: [null], min: 1000, max: 9999 },
+    cues: [
+      {
+        after: /^(?:out of|from|in) (?:the|a|any) (?:catalog|catalogue|book|club|parts (?:man|place|counter))\b/,
+        said: /(?:ninety (?:five|nine)|fifty|ninety|twenty five|seventy five)$/,
+        about: partsWorkedOn,
+        score: 1.4,
+      },
+    ],
+    value: (reading) => (typeof reading.value === "number" ? reading.value / 100 : undefined),
+    circumstance: "cost of a part or of work",
+    example: { heard: "the carpet's a repop it's thirty nine ninety five out of the catalog", value: 39.95, zone: "cargo" },
+  },
+  {
     name: "sum given for a part, unit left out",
     component: "topic",
     part: "cost",

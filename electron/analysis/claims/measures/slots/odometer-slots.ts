@@ -178,7 +178,7 @@ export const odometerSlots = [
     need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
     // "It's a 2020" names its year.
     unless:
-      /\b(?:it's|it is|she's|car's|this is|that's|car is) an? #|\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #|\b(?:offered|priced|listed|advertised|estimated|reserved) (?:at|for) (?:\w+ )?#/,
+      /\b(?:it's|it is|she's|car's|this is|that's|car is) an? #|\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #|\bclock(?:'s| is)? (?:stuck|stopped|slow|fast|right|wrong|dead)\b|\b(?:book|estimate|guide)(?:'s| is)? (?:at|is|on) #|\b(?:offered|priced|listed|advertised|estimated|reserved) (?:at|for) (?:\w+ )?#/,
     cues: [
       { after: /^and (?:some )?change\b/, unless: /\bdollars|\basking|\bprice|\bpaid|\bspent/, score: 1.0 },
       {
@@ -212,7 +212,7 @@ export const odometerSlots = [
         before:
           /\b(?:odometer|odo|mileometer|milometer|mileage|(?<!on the )clock|(?<!# )miles|speedo|speedometer)(?:'s| is| has| it)?\b[^.#]{0,45}$/,
         unless:
-          /\bdollars|\basking|\bprice|\boffered|\blisted|\byours\b|\bup for\b|\bpercent|\brpm|\bhorse|\bfor sale|\bclock(?:'s| is)? (?:stuck|stopped|dead|wrong|slow|fast)|\bbook's at\b|rev counter|\btach|\bprice|\basking|\bglass|\b(?:number|list|money|ask)(?:'s| is)? #|\b(?:i|we) (?:got|had|have) #|\btires?\b(?![^#]*\b(?:odometer|odo|mileage|miles|clock|speedo)\b[^#]*#)|\bgoes to #/,
+          /\bdollars|\basking|\bprice|\boffered|\blisted|\byours\b|\bup for\b|\bpercent|\brpm|\bhorse|\bfor sale|rev counter|\btach|\bprice|\basking|\bglass|\b(?:number|list|money|ask)(?:'s| is)? #|\b(?:i|we) (?:got|had|have) #|\btires?\b(?![^#]*\b(?:odometer|odo|mileage|miles|clock|speedo)\b[^#]*#)|\bgoes to #/,
         score: 1.15,
       },
       {

@@ -194,7 +194,8 @@ export const papersTalkSlots = [
     attribute: "price",
     unit: "said",
     need: { kinds: ["range"], units: ["USD", "GBP", "EUR", null] },
-    unless: noMoney,
+    unless: new RegExp(`${noMoney.source}|\\blog ?book\\b|\\bservice book\\b|\\bhandbook\\b`),
+    value: (reading) => (reading.parts?.every((part) => part < 1900 || part > 2035) ? reading.value : undefined),
     cues: [
       {
         before:

@@ -115,7 +115,8 @@ export const priceSlots = [
     attribute: "price",
     unit: "said",
     need: { kinds: ["money"], units: ["USD", "GBP", "EUR"], min: 5, max: 60000 },
-    unless: /\b(?:asking|offer|offered|deposit|a month|per month|tax|bid|appraised|insured|reward|worth|phone|donut|lunch|beer|coffee)\b/,
+    unless:
+      /\btach\b|\brev counter\b|\bruns to #|\bred ?lines?\b|\b(?:on|off) the list\b|\b(?:asking|offer|offered|deposit|a month|per month|tax|bid|appraised|insured|reward|worth|phone|donut|lunch|beer|coffee)\b/,
     cues: [
       { zones: ["documents"], score: 0.95 },
       {
@@ -191,8 +192,7 @@ export const priceSlots = [
     cues: [
       {
         zones: ["closing"],
-        unless:
-          /\bmiles?\b|\bclock\b|\bkilomet|\bcall\b|\bphone|\btext\b|\bnumber\b|\bodometer|\bon (?:it|her|him) and (?:we're|i'm|he's|she's|they're)\b|# down\b|\bfinanc|\bdeposit|\bmonth\b/,
+        unless: /\bmiles?\b|\bclock\b|\bkilomet|\bcall\b|\bphone|\btext\b|\bnumber\b|\bodometer|# down\b|\bfinanc|\bdeposit|\bmonth\b/,
         score: 0.5,
       },
       {
