@@ -1,8 +1,9 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { test as base, expect } from "@playwright/test";
 import { openStandInDesk, type StandInDesk } from "./support/stand-in-desk.ts";
+import { openDemo } from "./support/steps.ts";
 
 // The built main process and preload of the desktop, with a stand-in where Electron would be; the test plays the person at the system's
 // own window for folders.
@@ -81,4 +82,32 @@ test("bundles and the lot's indexes go into a folder that the system's window na
   // Each window asked for a folder, and nothing else.
   const asked = standIn.dialogs.map(({ options }) => (options as { properties?: string[] }).properties);
   expect(asked).toEqual(Array(4).fill(["openDirectory", "createDirectory"]));
+});
+
+base("without FFmpeg the desktop's page takes the index' pictures from its own player too", async ({ page }) => {
+  base.setTimeout(120_000);
+  const home = mkdtempSync(join(tmpdir(), "roundwalk-pictures-"));
+  const desk = await openStandInDesk(page, {
+    home,
+    args: ["--library", join(home, "library.sqlite")],
+    env: { ROUNDWALK_FFMPEG: join(home, "there-is-no-ffmpeg-here") },
+  });
+  try {
+    await openDemo(page, "Check");
+    await expect(page.getByText(/[1-9]\d* left of/)).toBeVisible({ timeout: 30_000 });
+    await page.getByRole("button", { name: "Export…" }).click();
+    const dialog = page.getByRole("dialog", { name: "Export" });
+    await dialog.getByRole("button", { name: "Choose none" }).click();
+    await dialog.getByRole("button", { name: /^Show \d files of Condition index$/ }).click();
+    await dialog.getByRole("checkbox", { name: "Condition index, page" }).click();
+    await dialog.getByRole("button", { name: "Write 1 file" }).click();
+    await expect(dialog.getByRole("status").last()).toHaveText("1 file written.", { timeout: 60_000 });
+    const exportsFolder = join(home, "exports");
+    const [name = ""] = readdirSync(exportsFolder, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".html"));
+    expect(readFileSync(join(exportsFolder, name), "utf8").match(/<img src="data:image\/jpeg/g)?.length ?? 0).toBeGreaterThan(8);
+    expect(desk.complaints).toEqual([]);
+  } finally {
+    await desk.quit();
+    rmSync(home, { recursive: true, force: true });
+  }
 });
