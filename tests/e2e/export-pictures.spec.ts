@@ -91,6 +91,8 @@ test("by keyboard: they are seen being taken, can be ended, go on where they sto
 }) => {
   test.setTimeout(150_000);
   await openDemo(page, "Check");
+  // The demo is analyzed while the page already stands.
+  await expect(page.getByText(/[1-9]\d* left of/).first()).toBeVisible({ timeout: 30_000 });
   const [{ id: recordingId } = { id: "" }] = await call(page, "recording.list", {});
   const { moments, hostTakes } = await call(page, "still.wanted", { recordingId });
   expect(hostTakes).toBe(false);
@@ -140,6 +142,8 @@ test("a finding's picture is taken too; what cannot be read is told, and the fil
 }) => {
   test.setTimeout(120_000);
   await openDemo(page, "Check");
+  // The demo is analyzed while the page already stands.
+  await expect(page.getByText(/[1-9]\d* left of/).first()).toBeVisible({ timeout: 30_000 });
   const [{ id: recordingId } = { id: "" }] = await call(page, "recording.list", {});
   const { findingProposals } = await call(page, "recording.get", { id: recordingId });
   const key = findingProposals[3]?.key ?? "";
@@ -182,6 +186,10 @@ test("of a whole lot they are taken for each recording before its files, PDFs wi
   const folder = mkdtempSync(join(tmpdir(), "roundwalk-lot-"));
   try {
     await expect(page.getByRole("link", { name: /^Check / })).toBeVisible({ timeout: 60_000 });
+    const [{ id } = { id: "" }] = await call(page, "recording.list", {});
+    await expect
+      .poll(async () => (await call(page, "still.wanted", { recordingId: id })).moments.length, { timeout: 30_000 })
+      .toBeGreaterThan(8);
     await page.getByRole("button", { name: "Whole lot" }).click();
     await page.getByRole("menuitem", { name: /Index all/ }).click();
     const dialog = page.getByRole("dialog", { name: "Index all that is ready" });

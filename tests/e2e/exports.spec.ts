@@ -281,6 +281,7 @@ test.describe("in the export panel", () => {
 
   test("the text goes by the template that is chosen: looked at, written, downloaded", async ({ desk: page, host }) => {
     await openDemo(page, "Check");
+    await expect(page.getByText(/[1-9]\d* left of/).first()).toBeVisible({ timeout: 30_000 });
     await page.evaluate(() =>
       fetch("/rpc/template.keep", {
         method: "POST",

@@ -35,6 +35,7 @@ test("by keyboard, the copy is followed, cancelled without a trace, made, asked 
 }) => {
   test.setTimeout(120_000);
   await openDemo(page, "Check");
+  await expect(page.getByText(/[1-9]\d* left of/).first()).toBeVisible({ timeout: 30_000 });
   await page.getByRole("button", { name: "Export…" }).press("Enter");
   const dialog = page.getByRole("dialog", { name: "Export" });
   const copy = dialog.getByRole("region", { name: "The video with its chapters inside" });
