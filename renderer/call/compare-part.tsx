@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useEffect, useEffectEvent, useState } from "react";
 import type { RecordingSummary } from "../../shared-types/index.ts";
+import { useHelp } from "../help/use-help.ts";
 import { Button } from "../shared/button.tsx";
 import { counted } from "../shared/count.ts";
 import { keyName, useShortcuts } from "../shared/keys.ts";
@@ -28,6 +29,7 @@ export function ComparePart(props: ComparePartProps) {
   // What was removed since the address was written is left out.
   const compared = recordings === null ? [] : props.compared.filter((id) => recordings.some((recording) => recording.id === id));
   const { value: comparison, answered, problem } = useComparison(query, compared);
+  const help = useHelp();
   const [chosen, setChosen] = useState<ChosenMoment | null>(null);
   const all = comparison?.subjects.flatMap(({ subject, said }) =>
     said.flatMap((moments, at) =>
@@ -51,6 +53,11 @@ export function ComparePart(props: ComparePartProps) {
   useEffect(() => tellUnderside(under), [under]);
 
   const act = (key: string, typing: boolean): boolean => {
+    // In an empty field it is no part of a question.
+    if (key === "?" && typing && query === "") {
+      help.open("keys");
+      return true;
+    }
     const action = callActionOf(key);
     if (action === "compare") onCompared(null);
     else if (action === "pause") onPause();
@@ -114,7 +121,8 @@ export function ComparePart(props: ComparePartProps) {
             {compared.length < 2 ? <p>Choose two vehicles or more, by stock number or name.</p> : null}
             {answered !== "" && compared.length > 0 ? (
               <p>
-                Nobody said anything of “{answered}” on {compared.length === 1 ? "this vehicle" : "any of these vehicles"}.
+                No claim about “{answered}” was heard of {compared.length === 1 ? "this vehicle" : "any of these vehicles"}. A claim is a
+                part and what is said of it; a place alone (“underside”) is asked of the library.
               </p>
             ) : (
               <p>Then name a claim: a part and what is asked of it.</p>
@@ -144,7 +152,7 @@ export function ComparePart(props: ComparePartProps) {
 function statusOf(subjects: number, answered: string, readAs: string | null, vehicles: number): string {
   if (vehicles === 0) return "No vehicle chosen yet.";
   if (answered === "") return "No claim named yet.";
-  if (subjects === 0) return `Nobody said anything of “${answered}”.`;
+  if (subjects === 0) return `No claim about “${answered}”.`;
   const found = `${counted(subjects, "claim", "claims")} of ${counted(vehicles, "vehicle", "vehicles")}`;
   return readAs === null ? `${found} for “${answered}”` : `Nothing is called “${answered}”. ${found} for “${readAs}”`;
 }

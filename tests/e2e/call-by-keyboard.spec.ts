@@ -127,7 +127,7 @@ test("two vehicles by a claim, without the mouse", async ({ desk: page }) => {
     await ask(page, "number of owners");
     await expect(table.getByRole("cell", { name: "nobody said" }).first()).toBeVisible();
     await ask(page, "headliner voltage");
-    await expect(page.getByText("Nobody said anything of “headliner voltage” on any of these vehicles.")).toBeVisible();
+    await expect(page.getByText("No claim about “headliner voltage” was heard of any of these vehicles.")).toBeVisible();
   });
 
   await test.step("a vehicle is taken away and put back by its stock number", async () => {
