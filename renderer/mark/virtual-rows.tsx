@@ -8,7 +8,7 @@ export interface VirtualRowsProps<Row> {
   readonly rowKey: (row: Row) => string;
   /** Height of a row before it was measured, in CSS pixels. */
   readonly estimate: number;
-  /** Stands above the rows and scrolls with them. */
+  /** Stands above the rows, also while they scroll. */
   readonly head: ReactNode;
   /** Place of the row that is in view when the list is opened. */
   readonly startAt: number;
@@ -50,6 +50,8 @@ export function VirtualRows<Row>(props: VirtualRowsProps<Row>) {
     estimateSize: () => estimate,
     overscan: 6,
     scrollMargin: margin,
+    // What stands above the rows stays there and lies over them.
+    scrollPaddingStart: margin,
     getItemKey: keyAt,
     rangeExtractor: (range) => {
       const shown = defaultRangeExtractor(range);
@@ -59,7 +61,7 @@ export function VirtualRows<Row>(props: VirtualRowsProps<Row>) {
   useEffect(() => {
     const measured = headElement.current;
     if (!measured) return;
-    const watcher = new ResizeObserver(() => setMargin(measured.offsetTop + measured.offsetHeight));
+    const watcher = new ResizeObserver(() => setMargin(measured.offsetHeight));
     watcher.observe(measured);
     return () => watcher.disconnect();
   }, []);
