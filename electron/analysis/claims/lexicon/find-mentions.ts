@@ -61,7 +61,13 @@ const rowsByFirstWord: ReadonlyMap<string, readonly IndexedRow[]> = (() => {
 })();
 
 /** Words around a part word that show it means something else. */
-const otherSenses: readonly { readonly word: string; readonly before?: RegExp; readonly after?: RegExp }[] = [
+const otherSenses: readonly {
+  readonly word: string;
+  readonly before?: RegExp;
+  readonly after?: RegExp;
+  /** True where the plural means what it says: "the pad" is the dash's, "the pads" are the brakes'. */
+  readonly singular?: boolean;
+}[] = [
   {
     word: "top",
     before: /\b(?:on|over|at|the very|right at the|bottom to|to|cam up|third and|in|off the|up)(?: the)?$/,
@@ -113,7 +119,7 @@ const otherSenses: readonly { readonly word: string; readonly before?: RegExp; r
   { word: "key", before: /\blow$/ },
   { word: "blower", after: /^(?:motor|fan|speed)\b/ },
   { word: "boost", after: /^(?:the|its|your)\b/ },
-  { word: "pad", before: /\b(?:the|dash)$/, after: /^(?:that's|so there's|where)\b/ },
+  { word: "pad", singular: true, before: /\b(?:the|dash)$/, after: /^(?:that's|so there's|where)\b/ },
   { word: "bench", before: /\b(?:the|work|on)$/ },
   { word: "panel", before: /\bkick$/, after: /^(?:work)\b/ },
 ];
@@ -127,7 +133,7 @@ function wordsBetween(tokens: readonly Token[], first: number, end: number): str
 function meansSomethingElse(tokens: readonly Token[], first: number, end: number): boolean {
   if (end - first !== 1) return false;
   const word = tokens[first]!.word;
-  const senses = otherSenses.filter((sense) => sense.word === word || sense.word === listedForm(word));
+  const senses = otherSenses.filter((sense) => sense.word === word || (!sense.singular && sense.word === listedForm(word)));
   if (senses.length === 0) return false;
   const before = wordsBetween(tokens, first - 3, first);
   const after = wordsBetween(tokens, end, end + 3);

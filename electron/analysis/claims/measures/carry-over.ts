@@ -77,7 +77,7 @@ export function continued(last: EarlierMeasure, around: NumberSurroundings): Can
         around.after,
       );
     const led =
-      /\b(?:and|one|ones|one's|(?:front|rear|back|driver|passenger|left|right|offside|nearside)(?:'s)?|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called|inside|outside|inner|outer|(?:inside|outside|inner|outer) duals?|dual)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
+      /\b(?:and|one|ones|one's|(?:other|far|opposite) (?:end|side|axle)(?:'s)?|(?:front|rear|back|driver|passenger|left|right|offside|nearside)(?:'s)?|that's|it's|is|says|at|to|drops|about|other|was|rear|rears|back|front|fronts|door|fender|quarter|side|panel|hood|roof|trunk|tailgate|they're|are|have|has|had|same|another|called|inside|outside|inner|outer|(?:inside|outside|inner|outer) duals?|dual)(?: (?:a|about|at|is|says|it says|around|like|to|one|that's))*$/.test(
         around.before,
       );
     if (

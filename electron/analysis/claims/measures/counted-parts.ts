@@ -17,11 +17,18 @@ const countSlot = (mention: PartMention): Slot => ({
   example: { heard: "four headlights", value: 4 },
 });
 
+const sizeBetween = /^(?:[a-z\d.]+ ){1,5}?(?:inch|millimeter|mm|mil|watt|volt|gallon|liter) /;
+const wholeSize =
+  /^(?:(?!and\b|the\b|in\b|on\b)[a-z\d.]+ |and a half ){1,5}?(?:inch|millimeter|mm|mil|watt|volt|gallon|liter)$|^(?:inch )?and a half$/;
+
 /** A number right before the name of a part that comes in numbers ("four headlights", "three good sensors"). */
 export function countedPart(speech: Speech, around: NumberSurroundings): Candidate | null {
   const { number } = around;
+  // "A pair of twelve inch speakers": the size of the things lies between.
+  const sized = /^# /.test(around.after) && sizeBetween.test(phraseOf(speech.tokens, number.end, number.end + 6));
+  const furthest = sized ? 6 : 2;
   const next = around.topics.find(
-    ({ mention }) => mention.first >= number.end && mention.first - number.end <= 2 && mention.first < around.clause.end,
+    ({ mention }) => mention.first >= number.end && mention.first - number.end <= furthest && mention.first < around.clause.end,
   )?.mention;
   if (!next) return null;
   const lastWord = speech.tokens[next.end - 1]!.word;
@@ -38,7 +45,12 @@ export function countedPart(speech: Speech, around: NumberSurroundings): Candida
   const most = countedParts[counted.component];
   const between = phraseOf(speech.tokens, number.end, next.first);
   if (/^[a-z]\d/.test(around.said) || number.readings[0]!.unit !== null) return null;
-  if (most === undefined || notBetween.test(between) || /[.,;?!]/.test(speech.tokens[number.end - 1]!.after)) return null;
+  if (
+    most === undefined ||
+    (notBetween.test(between) && !(sized && sizeBetween.test(`${between} `) && wholeSize.test(between))) ||
+    /[.,;?!]/.test(speech.tokens[number.end - 1]!.after)
+  )
+    return null;
   if (/\b(?:number|group|one of|each|per|first|last|this)$/.test(around.before)) return null;
   const slot = countSlot(counted);
   const reading = number.readings.find((candidate) => fits(candidate, slot.need));

@@ -130,6 +130,12 @@ export function mapSpeech(
   for (const sentence of speech.sentences) for (let at = sentence.first; at < sentence.end; at++) sentenceOf[at] = sentence.index;
   const numberAt: (SpokenNumber | undefined)[] = new Array(speech.tokens.length).fill(undefined);
   for (const number of numbers) if (!isPlainWord(number)) for (let at = number.first; at < number.end; at++) numberAt[at] = number;
+  const british = soundsBritish(speech);
+  // A British hood is the folding one; what covers the engine is a bonnet.
+  const asSpoken = (mention: PartMention): PartMention =>
+    british && /^hoods?(?:'s)?$/.test(speech.tokens[mention.first]!.word) && mention.end === mention.first + 1
+      ? { ...mention, component: "top", part: null, position: null }
+      : mention;
   // The "brake" of "brake horse" and the "gauge" of "sixteen gauge" are units, and name no part.
   const isUnit = ({ first, end }: PartMention): boolean => {
     const number = numberAt[first];
@@ -137,13 +143,13 @@ export function mapSpeech(
   };
   return {
     speech,
-    mentions: mentions.filter((mention) => !isUnit(mention)),
+    mentions: mentions.filter((mention) => !isUnit(mention)).map(asSpoken),
     zones,
     clauseStart,
     clauseEnd,
     sentenceOf,
     numberAt,
-    british: soundsBritish(speech),
+    british,
   };
 }
 

@@ -197,7 +197,7 @@ export const bodySlots = [
     name: "speaker size",
     component: "audio",
     part: "speaker",
-    attribute: "size",
+    attribute: "diameter",
     unit: "in",
     need: { units: ["in"], min: 2, max: 18 },
     cues: [{ about: ["audio/speaker"], score: 1.0 }],

@@ -9,7 +9,7 @@ const notPaid =
   /\b(?:on|off) the (?:options? )?list\b|\bkits?\b|\bthey make\b|\bon these\b|\bthat one's #|# ones?\b|\bwas an extra #|\bcould (?:get|buy|have)\b|\btach\b|\brev counter\b|\bgauge says\b|\bmicrons?\b|\bdidn't (?:tick|order|want|have)\b|\bwould (?:cost|be|set|run)\b|\bif you (?:wanted|want|need)\b|\b(?:they|he) wanted\b/;
 /** Pounds that are a weight or a pressure. */
 const pounds =
-  /\bpressure\b|\boil\b|\bpsi\b|\bboost\b|\bweigh\w*|\brated\b|\bload\b|\btow(?:s|ing)?\b|\btorque\b|\bkilos?\b|\bcompression\b|\bcap\b|\bair\b|\bgauge\b|\bwinch\b|\bpayload\b|\bpounds (?:of|in|all|cold|hot|per|a square)\b/;
+  /\bpressure\b|\boil\b|\bpsi\b|\bboost\b|\bweigh\w*|\brated\b|\bload\b|\btow(?:s|ing)?\b|\btorque\b|\bkilos?\b|\bcompression\b|\bcap(?:'s| is)\b|\b(?:of|psi of) air\b|\bgauge\b|\bwinch\b|\bpayload\b|\bpounds (?:of|in|all|cold|hot|per|a square)\b/;
 const noPounds = new RegExp(`${ofTheVehicle.source}|${notPaid.source}|${pounds.source}`);
 /** Figures that are no money. */
 const noSum = new RegExp(

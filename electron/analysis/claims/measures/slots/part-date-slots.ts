@@ -98,6 +98,27 @@ export const partDateSlots = [
     example: { heard: "the belts are dated 1987", value: 1987, zone: "cabin" },
   },
   {
+    name: "date a part was done in",
+    component: "topic",
+    part: "work",
+    attribute: "date",
+    unit: null,
+    need: { kinds: ["year", "date"], units: [null] },
+    value: withYear,
+    unless: new RegExp(`${ofTheVehicle.source}|${notYear.source}|\\bborn\\b|\\bplate\\b|\\bextra\\b|\\boption\\w*|\\bnew price\\b`),
+    cues: [
+      {
+        before: /\b(?:in|back in|during)$/,
+        said: /\d{4}|nineteen|two thousand|twenty |\b(?:january|february|march|april|may|june|july|august|september|october|november|december)\b/,
+        about: partsWorkedOn,
+        beside: { before: 5 },
+        score: 0.78,
+      },
+    ],
+    circumstance: "work",
+    example: { heard: "discs and pads all round in March 2021", value: "2021-03", zone: "driver-side" },
+  },
+  {
     name: "year of what a part came off, told last",
     component: "topic",
     part: "donor",

@@ -43,6 +43,15 @@ export const serviceSlots = [
     need: { kinds: ["integer", "measure", "decimal"], units: [null, "psi"], min: 12, max: 400 },
     cues: [
       {
+        // "Head gasket at sixty."
+        before:
+          /\b(?:head gasket|cam ?belt|timing (?:belt|chain)|water pump|clutch|gearbox|turbo|injectors)(?: was| were| got| and pump)?(?: done| new)? at$/,
+        after: /^(?:$|\.|and\b|so\b|or so\b)/,
+        about: worked,
+        unless: new RegExp(`${notMiles.source}|\\bdollars|\\bpounds|\\bgauge`),
+        score: 1.1,
+      },
+      {
         before: new RegExp(
           `\\b(?:${job})s?\\b[^#]{0,80}\\b(?:${done}|told me|i was told|think|says?|said)\\b[^#]{0,30}\\b(?:at|about|around|round|was)(?: right| just| about| around| round)*$`,
         ),

@@ -1,0 +1,76 @@
+/** "zone | what is said | component@position.attribute=value unit; …": seats, belts, dash, carpet, sound, air and load space. */
+export const saidInside = `
+cabin | Two seats, two belts, they're lap belts, put in during 1974. | seats.count=2; belts.count=2; belts.date=1974
+cabin | There's five belts, three in the back and the two up here. | belts.count=5; belts@rear.count=3; belts@front.count=2
+cabin | Four lap belts and two shoulder straps. | belts.count=4; belts.count=2
+cabin | Belts, count that six if you want to. | belts.count=6
+cabin | Seat belts for five. | belts.count=5
+cabin | Belts are dated 1987. | belts.date=1987
+cabin | New belts, a hundred and twenty dollars the set. | belts.price=120 USD
+cabin | The belts came out of a 1994. | belts.year=1994
+cabin | Four places to sit. | seats.count=4
+cabin | Seats five. | seats.count=5
+cabin | Room for seven on the seats. | seats.count=7
+cabin | It's a five seater. | seats.count=5
+cabin | Heated seats, just the front two. | seats@front.count=2
+cabin | A pair of head restraints back there. | seats@rear.count=2
+cabin | Red leather to the seat facings, that was done in 2008. | seats.date=2008
+cabin | Seats were recovered in 2016. | seats.date=2016
+cabin | The seats were retrimmed, eleven hundred and forty pounds. | seats.price=1140 GBP
+cabin | Upholstery cost him two grand. | seats.price=2000
+cabin | Tear in the driver's seat about two inches. | seats.size=2 in
+cabin | Two burn holes in the back seat. | seats@rear.count=2
+cabin | The seats are out of a 2004 minivan. | seats.year=2004
+cabin | Twelve way power seat. | seats.count=12
+cabin | Five gauges and they all wake up. | dash.count=5
+cabin | Three dials in front of you. | dash.count=3
+cabin | One crack in the dash top. | dash.count=1
+cabin | A crack in the dash, four inches. | dash.size=4 in
+cabin | Dash is out of a 1939. | dash.year=1939
+cabin | Dash pad was new in 2017. | dash.date=2017
+cabin | Dash cap was a hundred and eighty bucks. | dash.price=180 USD
+cabin | Ten inch screen in the dash. | dash.size=10 in
+cargo | One time somebody had a pair of twelve inch speakers in here. | audio.count=2; audio.diameter=12 in
+cabin | Six speakers and a sub. | audio.count=6
+cabin | Radio was put in in 1999. | audio.date=1999
+cabin | Stereo was two hundred and ninety dollars. | audio.price=290 USD
+cabin | This is a radio delete car, they'd knock sixty one dollars off. | audio.price=61 USD
+cabin | Radio's out of a 1965. | audio.year=1965
+cabin | Carpet's new, 2020. | carpet.date=2020
+cabin | Carpet set, four hundred and sixty dollars. | carpet.price=460 USD
+cargo | Mat's the plaid one that's a repop, it's thirty nine ninety five out of the catalog. | carpet.price=39.95 USD
+cabin | Four mats, all matching. | carpet.count=4
+cabin | Two burns in the carpet. | carpet.count=2
+cabin | Hole in the carpet, an inch. | carpet.size=1 in
+cabin | Headliner was done in 2018. | headliner.date=2018
+cabin | Headlining was three hundred quid. | headliner.price=300 GBP
+cabin | A tear in the headliner, half an inch. | headliner.size=0.5 in
+cabin | Headliner has five seams. | headliner.count=5
+cabin | Heater's the round one under there, blows warm, one speed. | air-conditioning.count=1
+cabin | The blower has four speeds. | air-conditioning.count=4
+cabin | Three speed heater fan. | air-conditioning.count=3
+cabin | Aircon was regassed in 2022. | air-conditioning.date=2022
+cabin | Air con recharge, sixty quid. | air-conditioning.price=60 GBP
+cabin | Compressor was five hundred and forty dollars. | air-conditioning.price=540 USD
+cabin | Four vents and cold out of all of them. | air-conditioning.count=4
+cargo | Floor of the boot is quite clean, one scratch from somebody's golf clubs. | cargo-floor.count=1
+cargo | Six foot from here to the front seats with the bench folded, and three foot ten between the arches. | cargo-floor.size=6 ft; cargo-floor.width=46 in
+cargo | Load bay's five foot two long. | cargo-floor.size=62 in
+cargo | Four foot between the arches. | cargo-floor.width=4 ft
+cargo | Thirteen cubic feet of boot. | cargo-floor.size=13 cu ft
+cargo | Four holes in the floor where it bolted. | cargo-floor.count=4
+cargo | Bed liner was four hundred bucks. | cargo-floor.price=400 USD
+cargo | The bed was sprayed in 2021. | cargo-floor.date=2021
+cargo | Bed floor's half inch ply. | cargo-floor.thickness=0.5 in
+cargo | Eight tie downs. | cargo-floor.count=8
+cargo | Two dents in the bed floor. | cargo-floor.count=2
+cargo | Boot takes four hundred and fifty litres. | cargo-floor.size=450 L
+cargo | Trunk floor was replaced in 2012. | cargo-floor.date=2012
+cabin | Airbags, I think it's six. | vehicle.count=6
+cabin | Six airbags, it says so on the tags. | vehicle.count=6
+cabin | Four electric windows, and a fifth switch that does nothing. | glass.count=4
+cabin | Eight buttons on the wheel. | steering.count=8
+cabin | Two sunvisors. | headliner.count=2
+cabin | Three cup holders. | dash.count=3
+cabin | Two USB sockets. | electrical.count=2
+`;
