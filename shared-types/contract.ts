@@ -3,11 +3,11 @@ import { CaptionIndex, Seconds } from "./analysis.ts";
 import { IndexTemplate } from "./index-text.ts";
 import { lotMethods, workEvents } from "./lot-contract.ts";
 import { Finding, Initials, RecordingDetail, RecordingId, RecordingSummary, Vehicle, ZoneSpan } from "./recording.ts";
+import { reviewMethods } from "./review-contract.ts";
 import { Comparison, mostCompared, SearchHit } from "./search.ts";
-import { MatterRef, SeenState } from "./seen-note.ts";
 import { startMethods } from "./start-contract.ts";
 import { SheetColumns, SheetField } from "./stock-sheet.ts";
-import { RulingDecision, ZoneName } from "./vocabulary.ts";
+import { ZoneName } from "./vocabulary.ts";
 
 /** A method of the application: what goes in and what comes out, both parsed at run time on both hosts. */
 export interface Method<Input extends z.ZodType = z.ZodType, Output extends z.ZodType = z.ZodType> {
@@ -286,45 +286,8 @@ export const contract = {
     z.strictObject({ recordingId: RecordingId }),
     z.strictObject({ moments: z.array(Milliseconds), hostTakes: z.boolean() }),
   ),
-  "conflict.rule": method(
-    z.strictObject({
-      recordingId: RecordingId,
-      conflictKey: z.string(),
-      decision: RulingDecision,
-      side: z.int().nonnegative().nullable(),
-      reason: z.string().trim().min(1).max(2000),
-      rightWords: z.string().trim().max(500).nullable(),
-      initials: Initials,
-    }),
-    RecordingDetail,
-  ),
-  /** Notes that matters were seen, or that they wait again, all with one reason: one edit. What was noted before is superseded. */
-  "matter.note": method(
-    z.strictObject({
-      recordingId: RecordingId,
-      matters: z.array(MatterRef).min(1).max(2000),
-      state: SeenState,
-      reason: z.string().trim().min(1).max(2000),
-      initials: Initials,
-    }),
-    RecordingDetail,
-  ),
   "edit.undo": method(z.strictObject({ recordingId: RecordingId, initials: Initials }), RecordingDetail),
   "edit.redo": method(z.strictObject({ recordingId: RecordingId, initials: Initials }), RecordingDetail),
-
-  /**
-   * Keeps that what leaves this recording was published now, by whom, and what was open. `openConflictKeys` and `openMatters` are those that
-   * the person was told of: refused with `open-conflicts-changed` where others are open. A publication has happened; it is no edit.
-   */
-  "recording.publish": method(
-    z.strictObject({
-      recordingId: RecordingId,
-      openConflictKeys: z.array(z.string().max(600)).max(5000),
-      openMatters: z.array(MatterRef).max(5000),
-      initials: Initials,
-    }),
-    RecordingDetail,
-  ),
 
   /** Over the whole library, or of the one recording that is named. */
   "search.find": method(
@@ -360,6 +323,7 @@ export const contract = {
   "export.reveal": method(z.strictObject({ recordingId: RecordingId }), none),
 
   ...lotMethods(ExportFormat, ChapterGranularity, Paper),
+  ...reviewMethods,
   ...startMethods,
 } as const;
 
