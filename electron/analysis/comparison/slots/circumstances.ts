@@ -13,13 +13,13 @@ export const spokenCircumstances: readonly SpokenCircumstance[] = [
   { words: /\bcold\b/i, name: "cold", attributes: ["pressure", "voltage"], example: "fifty five pounds cold" },
   { words: /\b(hot|warm(ed up)?)\b/i, name: "hot", attributes: ["pressure", "voltage"], example: "forty when she's hot" },
   {
-    words: /\b(running|at idle|idling)\b/i,
+    words: /\b(running|at idle|idling|alternator|charging|generator)\b/i,
     name: "running",
     attributes: ["pressure", "voltage"],
     example: "fourteen point one with it running",
   },
   {
-    words: /\b(at rest|just sitting|resting)\b/i,
+    words: /\b(at rest|just sitting|resting|overnight)\b/i,
     name: "at rest",
     attributes: ["pressure", "voltage"],
     example: "twelve point six just sitting there",
