@@ -6,6 +6,9 @@ declare module "webvtt-parser" {
     readonly text: string;
   }
   export class WebVTTParser {
-    parse(text: string, mode?: "metadata" | "chapters" | "subtitles/captions/descriptions"): { cues: Cue[]; errors: { message: string; line: number }[] };
+    parse(
+      text: string,
+      mode?: "metadata" | "chapters" | "subtitles/captions/descriptions",
+    ): { cues: Cue[]; errors: { message: string; line: number }[] };
   }
 }
