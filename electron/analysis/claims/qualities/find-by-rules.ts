@@ -127,7 +127,10 @@ function qualitiesOf(scene: SpokenScene, rule: QualityRule, hit: PhraseHit<RuleP
     return rule.about.map((fixed) => {
       const part = mentionAt(scene, hit.first, hit.end, fixed.component);
       const spare =
-        rule.name.startsWith("tire type") || rule.name.startsWith("wheel type") || rule.name === "wheels of steel"
+        rule.name.startsWith("tire type") ||
+        rule.name.startsWith("wheel type") ||
+        rule.name === "wheels of steel" ||
+        (rule.signs && /^(?:tire|wheel)$/.test(fixed.component))
           ? spareNear(scene, hit.first)
           : null;
       const component = spare ? "spare" : fixed.component;
