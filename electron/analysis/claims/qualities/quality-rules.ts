@@ -3,6 +3,7 @@ import { conditionRules } from "./condition-rules.ts";
 import { equipmentAtWorkRules } from "./equipment-at-work.ts";
 import { materialRules } from "./material-rules.ts";
 import { materialRulesBySign } from "./material-rules-by-sign.ts";
+import { mechanicalSigns } from "./mechanical-signs/index.ts";
 import { mileageTrustRules } from "./mileage-trust.ts";
 import { originalityByPapersRules } from "./originality-by-papers.ts";
 import { originalityRules } from "./originality-rules.ts";
@@ -44,5 +45,6 @@ export const qualityRules: readonly QualityRule[] = [
   ...insideSignRules,
   ...drivelineSignRules,
   ...plainSayings,
+  ...mechanicalSigns,
   ...bodySigns,
 ];
