@@ -25,6 +25,7 @@ export const elsewherePhrases: readonly string[] = [
   "the other car/van/truck/vehicle/lorry",
   "the other one !way/side",
   "that one over",
+  "bay/spot/row/space/stall over",
   "over there/yonder/here's the",
   "across/over the street/road/lot/yard",
   "behind us/you/that van",

@@ -9,7 +9,7 @@ export const brakeKindSigns = signTable("brakes", "type", [
     value: "disc",
     never: `${notBrakes} | knee/shoulder/saddle/steering/dash/pedal/seat/floor pad/pads | pad has a crack | pedal pad/rubber | distributor/dizzy/cap rotor | compression/apex/housing/housings/faces | no/n't/never ..3 discs/disc/calipers/caliper/pads/rotors | unticked | not ticked | swapped the discs | if you measure | other/that one's ..3 caliper`,
     signs: `
-      pad/pads + brake/front/rear/back/fronts/rears/new/meat/mil/worn/wear/thick/squeak/squeal/indicator/left/percent/corner/slides/piston/fitted/done/caliper - pedal/rubber/seat/clutch/stamp/stamped/block/note/vin/touch/keypad/engine/mouse/airbag/horn/hoof/landing/paw/helipad/partial/matching
+      pad/pads + brake/front/rear/back/fronts/rears/meat/mil/squeak/squeal/indicator/percent/slides/piston/caliper - pedal/rubber/seat/clutch/stamp/stamped/block/note/vin/touch/keypad/engine/mouse/airbag/horn/hoof/landing/paw/helipad/partial/matching
       piston/pistons + wind/caliper/pads/seized/sticky/pushed/pot/pots + pads/front/rear/fronts/rears/brake/brakes/disc/caliper - engine/bore/rings/stroke/motor/cylinder/head/crank/coffee
       four/six/two/twin pot/piston caliper/calipers/fronts/front/brakes/clamps
       shiny/bright/clamped plate/plates/ring/rings/platter + wheel/wheels/spokes/brake/brakes/clamp/pads - piston/ring/number/license/compression/beauty/trim

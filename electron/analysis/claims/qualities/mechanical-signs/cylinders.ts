@@ -5,7 +5,7 @@ const cylinders =
 const rowWords =
   "in a row/line/file | in line | in a straight line | lined up | one behind the/another/other | one after the/another/other | behind each other | next to each other | end to end | nose to tail | side by side | standing/stood in | all upright/stood/standing | stood up";
 const noCylinders =
-  "seat/seats/seater/door/doors/caliper/calipers/foot/owners/speed/speeds/gauges/lights/switches/car/cars/bolts/studs/months/grand/hundred/dollars/quid/years/months/miles/cruiser/quart/quarts | wheel/wheels | my brother's/dad's | on the lot | of us";
+  "volt/volts/battery/batteries/amps/seat/seats/seater/door/doors/caliper/calipers/foot/owners/speed/speeds/gauges/lights/switches/car/cars/bolts/studs/months/grand/hundred/dollars/quid/years/months/miles/cruiser/quart/quarts | wheel/wheels | my brother's/dad's | on the lot | of us";
 
 /** How the cylinders stand, told by what one sees, counts and hears. Common practice of the trade, American and British. */
 export const cylinderSigns = signTable("engine", "type", [

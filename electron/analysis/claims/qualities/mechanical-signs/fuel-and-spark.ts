@@ -246,7 +246,7 @@ const ignition = signTable("ignition", "type", [
 const tank = signTable("fuel-tank", "material", [
   {
     value: "plastic",
-    never: "brake/washer/header/expansion/cover",
+    never: "brake/washer/header/expansion/cover/main/aux/auxiliary/second",
     signs: `
       tank + plastic/poly/molded/polyethylene - washer
       tank + bonk/blow
@@ -256,7 +256,7 @@ const tank = signTable("fuel-tank", "material", [
   },
   {
     value: "steel",
-    never: "stainless/plastic/gas bottle/battery/washer | band/strap/straps",
+    never: "stainless/plastic/battery/washer/main/aux/auxiliary/second | band/strap/straps",
     signs: `
       tank + steel/tin/galvanized/terne/painted/pressed/rings/rusted/magnet - cap/exhaust
     `,

@@ -39,7 +39,7 @@ export const gearboxKindSigns = signTable("transmission", "type", [
       slushbox | slush box
       slush o matic
       self shifter/shifting/changing/changer + box/gearbox/one/auto/the
-      shift/shifts/shifted/change/changes/goes/up/swaps ..3 itself/himself/herself + gear/gears/box/it/you/third/second/top/up - hubs/lock
+      shift/shifts/shifted/change/changes ..3 itself/himself/herself + gear/gears/box/it/you/third/second/top/up - hubs/lock
       shifts ..1 so smooth/smoothly
       creep/creeps/creeping + brake/foot/drive/idle
       torqueflite/powerglide/hydramatic

@@ -38,8 +38,8 @@ const brakes = signTable("brakes", "condition", [
       firm/hard/solid/high/lovely pedal - clutch
       pedal 's/is ..1 firm/hard/solid/high/rock - clutch
       no pull/squeal/judder/shudder/fade
-      plenty/lots/loads of meat/life/pad/lining ..3 pads/shoes/discs/brakes/left
-      pads + plenty/meat/loads/thick/new - worn
+      plenty/lots/loads of meat/pad/lining ..3 pads/shoes/discs/brakes/left
+      pads + plenty/meat/loads/thick - worn/seat/dash/pedal/life
       handbrake/parking brake holds/held
       hand brake holds
       brakes 're/are/is ..1 good/great/strong/excellent/superb/sharp/perfect/fine/brilliant

@@ -82,7 +82,7 @@ export const springSigns = signTable("suspension", "type", [
       air suspension/springs/spring/ride/bags/bellows/struts/sprung
       on air + rides/sits/ride/lower/corners/suspension
       kneel/kneels/kneeling + button/air/down/itself - chock
-      pump/pumps/compressor + up/itself/level/levels/height/runs + suspension/ride/tail/corner/seconds/back/leak/bags - tire/tires/fuel/brake/water/ac
+      pump/pumps/compressor + itself/level/levels/height/runs + suspension/ride/tail/seconds/bags - gas/tire/tires/fuel/brake/water/ac
       light/message with ..1 car and ..1 arrow
       dump/dumps ..3 loading/loaded/low/air
       rises/rise/raises/lifts + itself/start/button/inches + air/compressor/hiss/settles - hood/window/roof/seat

@@ -27,7 +27,7 @@ export const steeringSigns = signTable("steering", "type", [
     signs: `
       pitman/idler/drag link/arm/links - no/n't
       steering box
-      box + sector/drag/link/steering/play/weep/worm/free/vague/frame/knuckle/arm/adjust/adjuster/ratio/column/tighter/spear/roller - gearbox/gears/clutch/shift/third
+      box + sector/drag/link/steering/play/weep/worm/free/vague/knuckle/arm/adjust/adjuster/ratio/column/tighter/spear/roller - gearbox/gears/clutch/shift/third
       recirculating ball
       worm and/& roller/sector/peg/nut
       cam and peg
