@@ -46,7 +46,7 @@ const rows: readonly WordedRow[] = Object.entries(colorOf).map(([value, things])
   value,
   component: "paint",
   zones: outside,
-  never: `${notPaint} | not/n't/never ..3 ${things}`,
+  never: `${notPaint} | red/blue/green/black/white/gray/silver/gold/yellow/orange/brown/purple/pink/maroon/burgundy/cream/tan/beige | all four | not/n't/never ..3 ${things}`,
   signs: likens
     .split(" | ")
     .map((likeness) => `${things} + ${likeness}`)

@@ -19,8 +19,8 @@ const rows: readonly WordedRow[] = [
     signs: `
       nappa/connolly/vaumol/aniline/pittards
       full/top/corrected grain
-      cow/cows/bull/bulls/steer/steers/moo/mooed/cowhide/rawhide + smell/smells/grain/sat/sides/nick/nicks/wire/hide/option/feel/real/proper/genuine/seat/seats/sit/gave
-      & cow/cows/bull/animal/animals/beast/herd/hides - no
+      cow/cows/bull/bulls/steer/steers/moo/mooed/cowhide/rawhide + smell/smells/grain/sides/nick/nicks/hide/option/seats/trim - outfit/ranch/camp/pasture/field/country/town
+      seats + cow/cows/animal/hides - no/outfit/ranch/camp/covers
       animal + pores/pore/grain/nicks/wire/scar/scars/off
       pores + see/feel/look
       feed/fed/feeding/condition/conditioned/conditioner/nourish/nourished + hide/hides/leather - you 'll/should/want/need
