@@ -137,7 +137,6 @@ export const brakeKindSigns = signTable("brakes", "type", [
       brake booster/servo
       booster + hiss/pedal/firewall/vacuum/master/diaphragm/brake/brakes/drum/black/gold/dual/inch - jump/seat/cable/wifi/signal
       power/assisted brakes/brake/stopping
-      power assisted
       vacuum can/hose/diaphragm/tank/line + brake/brakes/firewall/pedal/master/manifold/stop - wiper/wipers/distributor/advance/door
       fat vacuum
       pedal + drops/drop/sinks/dips/falls + engine/fire/fires/start/starts/catches - clutch/gas
@@ -179,7 +178,7 @@ export const brakeKindSigns = signTable("brakes", "type", [
   {
     value: "mechanical",
     part: "actuation",
-    never: "handbrake/parking/clutch/choke/fan/lifter/fuel/pump | mechanically | instead of/not rods",
+    never: "push rods | handbrake/parking/clutch/choke/fan/lifter/fuel/pump | mechanically | instead of/not rods",
     signs: `
       mechanical brakes
       rod/rods/cable/cables + brake/brakes/stop/pots/drums/clevises + no fluid/hydraulics/hydraulic | operated | four/every | pre war | not hydraulic - hand/accelerator/seats

@@ -251,7 +251,7 @@ const presence = signTable("electrical", "presence", [
     never: "the lead's here | plug leads | lead in the",
     signs: `
       no charge/charging lead/cable
-      lead/cable/cables + empty/missing/bare/gone/pinch/pinched/stolen/buy/without/hook | n't given + charge/charger/cubby/driveway/boot/lead/one/hook/sorry - choke/brake/clutch/jump
+      lead/cable/cables + empty/missing/bare/gone/pinch/pinched/stolen/buy/without/hook | n't given + charge/charger/cubby/driveway/lead/hook - choke/brake/clutch/jump
     `,
     says: "They pinched the lead, look, the cubby's empty.",
     quiet: ["The lead's here."],

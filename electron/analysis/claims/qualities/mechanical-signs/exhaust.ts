@@ -113,11 +113,11 @@ const exhaust = signTable("exhaust", "type", [
   {
     value: "straight pipe",
     signs: `
-      straight pipe/pipes/piped/through
+      straight pipe/pipes/piped
       no muffler/mufflers/silencer/silencers - leak
       daylight from one end
     `,
-    says: "No mufflers, straight through.",
+    says: "No mufflers on it.",
     quiet: ["The pipe's bent."],
   },
   {

@@ -149,7 +149,7 @@ export const gearboxKindSigns = signTable("transmission", "type", [
       n't feel/hear it/a/any change/shift/changes/gear + does n't/never/because/smooth - clutch
       never feel/feels/hear a/any/it change/shift/gear/gears
       steps + software/paddles/fake/pretend/made
-      no gears + smooth/elevator/lift/revs/belt/just
+      no gears + smooth/elevator/belt - single/speed
       planetary power
     `,
     says: "There's no steps in it, it's a belt between two pulleys.",

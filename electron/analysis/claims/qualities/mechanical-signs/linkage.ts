@@ -224,12 +224,12 @@ export const linkageSigns = signTable("suspension", "type", [
     never:
       "not/n't/never/nobody ..4 lifted/jacked/raised | raised white/letter/letters/outline | radial/radials | if you/we can fit/want | engine/body/motor lifted out | set ..1 back | before the lift | lifter/lifters | hood/tailgate/seat/lift arm | two post | on the lift | face",
     signs: `
-      lifted/raised/jacked + inch/inches/truck/kit/suspension/stance/three/four/six/two/shackles/springs/blocks/tires - hood/out/off/curb/trunk/seam/sill
+      lifted/raised/jacked + inch/inches/kit/suspension/stance/shackles/springs/blocks - sheet/carpet/hood/out/off/curb/trunk/seam/sill
       lift kit/blocks
       body lift
       drop/dropped brackets/pitman
       creeper + under/roll + jack/room/without
-      stool/ladder + get in/into/up
+      stool/ladder + get in/into - frame/bed/roof
       climb up ..2 into
       sits/stands up high
       longer shackles

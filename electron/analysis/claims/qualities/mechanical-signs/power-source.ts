@@ -111,7 +111,7 @@ export const powerSourceSigns = signTable("engine", "type", [
       never needs/need/had/wants/want an/any? oil
       miles on a/one/full ..1 charge
       miles/range + charge/charges/battery/charger/full + summer/winter/motorway/hundred/shows/showing/percent/cold
-      charges/charge/charged/charging + overnight/home/driveway/night/supermarket/wallbox/rapid/fast - phone/trickle/tickle/ac/jump/plug/sign/lead/cable
+      charges/charge/charged/charging + overnight/driveway/night/supermarket/wallbox/rapid/fast - phone/trickle/tickle/ac/jump/plug/sign/lead/cable
       motor on each/every/both axle/end/wheel
       motor + between/at the? back/rear/front wheels + battery/boot/trunk/silent/hum/electric
       green stripe/flash + plate/plates
@@ -129,7 +129,7 @@ export const powerSourceSigns = signTable("engine", "type", [
       regen/regenerative + watts/pedal/motor/slows/brake
       bin/frunk/trunk/boot + front + where + motor/engine
       where the/an/your/you'd engine/motor used/would/should/be/ought
-      ev/bev !charger/charging/point/points/spaces/only
+      ev !charger/charging/point/points/spaces/only
       electric car/van/truck/hatch/hatchback/vehicle/job - assisted/steering
       it 's/is ..1 electric $
       milk float

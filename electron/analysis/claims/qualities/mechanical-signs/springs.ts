@@ -79,7 +79,7 @@ export const springSigns = signTable("suspension", "type", [
       "airbag light | steering wheel/dash/curtain/crash/passenger | this bag | ac/con | sleeping/kit/tea/shopping/tool/bin/grocery bag/bags | compressor for the shop | hose/line in the shop | my truck | bus/coach | been done away | helper | shock pump",
     signs: `
       bag/bags/bagged + corner/air/dump/fill/filling/level/levelled/leveled/lower/ride/ones/suspension/spring/springs/low/pump/hundred - recovery/room
-      air suspension/springs/spring/ride/bags/bellows/struts/sprung
+      air suspension/springs/spring/ride/bellows/struts/sprung - brake/gas/valve
       on air + rides/sits/ride/lower/corners/suspension
       kneel/kneels/kneeling + button/air/down/itself - chock
       pump/pumps/compressor + itself/level/levels/height/runs + suspension/ride/tail/seconds/bags - gas/tire/tires/fuel/brake/water/ac

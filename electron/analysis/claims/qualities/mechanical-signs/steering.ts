@@ -56,7 +56,7 @@ export const steeringSigns = signTable("steering", "type", [
     signs: `
       power steering - if/pump missing
       power assisted/assistance
-      finger/fingertip/fingertips/pinky/straw/palm + steering/steer/steers/turn/lock/park/parking/light/twirl/swing/job/still | the wheel - arch/key/heard/brake/brakes/clutch/switch/gear/changes
+      finger/fingertip/fingertips/pinky/straw + steering/steer/steers/turn/lock/park/parking/light/twirl/swing/job/still | the wheel - arch/key/heard/brake/brakes/clutch/switch/gear/changes
       one handed/hand + park/parking/space/turn/garage/steer/steering/lock/wheel - hold/hold
       mother/grandmother/gran/wife/nan + swing/park/turn/steer + garage/wheel/space/parks
       steering/rack + pump/hose/hoses/fluid/reservoir/belt/ram/assisted/assist/light/electric - heavy/jack/roof/two and

@@ -104,7 +104,7 @@ export const tireSigns = signTable("tire", "type", [
     value: "highway",
     part: "tread",
     signs: `
-      highway/road/street tread/tires/tire/ribs
+      highway/road/street tread/ribs
       ribs/ribbed + tread/quiet/road/round/truck - body/sill/case
     `,
     says: "Ribbed highway tread.",
