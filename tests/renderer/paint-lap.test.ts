@@ -1,4 +1,4 @@
-import { beforeAll, expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { stripConflicts } from "../../renderer/mark/strip/conflict-arcs.ts";
 import { clustersInView, placedFindings } from "../../renderer/mark/strip/finding-clusters.ts";
 import { cornerRadius, outerReach } from "../../renderer/mark/strip/lanes.ts";
@@ -8,16 +8,17 @@ import { trackPieces } from "../../renderer/mark/strip/track.ts";
 import { zoneNames } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
 
-beforeAll(() => void vi.stubGlobal("Path2D", class {}));
-
 const size = { width: 1000, height: 420 };
 const pieces = trackPieces({ ...size, inset: outerReach, radius: cornerRadius });
 const length = pieces.at(-1)?.to ?? 0;
 const detail = sampleDetail();
 const byZone = (kind: string) => Object.fromEntries(zoneNames.map((zone) => [zone, `${kind} ${zone}`]));
-const palette = new Proxy({ zones: byZone("ink"), patterns: byZone("pattern"), face: "sans-serif" } as Partial<Palette>, {
-  get: (known, name) => Reflect.get(known, name) ?? String(name),
-}) as Palette;
+const palette = new Proxy(
+  { zones: byZone("ink"), patterns: byZone("pattern"), face: "sans-serif", stamp: () => {} } as unknown as Palette,
+  {
+    get: (known, name) => Reflect.get(known, name) ?? String(name),
+  },
+);
 
 /** A canvas that notes what is done on it, and where words are turned to. */
 function canvas() {

@@ -21,6 +21,13 @@ export class LapPen {
   /** A ribbon of the way between two lengths of it, from one side to another, as the path to fill or to draw. */
   ribbon(from: number, to: number, inner: number, outer: number): void {
     this.pen.beginPath();
+    const side = this.pieces.find((piece) => piece.kind === "side" && piece.from <= from && piece.to >= to);
+    if (side) {
+      // Along a side it is a rectangle, which costs a canvas far less than a path: most spans of a long recording are.
+      const [a, b] = [this.at(from, outer), this.at(to, inner)];
+      this.pen.rect(Math.min(a.x, b.x), Math.min(a.y, b.y), Math.abs(b.x - a.x), Math.abs(b.y - a.y));
+      return;
+    }
     const start = this.at(from, outer);
     this.pen.moveTo(start.x, start.y);
     this.follow(from, to, outer);

@@ -1,4 +1,4 @@
-import { type Grade, gradeShapes, type LapSpan, zoneLabels } from "../../../shared-types/index.ts";
+import { type LapSpan, zoneLabels } from "../../../shared-types/index.ts";
 import type { DoubtfulStretch } from "../doubtful-stretches.ts";
 import type { Marks } from "../use-marks.ts";
 import type { StripConflict } from "./conflict-arcs.ts";
@@ -26,14 +26,6 @@ export interface LapScene {
   readonly marks: Marks;
   /** Key of the conflict that the pointer or the keyboard is at. */
   readonly pointed: string | null;
-}
-
-/** Made once: a view of a long recording draws hundreds of them. */
-const shapes = new Map<Grade, Path2D>();
-function shapeOf(grade: Grade): Path2D {
-  const known = shapes.get(grade) ?? new Path2D(gradeShapes[grade]);
-  shapes.set(grade, known);
-  return known;
 }
 
 /** Draws the scene on an empty canvas, and says where on it something can be picked. */
@@ -84,12 +76,17 @@ function paintChords(lap: LapPen, { conflicts, view, pointed }: LapScene, palett
   pen.setLineDash([]);
 }
 
+/** A span narrower than this is told by its pattern alone: its outline would be all of it. CSS pixels. */
+const leastOutlined = 9;
+/** Not even a sign that stands upright has room in less. CSS pixels. */
+const leastNamed = 10;
 /** A straight run at least so long is named although its span has its name elsewhere. CSS pixels. */
 const leastSecondName = 200;
 
 /** The zone spans: names outside, patterns within; proposals thin and with a dashed edge until accepted. */
 function paintSpans(lap: LapPen, { lap: spans, view, pieces }: LapScene, palette: Palette): void {
   const { pen } = lap;
+  let facing = "";
   for (const span of spans) {
     if (span.end <= view.from || span.start >= view.to) continue;
     const [from, to] = [heldX(view, span.start), heldX(view, span.end)];
@@ -98,11 +95,17 @@ function paintSpans(lap: LapPen, { lap: spans, view, pieces }: LapScene, palette
     lap.ribbon(from + gap, to - gap, lanes.band.from + (proposed ? 3 : 0), lanes.band.to - (proposed ? 2 : 0));
     pen.fillStyle = palette.patterns[span.zone];
     pen.fill();
-    pen.strokeStyle = palette.zones[span.zone];
-    pen.lineWidth = proposed ? 1 : 1.6;
-    pen.setLineDash(proposed ? [4, 3] : []);
-    if (to - from > 3) pen.stroke();
-    pen.font = `${proposed ? "italic " : ""}12px ${palette.face}`;
+    if (to - from > leastOutlined) {
+      pen.strokeStyle = palette.zones[span.zone];
+      pen.lineWidth = proposed ? 1 : 1.6;
+      pen.setLineDash(proposed ? [4, 3] : []);
+      pen.stroke();
+    }
+    if (to - from < leastNamed) continue;
+    // To give a canvas its letters costs as much as to write a word.
+    const face = `${proposed ? "italic " : ""}12px ${palette.face}`;
+    if (face !== facing) pen.font = face;
+    facing = face;
     pen.fillStyle = proposed ? palette.soft : palette.ink;
     const names = [span.title, zoneLabels[span.zone], zoneLabels[span.zone].replace(/^(Driver|Passenger)'s side$/, "$1")];
     for (const [index, run] of straightRuns(pieces, from, to).entries()) {
@@ -192,25 +195,16 @@ function paintMarked(lap: LapPen, { marks: { start, end }, view }: LapScene, pal
 function paintFindings(lap: LapPen, { proposed, made, view }: LapScene, palette: Palette): LapHit[] {
   const { pen } = lap;
   const hits: LapHit[] = [];
-  pen.lineWidth = 1.4;
   for (const [clusters, accepted] of [
     [proposed, false],
     [made, true],
   ] as const) {
-    pen.fillStyle = accepted ? palette.ink : palette.sheet;
-    pen.strokeStyle = accepted ? palette.ink : palette.soft;
-    pen.setLineDash(accepted ? [] : [2.4, 1.6]);
     for (const { id, start, grade, words } of clusters) {
       const { x, y } = lap.at(xOf(view, start), middleOf(lanes.findings));
-      const shape = shapeOf(grade);
-      pen.translate(x, y);
-      pen.fill(shape);
-      pen.stroke(shape);
-      pen.translate(-x, -y);
+      palette.stamp(pen, grade, accepted, x, y);
       hits.push({ kind: "finding", x, y, id, words });
     }
   }
-  pen.setLineDash([]);
   return hits;
 }
 

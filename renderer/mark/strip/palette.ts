@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react";
-import { type ZoneName, zoneNames } from "../../../shared-types/index.ts";
+import { type Grade, gradeShapes, type ZoneName, zoneNames } from "../../../shared-types/index.ts";
 import { patternLine, patternTiles } from "../../shared/zone-patterns.tsx";
 
 const inks = ["ink", "soft", "edge", "sheet", "ground", "lead", "dispute", "doubt"] as const;
@@ -10,6 +10,8 @@ export type Palette = Readonly<Record<(typeof inks)[number], string>> & {
   readonly patterns: Readonly<Record<ZoneName, CanvasPattern | string>>;
   /** Family of the page's letters. */
   readonly face: string;
+  /** Puts a grade's shape at a point: full where it is a person's finding, hollow and dashed where it is proposed. */
+  readonly stamp: (pen: CanvasRenderingContext2D, grade: Grade, accepted: boolean, x: number, y: number) => void;
 };
 
 /** What a style makes of a colour: names of tokens and mixtures become one that stands by itself. */
@@ -49,6 +51,38 @@ function patternOf(zone: ZoneName, ink: string, wash: string): CanvasPattern | s
   return pattern ?? wash;
 }
 
+/** Edge of a shape's picture, in CSS pixels: more than a shape with its line. */
+const stampEdge = 16;
+
+/** Shapes drawn once each and then put down as pictures: a view of a long recording holds hundreds. */
+function stamper({ ink, soft, sheet }: Record<"ink" | "soft" | "sheet", string>): Palette["stamp"] {
+  const density = Math.max(1, Math.ceil(devicePixelRatio));
+  const made = new Map<string, HTMLCanvasElement>();
+  const pictureOf = (grade: Grade, accepted: boolean) => {
+    const name = `${grade} ${accepted}`;
+    const known = made.get(name);
+    if (known) return known;
+    const picture = document.createElement("canvas");
+    picture.width = stampEdge * density;
+    picture.height = stampEdge * density;
+    made.set(name, picture);
+    const pen = picture.getContext("2d");
+    if (!pen) return picture;
+    pen.scale(density, density);
+    pen.translate(stampEdge / 2, stampEdge / 2);
+    pen.lineWidth = 1.4;
+    pen.fillStyle = accepted ? ink : sheet;
+    pen.strokeStyle = accepted ? ink : soft;
+    if (!accepted) pen.setLineDash([2.4, 1.6]);
+    const shape = new Path2D(gradeShapes[grade]);
+    pen.fill(shape);
+    pen.stroke(shape);
+    return picture;
+  };
+  return (pen, grade, accepted, x, y) =>
+    pen.drawImage(pictureOf(grade, accepted), Math.round(x) - stampEdge / 2, Math.round(y) - stampEdge / 2, stampEdge, stampEdge);
+}
+
 function readPalette(): Palette {
   const { colorOf, done } = resolver();
   const colors = Object.fromEntries(inks.map((ink) => [ink, colorOf(`var(--${ink})`)])) as Record<(typeof inks)[number], string>;
@@ -60,7 +94,7 @@ function readPalette(): Palette {
     patterns[zone] = patternOf(zone, zones[zone], colorOf(`color-mix(in oklab, var(--zone-${zone}) 14%, var(--sheet))`));
   }
   done();
-  return { ...colors, zones, patterns, face: getComputedStyle(document.body).fontFamily };
+  return { ...colors, zones, patterns, stamp: stamper(colors), face: getComputedStyle(document.body).fontFamily };
 }
 
 /** The colours of the ground that is shown, read anew when it changes, when the letters come, and when the window goes to another screen. */
