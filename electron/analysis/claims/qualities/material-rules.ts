@@ -63,7 +63,7 @@ const materials: readonly Material[] = [
   },
   {
     value: "vinyl",
-    phrases: ["vinyl", "leatherette", "naugahyde", "rexine", "faux leather"],
+    phrases: ["vinyl", "leatherette", "faux leather"],
     unless: [
       "vinyl top/roof",
       "vinyl floor/floors/flooring !mat/mats",

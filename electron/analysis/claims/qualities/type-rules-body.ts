@@ -267,7 +267,6 @@ export const bodyTypeRules: readonly QualityRule[] = [
       phrases: [
         "limited slip",
         "posi",
-        "positraction",
         "posi traction",
         "lsd",
         "locker",

@@ -125,7 +125,7 @@ export const amountRules: readonly NumberRule[] = [
       name: "twin",
       example: { heard: "twin tips out of one muffler", meant: 2 },
       pattern:
-        "twin(?= (?:\\S+ )?(?:tips?|pipes|tailpipes|exhausts?|carbs?|carburet\\S+|webers|turbos|overriders|spots|spotlights|tanks|batteries|fans|speakers|aerials|mirrors|stacks|outlets)(?: |$))",
+        "twin(?= (?:\\S+ )?(?:tips?|pipes|tailpipes|exhausts?|carbs?|carburet\\S+|turbos|overriders|spots|spotlights|tanks|batteries|fans|speakers|aerials|mirrors|stacks|outlets)(?: |$))",
     },
     () => [{ kind: "integer", value: 2, weight: 0.5 }],
   ),

@@ -1,7 +1,7 @@
 import { type NumberRule, phraseRule, roundTo } from "../rule.ts";
 import { threeDigitDrafts } from "./quantity-drafts.ts";
 
-const carburetors = "(?:carbs?|carbies|carburet\\S+|webers|side ?draughts?|side ?drafts?|deuces)";
+const carburetors = "(?:carbs?|carbies|carburet\\S+|side ?draughts?|side ?drafts?|deuces)";
 
 /** Counts said by another word than their number, and numbers that stand beside one of a kind that is itself a number ("two 6 volt"). */
 export const countedKindRules: readonly NumberRule[] = [

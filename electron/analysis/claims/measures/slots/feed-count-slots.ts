@@ -43,7 +43,7 @@ export const feedCountSlots = [
         score: 1.4,
       },
       {
-        after: /^(?:deuces|twos|twins|fours|side ?drafts|side ?draughts|down ?drafts|strombergs)\b/,
+        after: /^(?:deuces|twos|twins|fours|side ?drafts|side ?draughts|down ?drafts)\b/,
         unless: /\bdoors?\b|\bby\b/,
         score: 1.3,
       },

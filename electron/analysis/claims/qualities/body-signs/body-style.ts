@@ -187,7 +187,7 @@ const rows: readonly WordedRow[] = [
     zones: outside,
     never: "vinyl/plastic/bonnet/side/seats/tarp | not cloth | headliner/headlining/lining/bag",
     signs: `
-      mohair/canvas/duck/stayfast/twillfast/haartz + top/hood/roof/brush/tight/bows/rain/wet - awning/tent/seats/shoes/bag/wheel/fold
+      mohair/canvas/duck + top/hood/roof/brush/tight/bows/rain/wet - awning/tent/seats/shoes/bag/wheel/fold
     `,
     says: "The hood's double duck, keeps the rain off.",
     zone: "roof",
@@ -200,7 +200,7 @@ const rows: readonly WordedRow[] = [
     zones: outside,
     never: "no vinyl | they could have | cloth/canvas/mohair/duck",
     signs: `
-      vinyl/everflex/pvc/raincoat/leathercloth + top/roof/hood/landau/soap - seat/seats/dash/door/record/floor/headliner/inside/bows/light/foam/grain/lid
+      vinyl/pvc/raincoat/leathercloth + top/roof/hood/landau/soap - seat/seats/dash/door/record/floor/headliner/inside/bows/light/foam/grain/lid
       top/hood + shiny/grain/leathergrain + leather look/vinyl
     `,
     says: "The top's vinyl, wet cloth and a bit of soap.",

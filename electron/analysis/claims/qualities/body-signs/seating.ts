@@ -17,7 +17,7 @@ const rows: readonly WordedRow[] = [
     never:
       "wheel/flakes/sofa/couch/jacket/boots/shoes/belt/wallet/food/key/fob/strap/straps/bag/look/imitation/fake/faux/artificial/substitute | man made | never mooed | no cow",
     signs: `
-      nappa/connolly/vaumol/aniline/pittards
+      nappa/aniline
       full/top/corrected grain
       cow/cows/bull/bulls/steer/steers/moo/mooed/cowhide/rawhide + smell/smells/grain/sides/nick/nicks/hide/option/seats/trim - outfit/ranch/camp/pasture/field/country/town
       seats + cow/cows/animal/hides - no/outfit/ranch/camp/covers
@@ -45,7 +45,6 @@ const rows: readonly WordedRow[] = [
     zones: cabin,
     never: "cloth ..3 not vinyl | never/no/not vinyl",
     signs: `
-      naugahyde/nauga/naugas/rexine/vinide/ambla/morrokide/mbtex
       heat sealed/welded/pressed + pleat/pleats/seam/seams/vinyl/pattern/lines
       plastic hide/leather
       never mooed
@@ -146,11 +145,11 @@ const rows: readonly WordedRow[] = [
     zones: cabin,
     never: "shoes/boots/brush/jacket",
     signs: `
-      alcantara/ultrasuede/microsuede/suedette/nubuck/dinamica
+      microsuede/suedette/nubuck
       suede + inserts/middle/middles/center/centers/seats/seat/slide/grip/bolsters/up
       chamois + feels/like/seats
     `,
-    says: "The middles are that alcantara stuff.",
+    says: "The middles are that fake suede stuff.",
     quiet: ["Don't wear your blue suede shoes in here."],
   },
   {
@@ -196,7 +195,7 @@ const rows: readonly WordedRow[] = [
       high back/backs/backed + chairs/front/grips/seats - bench/booster
       phone/fries/chips/keys/wallet + down the side of ..2 seat
       high backs with
-      strato/sport/sports/race/racing/recaro/fixed/comfort style/type/back ..1 bucket/buckets/pair/chairs
+      sport/sports/race/racing/fixed/comfort style/type/back ..1 bucket/buckets/pair/chairs
       handbrake/brake/shifter/console between ..2 us/seats/you
       no cuddling
     `,

@@ -10,7 +10,7 @@ export const axleSigns = signTable("final-drive", "type", [
     signs: `
       limited slip
       lsd
-      posi/positraction
+      posi
       posi traction
       sure grip
       trac lock
@@ -20,7 +20,7 @@ export const axleSigns = signTable("final-drive", "type", [
       both turn/turned/spin/spun the? same/together
       two/twin/pair ..2 stripes/snakes/black/elevens/tracks/ruts + road/street/lot/asphalt/tarmac/leaves/left/behind/gravel - stripe down/hood/paint/pin/white/brake/trailer
       leaves/lays/laid ..2 two/twin/elevens
-      clutch/clutches/cone/cones/plates/plated/torsen + diff/carrier/differential - transmission/box/gearbox/worn/coupling
+      clutch/clutches/cone/cones/plates/plated + diff/carrier/differential - transmission/box/gearbox/worn/coupling
       cone/clutch kind/type + axle/diff/back/rear/in there - rubber
       plated diff
       friction modifier
@@ -63,7 +63,6 @@ export const axleSigns = signTable("final-drive", "type", [
       locking diff/differential/axle/rear/code - hub/hubs/nut/nuts/wheel
       lunchbox + spider/gears/diff/axle/locker
       ratchet/ratchets/ratcheting/clack/clacks + corner/corners/turn/lot/swing/park - handbrake/shifter/jack/tool/belt
-      detroit locker
       grabs when one side/wheel
     `,
     says: "There's a lunchbox thing dropped in where the spider gears were.",
@@ -104,7 +103,6 @@ export const axleSigns = signTable("final-drive", "type", [
       axle + one piece/casting/lump/tube + wheel/banjo/middle/rear/back/across
       casting/tube wheel to wheel
       banjo/ford nine/inch + axle/bells/housing/rear/rod/leg - wheel/steering/bolt
-      salisbury
       nine/ten/eight inch rear/axle/diff
     `,
     says: "Solid tube across the back with the lump in the middle.",

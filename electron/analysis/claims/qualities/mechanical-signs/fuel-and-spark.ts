@@ -74,7 +74,6 @@ const fuelKinds = signTable("fuel-system", "type", [
       primaries + secondaries/saucers/back
       double pumper
       spread/square bore
-      quadrajet
       second/other/rear/back pair/two + open/opens/opening/come/comes in + throttle/linkage/spring/air/foot/carb - brake/doors
     `,
     says: "Small primaries and great big secondaries.",
@@ -187,7 +186,6 @@ const ignition = signTable("ignition", "type", [
     signs: `
       hall effect
       electronic/pointless/breakerless ignition/distributor/conversion/module
-      pertronix
       module + distributor/dizzy/cap/ignition/points/quits/spark/breaker/coil - abs/body/control/battery/cell/cells/glow
       pickup/pick up coil/reluctor/magnet + distributor/dizzy/cap/spark
       two wires + dizzy/distributor

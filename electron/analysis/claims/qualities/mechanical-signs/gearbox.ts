@@ -42,7 +42,6 @@ export const gearboxKindSigns = signTable("transmission", "type", [
       shift/shifts/shifted/change/changes ..3 itself/himself/herself + gear/gears/box/it/you/third/second/top/up - hubs/lock
       shifts ..1 so smooth/smoothly
       creep/creeps/creeping + brake/foot/drive/idle
-      torqueflite/powerglide/hydramatic
       park + pawl/button/lever + out/hold/holds/roll/rolls/clicks - car/parking/assist/sensor
       out of p/park
       gran/grandmother/nan/granny + drive/go + stop
