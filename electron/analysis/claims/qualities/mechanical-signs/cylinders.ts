@@ -1,14 +1,14 @@
-import { signTable } from "./sign-table.ts";
+import type { ZoneName } from "../../../../../shared-types/index.ts";
+import { type SignTableRow, signTable } from "./sign-table.ts";
 
 const cylinders =
-  "cylinder/cylinders/pot/pots/jug/jugs/hole/holes/piston/pistons/barrels/plug/plugs/lead/leads/wires/port/ports/runners/trumpets/throws/injectors/coils/motor/engine/lump/them";
+  "cylinder/cylinders/pot/pots/jug/jugs/hole/holes/piston/pistons/barrels/plug/plugs/lead/leads/wires/port/ports/runners/trumpets/throws/injectors/coils/motor/engine/lump";
 const rowWords =
   "in a row/line/file | in line | in a straight line | lined up | one behind the/another/other | one after the/another/other | behind each other | next to each other | end to end | nose to tail | side by side | standing/stood in | all upright/stood/standing | stood up";
 const noCylinders =
   "volt/volts/battery/batteries/amps/seat/seats/seater/door/doors/caliper/calipers/foot/owners/speed/speeds/gauges/lights/switches/car/cars/bolts/studs/months/grand/hundred/dollars/quid/years/months/miles/cruiser/quart/quarts | wheel/wheels | my brother's/dad's | on the lot | of us";
 
-/** How the cylinders stand, told by what one sees, counts and hears. Common practice of the trade, American and British. */
-export const cylinderSigns = signTable("engine", "type", [
+const rows: readonly SignTableRow[] = [
   {
     value: "v8",
     part: "layout",
@@ -250,4 +250,14 @@ export const cylinderSigns = signTable("engine", "type", [
     says: "No pistons in it, two rotors going round and the apex seals are fresh.",
     quiet: ["New rotors at the front.", "The rotary dial shifter.", "Warning triangle's in the trunk."],
   },
-]);
+];
+
+/** Where an engine is seen, heard or summed up: elsewhere "three a side" are lamps or bolts. */
+const engineInView: readonly ZoneName[] = ["engine-bay", "opening", "closing", "drive", "documents", "front"];
+
+/** How the cylinders stand, told by what one sees, counts and hears. Common practice of the trade, American and British. */
+export const cylinderSigns = signTable(
+  "engine",
+  "type",
+  rows.map((row) => ({ zones: engineInView, ...row })),
+);
