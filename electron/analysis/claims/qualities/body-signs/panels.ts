@@ -80,7 +80,7 @@ const rows: readonly WordedRow[] = [
     zones: outside,
     never: `${never} | steel doors/hood/body | ally wheels | did these`,
     signs: `
-      alloy/ally/alley/aluminium/aluminum/duralumin/birmabright + ${panel}/skin/skinned/skins/riveted/ash/booth/lift/white/sides/bloom/camper/frame - polish/hinge/wheels/hitch/ladder/ramp/radiator/tank/rack/bar/running/case
+      alloy/ally/alley/aluminium/aluminum/duralumin/birmabright + ${panel}/skin/skinned/skins/riveted/ash/booth/lift/white/sides/bloom/camper/frame - polish/hinge/wheels/hitch/ladder/ramp/radiator/tank/rack/bar/running/case/box/boxes/battery/tray/tool/toolbox/cap/caps/gallon/gallons
       powder/powdery/dust/bloom/fur/furry/fuzz/crust/bubbles + bubble/bubbles/paint/metal/never/rust/lip/edge/brown/${panel}/pin/bolts/not/rots - battery/terminal/terminals/wheel/tank
       never/wo n't/does n't ..3 go/goes brown/rust + bubbles/bubble/white/foil/light/skin/skinned/no iron/feather
       no iron/steel in it

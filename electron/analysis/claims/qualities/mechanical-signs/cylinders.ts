@@ -128,11 +128,11 @@ const rows: readonly SignTableRow[] = [
   {
     value: "inline three",
     part: "layout",
-    never: `${noCylinders} | row/rows of three | manifold | apiece/each/either/per | some of the`,
+    never: `${noCylinders} | row/rows of three | radiator | three row | manifold | apiece/each/either/per | some of the`,
     signs: `
       three cylinder/cylinders/pot/pots/popper/banger/holer/lunger
       three little/small/tiny ${cylinders}
-      three + coils/plugs/pots/cylinders/leads/injectors/trumpets + ${rowWords} | row | thrum/warble
+      three + coils/plugs/pots/cylinders/leads/injectors/trumpets + ${rowWords} | thrum/warble
       triple + idle/idles/tick/ticks/thrum/warble/engine/motor/shake/cylinder/beat/growl - white/check/checked/square/seal
       off beat warble/thrum + three/triple
       half a straight/inline six
