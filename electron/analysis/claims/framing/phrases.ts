@@ -46,12 +46,17 @@ const everydayWords: ReadonlySet<string> = new Set(
   (
     "a an the this that these those it they them he she you i we one ones my his her our your their its is are was were 's 're 'm be been " +
     "being has have had 've got get gets n't not no never and or but so of in on at to for from with by up down out off all any some just " +
-    "there here been do does did what which who when where if as than then too very still new old good been only more"
+    "there here do does did what which who when where if as than then too very still new old good only more about back box two three four five " +
+    "six eight hundred like car truck side front rear i 'd 'll put over little come came would can could go see right let says say said way"
   ).split(" "),
 );
 
-/** What it costs to look a phrase up by these words: everyday ones are met at every turn. */
-const lookUpCost = (words: ReadonlySet<string>): number => [...words].reduce((sum, word) => sum + (everydayWords.has(word) ? 40 : 1), 0);
+/** The commonest of all: articles, pronouns and joints. */
+const commonestWords: ReadonlySet<string> = new Set("the a it 's and to of is in on that this i you they".split(" "));
+
+/** What it costs to look a phrase up by these words, about how much oftener they are met than a word of the trade. */
+const lookUpCost = (words: ReadonlySet<string>): number =>
+  [...words].reduce((sum, word) => sum + (commonestWords.has(word) ? 150 : everydayWords.has(word) ? 40 : 1), 0);
 
 interface Anchor {
   readonly words: ReadonlySet<string>;
