@@ -16,15 +16,34 @@ const vagueTopics = new Set(["vehicle", "title", "price", "odometer", "vin"]);
 const isVague = (mention: PartMention): boolean =>
   vagueTopics.has(mention.component) && (mention.component !== "vehicle" || mention.part === null);
 
-function cueScore(cue: SlotCue, around: NumberSurroundings): { score: number; topic: Topic | null } | null {
+/** A number's surroundings with what is spoken of within each reach, as cues name it: "engine", "engine/cylinder". */
+interface Weighing extends NumberSurroundings {
+  readonly aboutWithin: readonly ReadonlySet<string>[];
+}
+
+function weighing(around: NumberSurroundings): Weighing {
+  const aboutWithin = Object.values(reachOrder).map(
+    (limit) =>
+      new Set(
+        around.topics
+          .filter(({ reach }) => reachOrder[reach] <= limit)
+          .flatMap(({ mention: { component, part } }) => [component, `${component}/${part}`]),
+      ),
+  );
+  return { ...around, aboutWithin };
+}
+
+function cueScore(cue: SlotCue, around: Weighing): { score: number; topic: Topic | null } | null {
+  // What is cheap to ask comes first: most cues fail, and a long recording asks millions.
+  if (cue.zones && !cue.zones.includes(around.zone)) return null;
+  const limit = reachOrder[cue.reach ?? "recent"];
+  if (cue.about && !cue.about.some((about) => around.aboutWithin[limit]!.has(about))) return null;
   if (cue.before && !cue.before.test(around.before)) return null;
   if (cue.after && !cue.after.test(around.after)) return null;
   if (cue.said && !cue.said.test(around.said)) return null;
   if (cue.guess && !guesses(around.number.readings, cue.guess)) return null;
-  if (cue.zones && !cue.zones.includes(around.zone)) return null;
   if (cue.unless?.test(around.near)) return null;
   if (!cue.about) return { score: cue.score, topic: null };
-  const limit = reachOrder[cue.reach ?? "recent"];
   const topic = around.topics.find(
     (candidate) =>
       reachOrder[candidate.reach] <= limit &&
@@ -62,7 +81,7 @@ function isUnlikelyYear(reading: Reading, likeliest: Reading): boolean {
 }
 
 /** The slot with the reading that fits it; null where none does, or where it could not reach `floor`, the score to beat or equal. */
-function candidateOf(speech: Speech, slot: Slot, around: NumberSurroundings, floor: number): Candidate | null {
+function candidateOf(speech: Speech, slot: Slot, around: Weighing, floor: number): Candidate | null {
   let bestReading: { reading: Reading; value: ClaimValue } | null = null;
   for (const reading of around.number.readings) {
     if (!fits(reading, slot.need)) continue;
@@ -210,7 +229,8 @@ function slotsOpenTo(readings: readonly Reading[]): readonly OpenSlot[] {
 }
 
 /** The slot that a number fits best, by the table alone. Slots that cannot reach the best one found are not weighed. */
-function bestSlot(speech: Speech, around: NumberSurroundings): Candidate | null {
+function bestSlot(speech: Speech, surroundings: NumberSurroundings): Candidate | null {
+  const around = weighing(surroundings);
   let best: { candidate: Candidate; order: number } | null = null;
   for (const { slot, order, most } of slotsOpenTo(around.number.readings)) {
     if (best && most < best.candidate.score) break;
