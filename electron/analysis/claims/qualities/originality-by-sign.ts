@@ -116,12 +116,17 @@ export const originalityBySignRules: readonly QualityRule[] = [
       "no/not/n't ..2 logo",
       "later date",
       "tire/tires/tyre/tyres ..4 date code/codes",
+      "date code/codes/stamp/stamps is/'s/are/reads/says #",
       "wrong",
     ],
     about: { among: ["glass", "lights", "top", "belts", "bumper", "wheel"], order: "place" },
     denial: "drops",
     example: { says: "The windshield still has the factory logo on it.", zone: "front", gives: { component: "glass", value: "original" } },
-    quiet: ["There's no factory logo on the windshield.", "The tires have the date code on the sidewall."],
+    quiet: [
+      "There's no factory logo on the windshield.",
+      "The tires have the date code on the sidewall.",
+      "Your fronts are the 225s and the date code is thirty one twenty two.",
+    ],
   },
   {
     name: "glass by its etching",
