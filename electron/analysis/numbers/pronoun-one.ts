@@ -20,6 +20,19 @@ const storyTimes: ReadonlySet<string> = new Set(["day", "night", "time", "mornin
 const countedAfterNoun =
   /^(?:battery|batteries|exhaust|tailpipe|carb|carburetor|carburettor|tank|key|keys|owner|owners|keeper|keepers)(?:'s)?$/;
 
+/** Characters around a "one" in which a key is named, or another one is told from it. */
+const reach = 70;
+
+/** "Keys, one for the door and one for the ignition", "here's the key, it's the only one": counted one by one. */
+function toldApart(line: Line, first: number, end: number): boolean {
+  const behind = line.text.slice(Math.max(0, line.starts[first]! - reach), line.starts[first]);
+  if (!/(?<!low )\bkeys?\b/.test(behind)) return false;
+  // "Two keys, one for the door and one for the ignition": told how many already.
+  if (/(?:^| )(?:[2-9]|both|all) (?:\S+ )?keys\b/.test(behind)) return false;
+  const ahead = line.text.slice(line.starts[end], line.starts[end]! + reach);
+  return / the only $/.test(behind) || /^(?:for|with|without|works) (?:the |an? )?\S+(?: |$)/.test(ahead);
+}
+
 export function isPronounOne(line: Line, first: number, end: number): boolean {
   const piece = line.pieces[first]!;
   // "one day", "one night" tell a story and no span.
@@ -44,6 +57,10 @@ export function isPronounOne(line: Line, first: number, end: number): boolean {
   // "Battery is one and …", "just the one, and …": said of how many there are.
   if (/^(?:is|'s)$/.test(previous) && countedAfterNoun.test(earlier)) return false;
   if (previous === "the" && /^(?:just|only)$/.test(earlier)) return false;
+  // "It came with one, I added the other", "battery, there's the one.": said of how many there were.
+  if (previous === "with" && /^(?:came|comes|come)$/.test(earlier) && /^[.,]$/.test(next)) return false;
+  if (previous === "the" && /^(?:there's|theres)$/.test(earlier) && /^[.,]$/.test(next)) return false;
+  if (toldApart(line, first, end)) return false;
   if (after.has(next)) return !(/^[.,]$/.test(next) && counting.has(previous));
   return before.has(previous) && next !== "owner";
 }

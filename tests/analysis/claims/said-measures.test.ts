@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { saidOfDrivelineAndBelow } from "./said-measures/driveline-and-below.ts";
 import { saidInTheEngineRoom } from "./said-measures/engine-room.ts";
 import { saidInside } from "./said-measures/inside.ts";
+import { saidInListsAndShortForms } from "./said-measures/lists-and-short-forms.ts";
 import { saidOutside } from "./said-measures/outside.ts";
 import { saidOfPapersAndMoney } from "./said-measures/papers.ts";
 import { saidOfRunningGear } from "./said-measures/running-gear.ts";
@@ -16,6 +17,7 @@ const tables = {
   inside: saidInside,
   "papers and money": saidOfPapersAndMoney,
   "turns of phrase": saidByTurnsOfPhrase,
+  "lists and short forms": saidInListsAndShortForms,
 };
 
 // Every part a dealer would measure, by every attribute it is told in, as a working dealer might say it.

@@ -7,6 +7,7 @@ import { type Candidate, leastScore } from "./candidate.ts";
 import { candidateIn, continued, explained, repeated } from "./carry-over.ts";
 import { likeliestCandidate } from "./choose-slot.ts";
 import { partsOfCount } from "./count-parts.ts";
+import { placedInTurn } from "./ends-in-turn.ts";
 import { loneRepairs } from "./lone-repairs.ts";
 import { keyOf, measuredBefore } from "./measured-before.ts";
 import { claimsNothing, isAside, takenBack } from "./passed-over.ts";
@@ -75,7 +76,10 @@ export function findMeasures(map: SpeechMap, numbers: readonly SpokenNumber[], f
       notBefore: endOfMeasureBefore(map, numbers, order, (earlierNumber) => used.has(earlierNumber.index), isSlip),
       notAfter: numbers[order + 1]?.first ?? speech.tokens.length,
     };
-    for (const claim of buildClaims(context, best, claims.length)) {
+    for (const built of buildClaims(context, best, claims.length)) {
+      const turns = placedInTurn(speech, around, earlier.at(-1), claims.at(-1), built);
+      if (turns) claims[claims.length - 1] = turns[0];
+      const claim = turns ? turns[1] : built;
       explainBefore(claims, claim);
       claims.push(claim);
       const rim = roadRimOf(claim);

@@ -83,6 +83,8 @@ const othersVehicles: readonly RegExp[] = [
 
 /** Builds of the same model that this one is not, the number itself as "@": "the taxis had a 4.3", "the cheaper one had a two barrel", "they made a 4.10". */
 const otherBuild: readonly RegExp[] = [
+  // "A two liter bolts right up as well".
+  /\b(?:an?|the|any) (?:bigger |newer |later )?@(?: \w+){0,3} (?:bolts|drops|swaps|slots|slips|goes) (?:right |straight )?(?:up|in)\b(?! (?:here|this))/,
   /\bthe (?:\w+ )?(?:cheaper|dearer|bigger|smaller|later|earlier|big|small|base|sports?|manual|automatic|diesel|petrol|gas|estate|wagon|saloon|sedan|police|taxi|export|battery|early|late) (?:one|ones|car|cars|model|models|version|versions|trucks?)(?:'s)? (?:had|has|have|got|came|come|with|used|ran|run)\b[^.#]{0,24}@/,
   /\bthe (?:taxis|estates?|wagons|saloons?|coupes|convertibles|vans|diesels|automatics|manuals|later ones|early ones) (?:had|have|got|came with|ran)\b[^.#]{0,24}@/,
   /\bthey (?:also )?(?:made|did|offered|sold|built) an?(?: \w+){0,2} @(?![^.]{0,24}\b(?:in (?:this|it|here)|on (?:this|it)|for (?:it|this)))/,

@@ -43,10 +43,17 @@ export function addedUp(recent: readonly EarlierMeasure[], around: NumberSurroun
     (ofTwo ||
       (twice && /\b(?:same|another|other|makes|make|making|more)\b/.test(around.before)) ||
       (altogether.test(around.after) && sum.value <= last.value * 3));
+  // "Two in the doors and two behind the seat. Four.": a sentence, or a stretch between commas, of the sum alone.
+  const alone =
+    ofTwo &&
+    around.clause.first === around.number.first &&
+    around.clause.end === around.number.end &&
+    around.closed &&
+    before!.candidate.slot.component === last.candidate.slot.component;
   const more = oneMore.test(around.before) && around.number.first - last.end <= 6;
   const called =
     mightCall.test(around.before) && last.candidate.slot.component === "vehicle" && sum.value - last.value <= 2 && around.closed;
-  if (!adds && !more && !called) return null;
+  if (!adds && !alone && !more && !called) return null;
   // The whole is filed under what was counted first: "eight stamps and two invoices".
   const whole = adds && ofTwo && !twice ? before! : last;
   return { ...whole.candidate, reading: sum.reading, value: sum.value, topic: null, score: 1.25 };

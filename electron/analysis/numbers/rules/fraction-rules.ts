@@ -51,6 +51,25 @@ export const fractionRules: readonly NumberRule[] = [
   ),
   phraseRule(
     {
+      name: "feet-and-inches-of-a-deck",
+      example: { heard: "a nine foot six steel deck", meant: 9.5 },
+      pattern:
+        "(?<feet>\\d{1,2}) (?:foot|feet) (?<inches>[1-9]|1[01])(?= (?:(?:steel|aluminum|aluminium|wood|wooden|oak|flat|dump|stake|service|utility) )?(?:deck|bed|flatbed|box|body|tray|trailer)(?: |$))",
+    },
+    ({ feet = "", inches = "" }) => [
+      { kind: "measure", value: roundTo(Number(feet) + Number(inches) / 12, 6), unit: "ft", weight: 0.86, unitSaid: true },
+    ],
+  ),
+  phraseRule(
+    {
+      name: "feet-and-an-inch",
+      example: { heard: "so that's four foot and an inch", meant: 4.083333 },
+      pattern: "(?<feet>\\d{1,2}) (?:foot|feet) (?:and )?(?:an|a|1) inch(?! and)",
+    },
+    ({ feet = "" }) => [{ kind: "measure", value: roundTo(Number(feet) + 1 / 12, 6), unit: "ft", weight: 0.86, unitSaid: true }],
+  ),
+  phraseRule(
+    {
       name: "metres-and-more",
       example: { heard: "there is a metre seven to the front seats", meant: 1700 },
       pattern:
@@ -63,7 +82,11 @@ export const fractionRules: readonly NumberRule[] = [
     },
   ),
   phraseRule(
-    { name: "an-inch", example: { heard: "maybe an inch at the wheel", meant: 1 }, pattern: "(?:an?|a single) inch(?! and)" },
+    {
+      name: "an-inch",
+      example: { heard: "maybe an inch at the wheel", meant: 1 },
+      pattern: "(?<!\\b(?:foot|feet) (?:and )?)(?:an?|a single) inch(?! and)",
+    },
     () => [{ kind: "measure", value: 1, unit: "in", weight: 0.6 }],
   ),
   phraseRule(

@@ -7,6 +7,7 @@ import { fractionRules } from "./fraction-rules.ts";
 import { partRules } from "./part-rules.ts";
 import { quantityRules } from "./quantity-rules.ts";
 import { ratioRules } from "./ratio-rules.ts";
+import { runTogetherRules } from "./run-together-rules.ts";
 import { shorthandRules } from "./shorthand-rules.ts";
 import { thousandsRules } from "./thousands-rules.ts";
 import { tireRules } from "./tire-rules.ts";
@@ -26,6 +27,7 @@ export const numberRules: readonly NumberRule[] = [
   ...partRules,
   ...ratioRules,
   ...shorthandRules,
+  ...runTogetherRules,
   ...thousandsRules,
   ...quantityRules,
 ];

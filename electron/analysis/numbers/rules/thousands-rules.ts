@@ -131,7 +131,7 @@ export const thousandsRules: readonly NumberRule[] = [
     {
       name: "thousands-spelled-out-on-both-sides-of-a-comma",
       example: { heard: "mileage says six one, three eight four", meant: 61384 },
-      pattern: `(?<lead>1 (?:\\d|oh) (?:\\d|oh)|${one} (?:\\d|oh)|${two}) , (?<rest>(?:\\d|oh) (?:\\d|oh) (?:\\d|oh)|${one} ${two})(?! (?:\\d|oh))`,
+      pattern: `(?<lead>1 (?:\\d|oh) (?:\\d|oh)|1\\d\\d|${one} (?:\\d|oh)|${two}) , (?<rest>(?:\\d|oh) (?:\\d|oh) (?:\\d|oh)|${one} ${two})(?! (?:\\d|oh))`,
       takesUnit: true,
     },
     ({ lead = "", rest = "" }, line, first) =>

@@ -123,11 +123,11 @@ export const drivelineFigureSlots = [
     cues: [
       {
         before: /\b(?:narrowed|shortened|trimmed)(?: it| them| by| about| down| up| the housing)*$/,
-        unless: /\bleaves\b|\bspring|\bstrap/,
+        unless: /\bleaves\b|\bspring|\bstrap|\bseat|\bbench|\bdash|\bconsole|\bgrille|\bbumper|\bhood/,
         score: 1.5,
       },
       {
-        after: /^(?:inches |inch )?(?:skinnier|narrower|shorter)(?: (?:all|in|overall|than|total)\b|$)/,
+        after: /^(?:inches |inch )?(?:skinnier|narrower|shorter)(?: (?:all|in|overall|total)\b|$)/,
         zones: ["underside", "rear"],
         score: 1.3,
       },

@@ -13,6 +13,7 @@ import { electricDriveSlots } from "./electric-drive-slots.ts";
 import { electricalSlots } from "./electrical-slots.ts";
 import { engineFigureSlots } from "./engine-figure-slots.ts";
 import { engineOutputSlots } from "./engine-output-slots.ts";
+import { engineShortSlots } from "./engine-short-slots.ts";
 import { engineSlots } from "./engine-slots.ts";
 import { engineTalkSlots } from "./engine-talk-slots.ts";
 import { feedCountSlots } from "./feed-count-slots.ts";
@@ -23,6 +24,7 @@ import { gaugeSlots } from "./gauge-slots.ts";
 import { livingQuartersSlots } from "./living-quarters-slots.ts";
 import { mechanicalSizeSlots } from "./mechanical-size-slots.ts";
 import { mileageReadSlots } from "./mileage-read-slots.ts";
+import { moneyAndMilesShortSlots } from "./money-and-miles-short-slots.ts";
 import { moneyOfPartsSlots } from "./money-of-parts-slots.ts";
 import { odometerSlots } from "./odometer-slots.ts";
 import { outsideSlots } from "./outside-slots.ts";
@@ -35,13 +37,16 @@ import { partSizeSlots } from "./part-size-slots.ts";
 import { passingSlots } from "./passing-slots.ts";
 import { priceShorthandSlots } from "./price-shorthand-slots.ts";
 import { priceSlots } from "./price-slots.ts";
+import { quartersAndDeckSlots } from "./quarters-and-deck-slots.ts";
 import { rollingTalkSlots } from "./rolling-talk-slots.ts";
 import { roomTalkSlots } from "./room-talk-slots.ts";
 import { serviceSlots } from "./service-slots.ts";
+import { setCountSlots } from "./set-count-slots.ts";
 import { shapedBodySlots } from "./shaped-body-slots.ts";
 import { sidewallSlots } from "./sidewall-slots.ts";
 import { tireSlots } from "./tire-slots.ts";
 import { tireTalkSlots } from "./tire-talk-slots.ts";
+import { underneathShortSlots } from "./underneath-short-slots.ts";
 import { vehicleSizeSlots } from "./vehicle-size-slots.ts";
 import { wheelSlots } from "./wheel-slots.ts";
 import { workDateSlots } from "./work-date-slots.ts";
@@ -94,4 +99,9 @@ export const slots: readonly Slot[] = [
   ...countedTalkSlots,
   ...rollingTalkSlots,
   ...engineTalkSlots,
+  ...engineShortSlots,
+  ...moneyAndMilesShortSlots,
+  ...setCountSlots,
+  ...quartersAndDeckSlots,
+  ...underneathShortSlots,
 ];

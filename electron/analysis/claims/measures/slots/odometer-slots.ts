@@ -178,7 +178,7 @@ export const odometerSlots = [
     need: { kinds: ["integer", "measure", "year", "decimal"], units: [null], min: 1000, max: 999999 },
     // "It's a 2020" names its year.
     unless:
-      /\b(?:it's|it is|she's|car's|this is|that's|car is) an? #|\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\bhour meter\b|\bon at #|\bclock(?:'s| is)? (?:stuck|stopped|slow|fast|right|wrong|dead)\b|\b(?:book|estimate|guide)(?:'s| is)? (?:at|is|on) #|\b(?:offered|priced|listed|advertised|estimated|reserved) (?:at|for) (?:\w+ )?#/,
+      /\b(?:it's|it is|she's|car's|this is|that's|car is) an? #|\brev counter\b|\btach\b|\bturning\b|\brpm\b|\brevs\b|\b(?:miles|kilometers) an hour\b|\bm ?p ?h\b|~ on the (?:speedo|clock)\b[^#]*#|\bhour meter\b|\bon at #|\bclock(?:'s| is)? (?:stuck|stopped|slow|fast|right|wrong|dead)\b|\b(?:book|estimate|guide)(?:'s| is)? (?:at|is|on) #|\b(?:offered|priced|listed|advertised|estimated|reserved) (?:at|for) (?:\w+ )?#/,
     cues: [
       { after: /^and (?:some )?change\b/, unless: /\bdollars|\basking|\bprice|\bpaid|\bspent/, score: 1.0 },
       {

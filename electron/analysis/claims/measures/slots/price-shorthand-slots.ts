@@ -10,7 +10,7 @@ const softly =
 
 /** Where figures are no thousands of money. */
 const noMoney =
-  /\bpsi\b|\bpercent\b|\bdegrees\b|\brpm\b|\bvolts?\b|# (?:miles?|mpg|inch|inches|foot|feet|gallons?|years?|weeks?|days?|minutes?|hours?|months?|bucks|dollars|quid|pounds|people|cars|owners?|keys?|\w+ an hour|mile)\b|\bmiles\b|\bgauge\b|\boff #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella|wife|mother)(?:'s)?(?: been| is| was)? asking\b|\bfor an? (?!car|truck|nice|good)\w+ since\b|\bstock\b|\boffer(?:ed|s)\b|# [^#]*\b(?:bypass|motorway|highway|interstate|freeway|expressway|flat out|mph|indicated|all day)\b/;
+  /\bpsi\b|\bhook(?:s|ed)? (?:it|her|him|that|them)?(?: \w+)? ?up\b|\bbatter(?:y|ies)\b|\bpercent\b|\bdegrees\b|\brpm\b|\bvolts?\b|# (?:miles?|mpg|inch|inches|foot|feet|gallons?|years?|weeks?|days?|minutes?|hours?|months?|bucks|dollars|quid|pounds|people|cars|owners?|keys?|\w+ an hour|mile)\b|\bmiles\b|\bgauge\b|\boff #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella|wife|mother)(?:'s)?(?: been| is| was)? asking\b|\bfor an? (?!car|truck|nice|good)\w+ since\b|\bstock\b|\boffer(?:ed|s)\b|# [^#]*\b(?:bypass|motorway|highway|interstate|freeway|expressway|flat out|mph|indicated|all day)\b/;
 
 /** A bare "twenty four" or "thirty two and a half" beside words that ask: thousands. */
 const thousands = (reading: { readonly value: number | string }, said: string): number | undefined => {

@@ -188,7 +188,7 @@ export const priceSlots = [
     unit: "said",
     need: { kinds: ["money", "integer", "measure", "decimal"], units: [null], min: 1000, max: 2000000 },
     unless:
-      /\btach\b|\brpm\b|\b(?:changes?|shifts?|turns?|turning|pulls?|peaks?|idles?|cruises?|ticks? over|red ?lines?|revs)(?: \w+){0,2} (?:at|to) (?:about |around )?#|\boffer(?:ed|s|ing)?\b[^#~]* #|\bstock(?: number| no)?(?: is)? #|\bquoted\b[^#~]* #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella)(?:'s)?(?: been)? asking\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #|\b(?:think|thought|wonder|wondered|dreamt|dreamed|talk|talked) (?:of|about)(?: asking)? #|\bthere's an? [^#]*\b(?:thing|one|car|truck|van) (?:by|over|out|in|at) (?:the|my)\b[^#]*#|\bto buy(?: one| another| it)? #|# [^#]*# to buy\b|\bauction (?:for|at) #/,
+      /\bhook(?:s|ed)? (?:it|her|him|that|them)?(?: \w+)? ?up for #|\btach\b|\brpm\b|\b(?:changes?|shifts?|turns?|turning|pulls?|peaks?|idles?|cruises?|ticks? over|red ?lines?|revs)(?: \w+){0,2} (?:at|to) (?:about |around )?#|\boffer(?:ed|s|ing)?\b[^#~]* #|\bstock(?: number| no)?(?: is)? #|\bquoted\b[^#~]* #|\b(?:brother|neighbou?r|buddy|cousin|friend|fella)(?:'s)?(?: been)? asking\b|(?:\bbook (?:on|value|says|is)\b|\bworth\b|\bappraised\b|\binsured\b)[^#~]* #|\b(?:think|thought|wonder|wondered|dreamt|dreamed|talk|talked) (?:of|about)(?: asking)? #|\bthere's an? [^#]*\b(?:thing|one|car|truck|van) (?:by|over|out|in|at) (?:the|my)\b[^#]*#|\bto buy(?: one| another| it)? #|# [^#]*# to buy\b|\bauction (?:for|at) #/,
     cues: [
       {
         zones: ["closing"],

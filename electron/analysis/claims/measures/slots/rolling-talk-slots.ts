@@ -16,6 +16,12 @@ export const rollingTalkSlots = [
     unless: notPressure,
     cues: [
       {
+        before: /\btires (?:take|want|like|run|get|need|carry)(?: about)?(?: # (?:psi |pounds )?(?:in|at|up) (?:the )?front and)?$/,
+        after: /^(?:psi |pounds )?(?:(?:in|at|up|on) (?:the )?(?:fronts?|backs?|rears?)|behind)\b/,
+        zones: sides,
+        score: 1.2,
+      },
+      {
         before: /\b(?:tire )?pressures?\b[^.#]{0,60}$/,
         after: /^(?:$|\.|pounds|psi|#|(?:at|in|on|for|up|all|a?round|front|rear|cold|and|or|so|which|that's|if|when|with|is)\b)/,
         zones: sides,

@@ -191,7 +191,10 @@ export const tireSlots = [
     attribute: "pressure",
     unit: "bar",
     need: { units: [null], min: 1.2, max: 9 },
-    cues: [{ before: /\bin bar\b[^.#]{0,20}(?:\. )?[^.#]{0,25}$/, about: ["tire"], score: 1.2 }],
+    cues: [
+      { before: /\bin bar\b[^.#]{0,20}(?:\. )?[^.#]{0,25}$/, about: ["tire"], score: 1.2 },
+      { before: /\bin bar\b[^.#]{0,25}# (?:in front |up front |front )?and$/, about: ["tire"], score: 1.2 },
+    ],
     example: { heard: "what are the tires in bar it's just under two", value: 2 },
   },
   {

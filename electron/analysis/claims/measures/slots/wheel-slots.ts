@@ -8,6 +8,48 @@ const notOwnWidth = new RegExp(`${notRoad.source}|# [^#]+ # (?:inch )?wide\\b`);
 /** Wheels: diameters, widths, lugs and spokes. */
 export const wheelSlots = [
   {
+    name: "staggered wheel, front",
+    component: "wheel",
+    part: null,
+    attribute: "diameter",
+    unit: "in",
+    position: "front",
+    need: { kinds: ["measure", "integer"], units: ["in", null], min: 12, max: 24 },
+    cues: [
+      {
+        after: /^(?:inch |inches )?(?:fronts?|up front|in front|in the front|on the front)\b.{0,60}\bstagger/,
+        score: 1.5,
+      },
+      {
+        before: /\bstagger\w*\b.{0,40}$/,
+        after: /^(?:inch |inches )?(?:fronts?|up front|in front|in the front|on the front)\b/,
+        score: 1.5,
+      },
+    ],
+    example: { heard: "it's sixteen inch front, eighteen inch rear, staggered wheels", value: 16, position: "front" },
+  },
+  {
+    name: "staggered wheel, rear",
+    component: "wheel",
+    part: null,
+    attribute: "diameter",
+    unit: "in",
+    position: "rear",
+    need: { kinds: ["measure", "integer"], units: ["in", null], min: 12, max: 24 },
+    cues: [
+      {
+        after: /^(?:inch |inches )?(?:rears?|backs?|behind|out back|in back|in the back|on the back)\b.{0,30}\bstagger/,
+        score: 1.5,
+      },
+      {
+        before: /\bstagger\w*\b.{0,70}$/,
+        after: /^(?:inch |inches )?(?:rears?|backs?|behind|out back|in back|in the back|on the back)\b/,
+        score: 1.5,
+      },
+    ],
+    example: { heard: "it's sixteen inch front, eighteen inch rear, staggered wheels", value: 18, position: "rear" },
+  },
+  {
     name: "wheel diameter by width",
     component: "wheel",
     part: null,
@@ -21,6 +63,13 @@ export const wheelSlots = [
         score: 0.9,
       },
       { about: ["wheel", "tire", "spare"], score: 1.1 },
+      {
+        zones: ["driver-side", "passenger-side"],
+        before: /\b(?:alumin(?:i)?um|steel|alloys?|lug|way|chrome|polished|forged)(?: \. | )?[^#.]{0,24}$/,
+        unless: /\b(?:box|tube|tubing|frame|window|speaker|dent|hole|sticker|plate|deck|bed|rail|receiver|drums?|shoes?)\b/,
+        score: 0.7,
+      },
+      { zones: ["driver-side", "passenger-side"], after: /^(?:and )?(?:five|six|eight|four|#)? ?lug\b/, score: 0.7 },
       { after: /^(?:wheels?|rims?|alloys?|steelies)\b/, score: 1.2 },
     ],
     value: (reading) => {
