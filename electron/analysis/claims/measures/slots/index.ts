@@ -7,6 +7,7 @@ import { chassisSlots } from "./chassis-slots.ts";
 import { countSlots } from "./count-slots.ts";
 import { countedTalkSlots } from "./counted-talk-slots.ts";
 import { dateSlots } from "./date-slots.ts";
+import { deckAndTankSlots } from "./deck-and-tank-slots.ts";
 import { drivelineFigureSlots } from "./driveline-figure-slots.ts";
 import { drivelineSlots } from "./driveline-slots.ts";
 import { electricDriveSlots } from "./electric-drive-slots.ts";
@@ -103,5 +104,6 @@ export const slots: readonly Slot[] = [
   ...moneyAndMilesShortSlots,
   ...setCountSlots,
   ...quartersAndDeckSlots,
+  ...deckAndTankSlots,
   ...underneathShortSlots,
 ];
