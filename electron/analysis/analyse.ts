@@ -1,7 +1,6 @@
 import type { Analysis, Claim, Repair, SheetMeanings, StockSheetFields, Transcript } from "../../shared-types/index.ts";
 import { proposeChapters } from "./chapters/propose-chapters.ts";
 import { findClaims } from "./claims/find-claims.ts";
-import { frameSpeech } from "./claims/framing/index.ts";
 import { compareClaims } from "./comparison/compare-claims.ts";
 import { askCoverage } from "./coverage/ask-coverage.ts";
 import { readNumbers } from "./numbers/read-numbers.ts";
@@ -39,11 +38,12 @@ export function analyse(transcript: Transcript, options: AnalysisOptions, onPass
   onPass("numbers", 2, passCount);
   const zones = findZones(speech);
   onPass("zones", 3, passCount);
-  const { claims, repairs } = numbered(findClaims({ speech, numbers, zones }));
+  const found = findClaims({ speech, numbers, zones });
+  const { claims, repairs } = numbered(found);
   onPass("claims", 4, passCount);
   const { conflicts, remarks, denials, supports, silences } = compareClaims({ claims, zones, duration: speech.duration, ...options });
   onPass("comparison", 5, passCount);
-  const promises = findPromises(speech, frameSpeech(speech), claims);
+  const promises = findPromises(found.speech, found.frames, claims);
   const questions = askCoverage(zones, claims);
   onPass("promises", 6, passCount);
   const chapters = proposeChapters(zones, claims, speech.duration);
