@@ -1,7 +1,7 @@
 import type { ZoneName } from "../../../shared-types/index.ts";
 import { type DriveSide, zoneOfSide } from "./drive-side.ts";
 import { elsewhereAfter, elsewhereBefore, elsewhereReachWords, newTurn } from "./moves/elsewhere.ts";
-import type { MoveRule } from "./moves/move-rule.ts";
+import { headingPlaces, type MoveRule, matchesOf } from "./moves/move-rule.ts";
 import { matchersFor } from "./moves/move-rules.ts";
 import type { SpokenLine } from "./spoken-line.ts";
 
@@ -26,9 +26,11 @@ export interface Move {
 export function findMoves(line: SpokenLine, drive: DriveSide, punctuated: boolean, lone: readonly Move[] = []): Move[] {
   const reach = elsewhereReachWords[punctuated ? "punctuated" : "unpunctuated"];
   const moves: Move[] = [...lone];
-  for (const { rule, strength, pattern, isHeading } of matchersFor(punctuated)) {
+  const places = headingPlaces(line.text);
+  for (const matcher of matchersFor(punctuated)) {
+    const { rule, strength, isHeading } = matcher;
     if (rule.british && !drive.british) continue;
-    for (const match of line.text.matchAll(pattern)) {
+    for (const match of matchesOf(matcher, line.text, places)) {
       const zone = zoneOf(rule, match, drive);
       if (rule.zone !== null && zone === null) continue;
       const start = match.index;

@@ -96,8 +96,18 @@ function unitsOfWord(word: string): readonly string[] {
   return [...(spokenForms.get(split[1]!) ?? [split[1]!]), split[2]!];
 }
 
+const unitsBySpeech = new WeakMap<Speech, readonly SpokenUnit[]>();
+
 /** All units of the speech in order; linear in the number of tokens. */
 export function spokenUnits(speech: Speech): readonly SpokenUnit[] {
+  const known = unitsBySpeech.get(speech);
+  if (known) return known;
+  const units = cutUnits(speech);
+  unitsBySpeech.set(speech, units);
+  return units;
+}
+
+function cutUnits(speech: Speech): readonly SpokenUnit[] {
   const sentenceEnds = new Set(speech.sentences.map((sentence) => sentence.end - 1));
   const units: SpokenUnit[] = [];
   for (const token of speech.tokens) {

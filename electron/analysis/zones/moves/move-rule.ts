@@ -36,7 +36,10 @@ export const gap = (words: number): string => `(?: (?!\\|)[^ ]+){0,${words}}?`;
 const turnWords = "okay|ok|alright|all right|now|so|anyway|anyhow|then|next|well|here|finally|lastly|first|okay so|alright so";
 const leadIns = `(?:(?:${turnWords}|right|and|but|yeah|oh|there|just|lets see|over) )*`;
 /** Where a heading may stand: at a sentence's start or after a turn. */
-const headingPlace = `(?:(?<=\\| )|(?<=^)|(?<=(?<![a-z])(?:${turnWords}|guys|folks|yall|everybody) ))${leadIns}`;
+const headingPlace = new RegExp(`(?:(?<=\\| )|(?<=^)|(?<=(?<![a-z])(?:${turnWords}|guys|folks|yall|everybody) ))\\b`, "g");
+
+/** Offsets of a line at which a heading may stand: looked for once, for all headings. */
+export const headingPlaces = (text: string): number[] => [...text.matchAll(headingPlace)].map(({ index }) => index);
 /** Words before which no heading stands in speech without punctuation: what follows them belongs to them. */
 const bindingWords =
   "the|a|an|on|of|to|from|in|into|at|by|this|that|these|those|his|her|my|your|our|their|its|for|with|or|both|other|same|like|as|up|down|over|toward|towards|near|front|rear|left|right|one|each|every|either|is|are|was|were|be|got|has|have|had|than|off|new|old|little|big|under|behind|inside|no|not|any|some|all|whole|only|driver|drivers|passenger|passengers|power|rust|along|across|around|round";
@@ -46,6 +49,8 @@ export interface MoveMatcher {
   readonly rule: MoveRule;
   readonly strength: number;
   readonly pattern: RegExp;
+  /** True where the pattern is tried at `headingPlaces` alone; it is sticky then. */
+  readonly atHeadings: boolean;
   /** Headings name a place and do nothing, so no word before them can put the doing elsewhere. */
   readonly isHeading: boolean;
 }
@@ -53,21 +58,39 @@ export interface MoveMatcher {
 /** What remains of a heading's strength where no punctuation shows that it is one. */
 const bareHeadingLoss = 1.5;
 
-const whole = (source: string) => new RegExp(`\\b(?:${source})(?![a-z0-9])`, "g");
+const whole = (source: string, flags = "g") => new RegExp(`\\b(?:${source})(?![a-z0-9])`, flags);
+
+/** The matches of a pattern in a line, none over another. */
+export function matchesOf({ pattern, atHeadings }: MoveMatcher, text: string, places: readonly number[]): RegExpExecArray[] {
+  if (!atHeadings) return [...text.matchAll(pattern)];
+  const found: RegExpExecArray[] = [];
+  let end = 0;
+  for (const place of places) {
+    if (place < end) continue;
+    pattern.lastIndex = place;
+    const match = pattern.exec(text);
+    if (!match) continue;
+    found.push(match);
+    end = match.index + match[0].length;
+  }
+  return found;
+}
 
 /** The rules as patterns, for speech with or without punctuation. */
 export function moveMatchers(rules: readonly MoveRule[], punctuated: boolean): MoveMatcher[] {
   return rules.flatMap((rule) => {
     const matchers: MoveMatcher[] = [];
-    if (rule.phrase) matchers.push({ rule, strength: rule.strength, pattern: whole(rule.phrase), isHeading: false });
+    if (rule.phrase) matchers.push({ rule, strength: rule.strength, pattern: whole(rule.phrase), isHeading: false, atHeadings: false });
     const heading = [rule.heading, rule.bareHeading].filter((source) => source !== undefined).join("|");
-    if (heading) matchers.push({ rule, strength: rule.strength, pattern: whole(`${headingPlace}(?:${heading})`), isHeading: true });
+    if (heading)
+      matchers.push({ rule, strength: rule.strength, pattern: whole(`${leadIns}(?:${heading})`, "y"), isHeading: true, atHeadings: true });
     if (rule.bareHeading && !punctuated) {
       matchers.push({
         rule,
         strength: rule.strength - bareHeadingLoss,
         pattern: whole(`${bareHeadingPlace}(?:${rule.bareHeading})`),
         isHeading: true,
+        atHeadings: false,
       });
     }
     return matchers;
