@@ -88,6 +88,26 @@ export const corpusFloors = [
   {
     // Cases that were held back until the rules of an earlier day were done, and are read since. Their first figures are in ORIGIN.md.
     folder: "later",
+    only: {
+      called: "later, own25 to own39",
+      ids: [
+        "own25",
+        "own26",
+        "own27",
+        "own28",
+        "own29",
+        "own30",
+        "own31",
+        "own32",
+        "own33",
+        "own34",
+        "own35",
+        "own36",
+        "own37",
+        "own38",
+        "own39",
+      ],
+    },
     atLeast: {
       conflict_precision: 0.96,
       conflict_recall: 0.71,
@@ -103,13 +123,35 @@ export const corpusFloors = [
     kinds: {},
   },
   {
+    // Read since their first figures were taken (ORIGIN.md), and not yet mended for as a whole.
+    folder: "later",
+    only: {
+      called: "later, own46 to own57",
+      ids: ["own46", "own47", "own48", "own49", "own50", "own51", "own52", "own53", "own54", "own55", "own56", "own57"],
+    },
+    atLeast: {
+      conflict_precision: 0.74,
+      conflict_recall: 0.39,
+      measures_recall: 0.91,
+      measures_in_full: 0.84,
+      measures_precision: 0.96,
+      zone_seconds_right: 0.95,
+      repairs_recall: 0.92,
+      unreliable_recall: 0.92,
+      unreliable_precision: 0.92,
+    },
+    atMost: { false_conflicts_per_case: 1.1, look_alikes_flagged: 5 },
+    kinds: {},
+  },
+  {
     // How the analysis does on a walk it has not met.
     folder: "held-back",
+    only: { called: "held-back, own40 to own45", ids: ["own40", "own41", "own42", "own43", "own44", "own45"] },
     atLeast: {
-      conflict_precision: 0.54,
-      conflict_recall: 0.29,
-      measures_recall: 0.81,
-      measures_in_full: 0.68,
+      conflict_precision: 0.57,
+      conflict_recall: 0.35,
+      measures_recall: 0.84,
+      measures_in_full: 0.72,
       measures_precision: 0.95,
       zone_seconds_right: 0.92,
       repairs_recall: 0.92,
@@ -117,6 +159,23 @@ export const corpusFloors = [
       unreliable_precision: 0.95,
     },
     atMost: { false_conflicts_per_case: 2.3, look_alikes_flagged: 5 },
+    kinds: {},
+  },
+  {
+    folder: "held-back",
+    only: { called: "held-back, own58 to own61", ids: ["own58", "own59", "own60", "own61"] },
+    atLeast: {
+      conflict_precision: 0.74,
+      conflict_recall: 0.54,
+      measures_recall: 0.81,
+      measures_in_full: 0.72,
+      measures_precision: 0.94,
+      zone_seconds_right: 0.95,
+      repairs_recall: 0.83,
+      unreliable_recall: 0.75,
+      unreliable_precision: 0.95,
+    },
+    atMost: { false_conflicts_per_case: 1, look_alikes_flagged: 0 },
     kinds: {},
   },
 ] as const satisfies readonly CorpusFloors[] as readonly CorpusFloors[];
