@@ -1,7 +1,8 @@
 import { stringify } from "csv-stringify/sync";
 import { type ConditionIndex, type ToldMoment, timeLabel, valueLabel, zoneLabels } from "../../shared-types/index.ts";
+import { bothHoldWords } from "./both-hold.ts";
 import { openMark, stanceWords } from "./claim-standing.ts";
-import { notAnalyzed, openWords, publicationWords } from "./publication-words.ts";
+import { denialWords, notAnalyzed, openWords, publicationWords } from "./publication-words.ts";
 
 const columns = [
   "kind",
@@ -34,7 +35,8 @@ export function indexCsv(index: ConditionIndex): string {
       kind: "standing",
       status: index.analysisVersion === 0 ? "not analyzed" : open > 0 ? `${open} open` : "none open",
       text: publicationWords(index.published),
-      note: index.analysisVersion === 0 ? notAnalyzed : open > 0 ? openWords(open) : "",
+      note:
+        index.analysisVersion === 0 ? notAnalyzed : [open > 0 ? openWords(open) : "", denialWords(index.denials)].filter(Boolean).join(" "),
     },
     ...index.chapters.map(
       (chapter): Row => ({
@@ -77,6 +79,7 @@ export function indexCsv(index: ConditionIndex): string {
         note: [
           claim.conflictTopics.join("; "),
           claim.ruledOut === null ? "" : `[${claim.ruledOut} in review]`,
+          ...bothHoldWords(claim, index.conflicts).map((words) => `[${words}]`),
           openMark(claim.openConflicts),
         ]
           .filter(Boolean)

@@ -20,3 +20,9 @@ export function lastPublication({ publications }: Pick<RecordingDetail, "publica
   const last = publications.at(-1);
   return last ? { ...last, openMatters: last.openMatters?.length ?? null } : null;
 }
+
+/** The claims that the dealer's own record denies, each in a line; nothing where it denies none. */
+export function denialWords(denials: readonly Pick<ConditionIndex["denials"][number], "why">[]): string {
+  if (denials.length === 0) return "";
+  return `The stock sheet says otherwise: ${denials.map(({ why }) => why.replaceAll(/\s+/g, " ").trim()).join(" ")}`;
+}

@@ -32,7 +32,10 @@ export function ExportNotes({ detail: { summary, lap, findingProposals, analysis
         </li>
       ) : null}
       {proposedSpans > 0 ? (
-        <li>{counted(proposedSpans, "chapter is only proposed and is", "chapters are only proposed and are")} marked as such.</li>
+        <li>
+          {counted(proposedSpans, "chapter is only proposed", "chapters are only proposed")}. The index and the chapter files say so, in a
+          remark where titles are for players; the plain list and the texts for a listing have no place for it.
+        </li>
       ) : null}
       {findingProposals.length > 0 ? (
         <li>

@@ -25,6 +25,9 @@ export interface WrittenFilesProps {
   readonly reveal: (() => Promise<unknown>) | null;
 }
 
+/** A file's name alone: the folder stands once above them all. */
+const nameIn = (path: string): string => path.split(/[\\/]/).at(-1)!;
+
 /** Where the files are, each for download, with what its reader should know. */
 export function WrittenFiles({ written, reveal }: WrittenFilesProps) {
   const [problem, setProblem] = useState<Problem | null>(null);
@@ -46,7 +49,7 @@ export function WrittenFiles({ written, reveal }: WrittenFilesProps) {
               Download {exportWords[file.format].name}
             </a>
             <span className="small soft">{bytesLabel(file.bytes)}</span>
-            <code className="small export-path">{file.path}</code>
+            <code className="small export-path">{nameIn(file.path)}</code>
             <Warnings of={file.warnings} />
           </li>
         ))}

@@ -5,8 +5,10 @@ import {
   findingSubject,
   gradeLabels,
   type RecordingDetail,
+  timeLabel,
   valueLabel,
 } from "../../../shared-types/index.ts";
+import { bothHoldWords } from "../both-hold.ts";
 import { openMark, stanceWords } from "../claim-standing.ts";
 import { conditionIndex } from "../condition-index.ts";
 import { chapterMarks, markedTitle } from "./chapter-marks.ts";
@@ -19,6 +21,8 @@ export interface ChapterEntry {
   /** With the mark of every open conflict that touches it. */
   readonly title: string;
   readonly inside: readonly InnerEntry[];
+  /** Nobody drew or accepted it yet. A title stays clear of that for players; each format says it where it has room for a remark. */
+  readonly proposed?: boolean;
 }
 
 export interface InnerEntry {
@@ -40,6 +44,7 @@ export function chapterEntries(detail: RecordingDetail, granularity: ChapterGran
     start: chapter.start,
     end: chapter.end,
     title: markedTitle(chapter),
+    proposed: !chapter.accepted,
     inside: besideOneAnother(
       marks.filter((mark) => mark.start >= chapter.start && mark.start < chapter.end),
       chapter.end,
@@ -52,7 +57,7 @@ interface Mark {
   readonly title: string;
 }
 
-function innerMarks({ findings, claims }: ConditionIndex, granularity: "findings" | "everything"): Mark[] {
+function innerMarks({ findings, claims, conflicts }: ConditionIndex, granularity: "findings" | "everything"): Mark[] {
   const found = findings.map((finding) => ({
     start: finding.start,
     title: [
@@ -68,7 +73,7 @@ function innerMarks({ findings, claims }: ConditionIndex, granularity: "findings
   const said = claims
     .filter(({ status }) => status !== "overruled")
     .flatMap((claim) => {
-      const title = `${sentence(claimSubject(claim))}: ${valueLabel(claim.value, claim.unit, claim.attribute)}${caveat(claim)}`;
+      const title = `${sentence(claimSubject(claim))}: ${valueLabel(claim.value, claim.unit, claim.attribute)}${caveat(claim, conflicts)}`;
       if (told.has(title)) return [];
       told.add(title);
       return [{ start: claim.start, title }];
@@ -77,8 +82,14 @@ function innerMarks({ findings, claims }: ConditionIndex, granularity: "findings
 }
 
 /** The doubt it was said with, and the dispute it is in: one never hides the other. */
-function caveat({ status, stance, openConflicts }: ConditionIndex["claims"][number]): string {
-  const marks = [bracketed(stanceWords(stance)), openMark(openConflicts), status === "denied" ? "[the stock sheet says otherwise]" : ""];
+function caveat(claim: ConditionIndex["claims"][number], conflicts: ConditionIndex["conflicts"]): string {
+  const { status, stance, openConflicts } = claim;
+  const marks = [
+    bracketed(stanceWords(stance)),
+    openMark(openConflicts),
+    status === "denied" ? "[the stock sheet says otherwise]" : "",
+    ...bothHoldWords(claim, conflicts).map((words) => `[${words}]`),
+  ];
   return marks
     .filter(Boolean)
     .map((mark) => ` ${mark}`)
@@ -106,6 +117,14 @@ function besideOneAnother(marks: readonly Mark[], end: number): InnerEntry[] {
 
 export function milliseconds(seconds: number): number {
   return Math.round(seconds * 1000);
+}
+
+/** "Proposed by the analysis, accepted by nobody yet: 0:00 Opening, 1:40 Cabin."; nothing where every one was drawn or accepted. */
+export function proposedWords(entries: readonly ChapterEntry[]): string {
+  const proposed = entries.filter((entry) => entry.proposed === true);
+  if (proposed.length === 0) return "";
+  const each = proposed.map(({ start, title }) => `${timeLabel(start)} ${title.replaceAll(/\s+/g, " ").trim()}`).join(", ");
+  return `Proposed by the analysis, accepted by nobody yet: ${each}.`;
 }
 
 /** The chapters one after another: a zone up to the first thing inside it, then each thing, named after its zone. */

@@ -1,4 +1,4 @@
-import { type ChapterEntry, flatChapters, milliseconds } from "./entries.ts";
+import { type ChapterEntry, flatChapters, milliseconds, proposedWords } from "./entries.ts";
 
 /**
  * Chapters as an FFmpeg metadata file (ffmpeg doc/metadata.texi). TIMEBASE is always written: without it, older readers take milliseconds
@@ -11,7 +11,8 @@ export function chaptersFfmpeg(entries: readonly ChapterEntry[], title: string):
       (chapter) =>
         `\n[CHAPTER]\nTIMEBASE=1/1000\nSTART=${milliseconds(chapter.start)}\nEND=${milliseconds(chapter.end)}\ntitle=${metadataValue(chapter.title)}\n`,
     );
-  return `;FFMETADATA1\ntitle=${metadataValue(title)}\n${chapters.join("")}`;
+  const proposed = proposedWords(entries).replaceAll("\0", "");
+  return `;FFMETADATA1\n${proposed === "" ? "" : `; ${proposed}\n`}title=${metadataValue(title)}\n${chapters.join("")}`;
 }
 
 /** `=`, `;`, `#`, `\` and line feeds stand behind a backslash. */

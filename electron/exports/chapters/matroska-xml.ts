@@ -1,5 +1,5 @@
 import { escapeUTF8 } from "entities";
-import { type ChapterEntry, type InnerEntry, milliseconds } from "./entries.ts";
+import { type ChapterEntry, type InnerEntry, milliseconds, proposedWords } from "./entries.ts";
 import { stamp } from "./webvtt.ts";
 
 /** Characters that XML 1.0 does not allow, not even as references. */
@@ -32,6 +32,8 @@ export function chaptersMatroska(entries: readonly ChapterEntry[]): string {
   return [
     `<?xml version="1.0" encoding="UTF-8"?>\n`,
     `<!DOCTYPE Chapters SYSTEM "matroskachapters.dtd">\n`,
+    // Two hyphens would end the comment.
+    ...[proposedWords(entries)].filter(Boolean).map((words) => `<!-- ${xmlText(words).replaceAll(/-(?=-)/g, "- ")} -->\n`),
     `<Chapters>\n  <EditionEntry>\n    <EditionUID>1</EditionUID>\n    <EditionFlagHidden>0</EditionFlagHidden>\n    <EditionFlagDefault>1</EditionFlagDefault>\n`,
     ...entries.map((entry) => atom(entry, entry.inside, "    ")),
     `  </EditionEntry>\n</Chapters>\n`,

@@ -38,6 +38,11 @@ export function chaptersList(entries: readonly ChapterEntry[]): PlainList {
     warnings.push(
       `Players show chapters from ${fewestChapters} entries on; this list has ${kept.length}. Mark more zones, or let the list be.`,
     );
+  const proposed = entries.filter((entry) => entry.proposed === true).length;
+  if (proposed > 0)
+    warnings.push(
+      `${proposed === 1 ? "One chapter is" : `${proposed} chapters are`} only proposed; a list for a video's description has no place to say so.`,
+    );
   const text = kept.map((chapter, position) => `${timeLabel(position === 0 ? 0 : chapter.start)} ${oneLine(chapter.title)}\n`).join("");
   return { text, warnings };
 }

@@ -1,6 +1,6 @@
 import type { RecordingDetail } from "../../../shared-types/index.ts";
 import { openWords } from "../publication-words.ts";
-import { type ChapterEntry, flatChapters, milliseconds } from "./entries.ts";
+import { type ChapterEntry, flatChapters, milliseconds, proposedWords } from "./entries.ts";
 
 /** Whole seconds as an ISO 8601 duration: PT7M40S. */
 export function isoDuration(seconds: number): string {
@@ -26,7 +26,13 @@ export function videoObject(detail: RecordingDetail, entries: readonly ChapterEn
     "@context": "https://schema.org",
     "@type": "VideoObject",
     name: summary.title,
-    description: `Walk round of a ${vehicle || "vehicle"}, stock number ${summary.stockNumber || "not given"}, in chapters.${open > 0 ? ` ${openWords(open)}` : ""}`,
+    description: [
+      `Walk round of a ${vehicle || "vehicle"}, stock number ${summary.stockNumber || "not given"}, in chapters.`,
+      open > 0 ? openWords(open) : "",
+      proposedWords(entries),
+    ]
+      .filter(Boolean)
+      .join(" "),
     duration: isoDuration(summary.duration),
     ...(published ? { uploadDate: published.at } : {}),
     ...(address === null ? {} : { contentUrl: address }),

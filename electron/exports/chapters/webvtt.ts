@@ -1,4 +1,4 @@
-import { type ChapterEntry, type InnerEntry, milliseconds } from "./entries.ts";
+import { type ChapterEntry, type InnerEntry, milliseconds, proposedWords } from "./entries.ts";
 
 /**
  * Chapters as WebVTT chapter cues (W3C WebVTT: cues in order, end after start, titles as chapter title text, where `&` and `<` are
@@ -9,7 +9,8 @@ export function chaptersWebvtt(entries: readonly ChapterEntry[]): string {
     .flatMap((entry): InnerEntry[] => [entry, ...entry.inside.filter((inner) => !sameTimes(inner, entry))])
     .filter((cue) => milliseconds(cue.end) > milliseconds(cue.start))
     .map((cue, position) => `${position + 1}\n${stamp(cue.start)} --> ${stamp(cue.end)}\n${chapterTitleText(cue.title)}\n`);
-  return `WEBVTT\n\n${cues.join("\n")}`;
+  const proposed = proposedWords(entries).replaceAll("-->", "→");
+  return `WEBVTT\n\n${proposed === "" ? "" : `NOTE\n${proposed}\n\n`}${cues.join("\n")}`;
 }
 
 /** Two cues with the same times would be each other's parent. */

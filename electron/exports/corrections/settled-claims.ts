@@ -3,7 +3,6 @@ import {
   type Conflict,
   claimSubject,
   isOverruled,
-  misheardClaims,
   type RecordingDetail,
   type Ruling,
   timeLabel,
@@ -11,7 +10,6 @@ import {
 } from "../../../shared-types/index.ts";
 import { chapterTitleText, stamp } from "../chapters/webvtt.ts";
 import { claimStanding, isValueOverruled, openMark } from "../claim-standing.ts";
-import { lastPublication, notAnalyzed, publicationWords } from "../publication-words.ts";
 
 /** A claim that was spoken wrongly, and what a reviewer let stand against it. */
 export interface SettledClaim {
@@ -47,7 +45,7 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
     const caveat = [
       openMark([...new Set(standing.claims.flatMap(openTopics))]),
       standing.claims.some((id) => denied.has(id)) ? "[the stock sheet says otherwise]" : "",
-      overruledMark([...new Set(standing.claims.flatMap((id) => overruled.get(id) ?? []))].filter((topic) => topic !== conflict.topic)),
+      overruledMark(standing.claims.flatMap((id) => overruled.get(id) ?? []).filter(({ topic }) => topic !== conflict.topic)),
     ]
       .filter(Boolean)
       .join(" ");
@@ -67,45 +65,44 @@ export function settledClaims(detail: RecordingDetail): SettledClaim[] {
   return [...once.values()].toSorted((a, b) => a.claim.start - b.claim.start);
 }
 
-/** Topics of the conflicts in which a standing ruling went against a claim, by the claim's id. */
-function overruledUnder({ analysis, rulings }: RecordingDetail): Map<string, string[]> {
-  const under = new Map<string, string[]>();
+interface RuledAgainst {
+  readonly topic: string;
+  readonly misheard: boolean;
+  /** Seconds: when the claim that it went against was spoken. */
+  readonly start: number;
+}
+
+/** The standing rulings that went against a claim, by the claim's id. */
+function overruledUnder({ analysis, rulings }: RecordingDetail): Map<string, RuledAgainst[]> {
+  const under = new Map<string, RuledAgainst[]>();
+  const startOf = new Map(analysis.claims.map(({ id, start }) => [id, start]));
   for (const conflict of analysis.conflicts) {
     const { key, topic, sides } = conflict;
     const ruling = rulings.find((one) => one.conflictKey === key && one.supersededBy === null);
     if (!ruling) continue;
     for (const id of sides.filter((_, side) => isValueOverruled(conflict, ruling, side)).flatMap((side) => side.claims))
-      under.set(id, [...(under.get(id) ?? []), topic]);
+      under.set(id, [...(under.get(id) ?? []), { topic, misheard: ruling.decision === "recogniser-error", start: startOf.get(id) ?? 0 }]);
   }
   return under;
 }
 
-/** What a reviewer let stand under one conflict and not under another: two rulings that want a second look. */
-function overruledMark(topics: readonly string[]): string {
-  return topics.length === 0 ? "" : `[but overruled under: ${topics.join(", ")}]`;
-}
-
-/** Claims whose words a standing ruling calls the recognizer's error: what was really said, and by which ruling. */
-function misheardLines({ analysis, rulings }: RecordingDetail): string[] {
-  const misheard = misheardClaims(analysis.conflicts, rulings);
-  const standing = rulings.filter(({ decision, supersededBy }) => decision === "recogniser-error" && supersededBy === null);
-  return analysis.claims
-    .filter(({ id }) => misheard.has(id))
-    .toSorted((a, b) => a.start - b.start)
-    .map((claim) => {
-      const ruling = standing.find(({ conflictKey }) =>
-        analysis.conflicts.some(({ key, sides }) => key === conflictKey && sides.some((side) => side.claims.includes(claim.id))),
-      );
-      const why = ruling ? ` (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")})` : "";
-      const captions = valueLabel(claim.value, claim.unit, claim.attribute);
-      return `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${captions} is misheard; said: “${misheard.get(claim.id)}”${why}.`;
-    });
+/**
+ * What a reviewer let stand under one conflict and not under another: two rulings that want a second look. Of words that were misheard
+ * just the moment is named: what was really said there is told beside it, and the rest stands.
+ */
+function overruledMark(against: readonly RuledAgainst[]): string {
+  const topics = new Set(against.filter(({ misheard }) => !misheard).map(({ topic }) => topic));
+  const times = new Set(against.filter(({ misheard }) => misheard).map(({ start }) => timeLabel(start)));
+  return [
+    topics.size === 0 ? "" : `[another ruling says otherwise: ${[...topics].join(", ")}; ask before you rely on it]`,
+    times.size === 0 ? "" : `[the captions misheard it at ${[...times].join(", ")}]`,
+  ]
+    .filter(Boolean)
+    .join(" ");
 }
 
 /** Long enough to read a short line; common practice of captioning. */
 const shortestOverlaySeconds = 4;
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Overlay captions that put a settled claim right at the moment it was wrongly spoken, each with a comment that says by whom and why. */
 export function overlayWebvtt(detail: RecordingDetail): string {
@@ -123,34 +120,4 @@ export function overlayWebvtt(detail: RecordingDetail): string {
     );
   });
   return `WEBVTT\n\n${cues.length === 0 ? "NOTE\nNo claim was settled against what was said; nothing is put right.\n" : cues.join("\n")}`;
-}
-
-/** Lines for the video's description: what was said wrongly and what is right; then what is still open, which is stated as nothing at all. */
-export function correctionText(detail: RecordingDetail): string {
-  const settled = settledClaims(detail);
-  const open = detail.analysis.conflicts.filter(({ key }) => detail.openConflictKeys.includes(key));
-  const claims = new Map(detail.analysis.claims.map((claim) => [claim.id, claim]));
-  const lines = [
-    detail.analysis.analysisVersion === 0
-      ? notAnalyzed
-      : settled.length === 0
-        ? "No correction to what is said in this video."
-        : "Corrections to what is said in this video:",
-    ...settled.map(
-      ({ claim, said, right, rightOf, ruling, caveat }) =>
-        `${timeLabel(claim.start)} ${capital(claimSubject(claim))}: ${said} was said; ${rightOf === null ? right : `${rightOf} ${right}`} is right (${ruling.reason.replaceAll(/\s+/g, " ").replace(/\.$/, "")}).${caveat && ` ${caveat}`}`,
-    ),
-  ];
-  const misheard = misheardLines(detail);
-  if (misheard.length > 0) lines.push("", "Misheard in the captions; the speaker was right:", ...misheard);
-  if (open.length > 0) {
-    lines.push("", "Not yet checked; ask before you rely on it:");
-    for (const { topic, sides } of open) {
-      const moments = sides.flatMap((side) => side.claims.flatMap((id) => claims.get(id)?.start ?? [])).toSorted((a, b) => a - b);
-      lines.push(`${capital(topic)} (${[...new Set(moments.map(timeLabel))].join(", ")})`);
-    }
-  }
-  const published = publicationWords(lastPublication(detail));
-  if (published !== "" && open.length > 0) lines.push("", published);
-  return `${lines.join("\n")}\n`;
 }

@@ -1,5 +1,6 @@
 import { type ConditionIndex, timeLabel } from "../../../shared-types/index.ts";
 import { notAnalyzed, openWords, publicationWords } from "../publication-words.ts";
+import { claimsOnce } from "./claims-once.ts";
 import {
   claimLists,
   conflictBlock,
@@ -83,7 +84,7 @@ ${sections.map(
 )}
 </main>
 <footer><p>Analysis version ${index.analysisVersion}, form ${index.version}. Everything on this page is in this one file; it loads nothing and sends nothing.</p></footer>
-${plays && html`<script>${raw(indexScript)}</script>`}
+${plays && html`<p class="back" hidden><button type="button"></button></p><script>${raw(indexScript)}</script>`}
 </body>
 </html>
 `;
@@ -98,6 +99,7 @@ function sectionsOf(index: ConditionIndex, stills: readonly IndexStill[], jump: 
   const open = index.conflicts.filter((conflict) => conflict.state === "open");
   const settled = index.conflicts.filter((conflict) => conflict.state === "settled");
   const section = (id: string, title: string, count: number | null, content: Markup): Section => ({ id, title, count, content });
+  const rows = claimsOnce(index.claims);
   return [
     section("chapters", "Chapters", index.chapters.length, chapterList(index, stills, jump)),
     section(
@@ -120,8 +122,8 @@ function sectionsOf(index: ConditionIndex, stills: readonly IndexStill[], jump: 
     section(
       "said",
       "What was said, by zone",
-      index.claims.length,
-      html`${claimLists(index.claims, jump)}${index.formerClaims > 0 && html`<p class="faint">${formerWords(index)}</p>`}`,
+      rows.length,
+      html`${claimLists(rows, index.conflicts, jump)}${(index.formerClaims > 0 || rows.length < index.claims.length) && html`<p class="faint">${countWords(index, rows.length)}</p>`}`,
     ),
     section(
       "settled",
@@ -150,11 +152,12 @@ function standingNote(index: ConditionIndex): Markup {
   const published = publicationWords(index.published);
   if (index.analysisVersion === 0)
     return html`<div class="standing standing-open"><p><b>${notAnalyzed}</b></p>${published !== "" && html`<p>${published}</p>`}</div>`;
-  return html`<div class="${open > 0 ? "standing standing-open" : "standing"}"><p>${
+  const { denials } = index;
+  return html`<div class="${open > 0 || denials.length > 0 ? "standing standing-open" : "standing"}"><p>${
     open > 0
       ? html`<b>▼ ${openWords(open)}</b> What is said on either side is marked “in dispute” wherever it stands, and is not given as fact.`
       : html`<b>No conflict is open.</b> ${index.conflicts.length > 0 ? "What contradicted itself was ruled on by a person; the rulings are below." : "No two claims that were read contradict each other."}`
-  }</p>${published !== "" && html`<p>${published}</p>`}</div>`;
+  }</p>${denials.length > 0 && html`<p><b>▼ The stock sheet says otherwise:</b> ${denials.map(({ why }) => html`${why} `)}<a href="#denied">More on this</a></p>`}${published !== "" && html`<p>${published}</p>`}</div>`;
 }
 
 function video(fileName: string, href: string): Markup {
@@ -171,8 +174,15 @@ function chapterList({ chapters }: ConditionIndex, stills: readonly IndexStill[]
   )}</ol>`;
 }
 
-/** The desks count every claim, the index those that it lists: why the two differ. */
-function formerWords({ claims, formerClaims }: ConditionIndex): string {
+/** The desks count every claim, the index the rows that it lists: why the two differ. */
+function countWords({ claims, formerClaims }: ConditionIndex, rows: number): string {
   const former = formerClaims === 1 ? "1 more is" : `${formerClaims} more are`;
-  return `Of ${claims.length + formerClaims} claims, ${claims.length} are of the vehicle as it stands. ${former} of an earlier state of it and not listed.`;
+  const again = claims.length - rows;
+  return [
+    `Of ${claims.length + formerClaims} claims, ${claims.length} are of the vehicle as it stands.`,
+    again === 0 ? "" : `${again === 1 ? "1 of them says" : `${again} of them say`} what another says in the same words and shares its row.`,
+    formerClaims === 0 ? "" : `${former} of an earlier state of it and not listed.`,
+  ]
+    .filter(Boolean)
+    .join(" ");
 }

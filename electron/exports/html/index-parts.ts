@@ -10,6 +10,7 @@ import {
   zoneLabels,
   zoneNames,
 } from "../../../shared-types/index.ts";
+import { bothHoldWords } from "../both-hold.ts";
 import { stanceWords } from "../claim-standing.ts";
 import { gradeSign } from "./index-plan.ts";
 import { html, type Markup } from "./markup.ts";
@@ -92,23 +93,24 @@ ${finding.note !== "" && html`<p class="note">${finding.note}</p>`}
   })}</ol>`;
 }
 
-export function claimLists(claims: readonly IndexClaim[], jump: Jump): Markup {
+export function claimLists(claims: readonly IndexClaim[], conflicts: readonly IndexConflict[], jump: Jump): Markup {
   const zones = zoneNames.filter((zone) => claims.some((claim) => claim.zone === zone));
   if (zones.length === 0) return html`<p>No checkable claims were read.</p>`;
   return html`${zones.map((zone) =>
     zoneClaims(
       zone,
       claims.filter((claim) => claim.zone === zone),
+      conflicts,
       jump,
     ),
   )}`;
 }
 
-function zoneClaims(zone: ZoneName, claims: readonly IndexClaim[], jump: Jump): Markup {
+function zoneClaims(zone: ZoneName, claims: readonly IndexClaim[], conflicts: readonly IndexConflict[], jump: Jump): Markup {
   return html`<h3 id="said-${zone}">${zoneLabels[zone]}</h3><ul class="claims">${claims.map(
     (claim) => html`
 <li class="${claimClass(claim)}">${jump(claim.start)}
-<div><span class="claim-subject">${claimSubject(claim)}</span> <b class="claim-value">${valueLabel(claim.value, claim.unit, claim.attribute)}</b> ${standing(claim)}</div>
+<div><span class="claim-subject">${claimSubject(claim)}</span> <b class="claim-value">${valueLabel(claim.value, claim.unit, claim.attribute)}</b> ${standing(claim)}${bothHoldWords(claim, conflicts).map((words) => html` <span class="upheld-mark">${words}</span>`)}</div>
 <q>${claim.quote}</q></li>`,
   )}</ul>`;
 }
@@ -134,7 +136,7 @@ function standing(claim: IndexClaim): Markup {
 export function supportList({ supports }: ConditionIndex, jump: Jump): Markup {
   return html`<ul class="borne">${supports.map(
     (support) => html`
-<li><p><b>${support.topic}</b>: ${support.sheetValue} on the sheet. ${support.why}</p>${moments(support.moments, jump)}</li>`,
+<li><p><b>${support.topic}</b>: ${support.why}</p>${moments(support.moments, jump)}</li>`,
   )}</ul>`;
 }
 

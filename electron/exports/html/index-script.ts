@@ -1,4 +1,4 @@
-/** Jumps in the video beside the page; where it is not there, the person can open it, and nothing leaves the machine. */
+/** Jumps in the video beside the page, and back to the line that was read; where it is not there, the person can open it, and nothing leaves the machine. */
 export const indexScript = `
 (() => {
   const video = document.querySelector("video");
@@ -9,6 +9,14 @@ export const indexScript = `
   video.addEventListener("error", missing);
   if (video.error || !video.getAttribute("src")) missing();
   let wanted = null;
+  let left = null;
+  const back = document.querySelector(".back");
+  const backButton = back.querySelector("button");
+  backButton.addEventListener("click", () => {
+    back.hidden = true;
+    left.scrollIntoView({ block: "center" });
+    left.focus({ preventScroll: true });
+  });
   const play = (seconds) => { video.currentTime = seconds; video.play().catch(() => {}); };
   document.querySelector("input[type=file]").addEventListener("change", (event) => {
     const file = event.target.files[0];
@@ -32,7 +40,12 @@ export const indexScript = `
     }
     play(seconds);
     const { top, bottom } = video.getBoundingClientRect();
-    if (top < 0 || bottom > window.innerHeight) video.scrollIntoView({ block: "nearest" });
+    if (top < 0 || bottom > window.innerHeight) {
+      left = button;
+      backButton.textContent = "Back to where you read " + button.textContent.trim();
+      back.hidden = false;
+      video.scrollIntoView({ block: "nearest" });
+    }
     status.textContent = "Playing from " + button.textContent.trim();
   });
   const chapters = [...document.querySelectorAll(".chapters button.jump")];

@@ -24,6 +24,7 @@ p { margin: .25rem 0 .5rem; } ul, ol { margin: .25rem 0 .5rem; padding-inline-st
 .band { display: block; width: 100%; margin-top: .75rem; } .band-even { fill: var(--lead); } .band-odd { fill: var(--edge); } .band-open { fill: var(--open); } .band-finding { fill: var(--paper); stroke: var(--ink); stroke-width: 1.5; }
 .contents ul { list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.25rem; padding: 0; margin: .75rem 0 0; font-size: .95rem; } .contents a { display: inline-block; min-height: 1.5rem; } .count { color: var(--faint); font-variant-numeric: tabular-nums; }
 video { display: block; width: 100%; max-height: 58vh; margin-top: 1rem; background: #000; } .open-video { border: 1px solid var(--edge); padding: .75rem; } video[hidden], .open-video[hidden] { display: none; }
+.back { position: fixed; inset-block-end: 0; inset-inline: 0; margin: 0; padding: .5rem; display: flex; justify-content: center; pointer-events: none; } .back[hidden] { display: none; } .back button { pointer-events: auto; font: inherit; font-weight: 600; min-height: 2.75rem; padding: .3rem 1rem; color: var(--paper); background: var(--lead); border: 1px solid var(--paper); border-radius: 2px; cursor: pointer; } .back button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
 .times-of { color: var(--faint); font-size: .92em; } .on-paper { display: none; }
 .plan-beside { display: grid; grid-template-columns: minmax(0, 8fr) minmax(15rem, 5fr); gap: 1.5rem; align-items: start; }
 figure { margin: 0; } figcaption { color: var(--faint); font-size: .85rem; margin-top: .5rem; }
@@ -54,7 +55,7 @@ body { padding: 0 .9rem 2rem; } .plan-beside { grid-template-columns: minmax(0, 
 @media print {
 :root { color-scheme: light; --paper: #fff; --sheet: #f4f3ef; --ink: #000; --faint: #333; --line: #bbb; --edge: #666; --lead: #12424c; --open: #7a1020; --open-sheet: #fbf1f2; --upheld: #174a2e; --hedge: #4a3300; }
 html { font-size: 10pt; } body { max-width: none; padding: 0; font-size: 1rem; line-height: 1.4; } .zones a { min-height: 0; } h1 { font-size: 2rem; } .masthead { padding-top: .5rem; } h2 { margin-top: 1.4rem; font-size: 13pt; } h2, h3 { break-after: avoid; }
-.video, .contents, .status { display: none; } .on-paper { display: block; } a { color: inherit; text-decoration: none; } button.jump { border: 0; padding: 0; min-width: 0; min-height: 0; color: var(--ink); }
+.video, .contents, .status, .back { display: none; } .on-paper { display: block; } a { color: inherit; text-decoration: none; } button.jump { border: 0; padding: 0; min-width: 0; min-height: 0; color: var(--ink); }
 .case, .finding, .claim, tr, figure, .standing, .chapters li, .cautions, .borne li { break-inside: avoid; } thead { display: table-header-group; } p, li { orphans: 3; widows: 3; }
 .plan-beside { grid-template-columns: minmax(0, 7fr) minmax(0, 5fr); gap: 1.2rem; } table { font-size: 9pt; } th, td { padding: .18rem .4rem .18rem 0; } .zones th, .zones td { white-space: nowrap; } .finding { padding-block: .35rem; } .finding::before { top: .35rem; } .finding p, .claim, .moments li { margin-block: .1rem; } .claim { padding-block: .22rem; } .chapters.pictured { grid-template-columns: repeat(4, 1fr); gap: .6rem; } .finding.pictured { grid-template-columns: minmax(0, 1fr) 11rem; } .sides { grid-template-columns: 1fr 1fr; }
 * { print-color-adjust: exact; }

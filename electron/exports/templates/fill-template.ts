@@ -12,8 +12,8 @@ import {
 import { chapterMarks, markedTitle } from "../chapters/chapter-marks.ts";
 import { openMark, stanceWords } from "../claim-standing.ts";
 import { conditionIndex } from "../condition-index.ts";
-import { settledClaims } from "../corrections/settled-claims.ts";
-import { lastPublication, notAnalyzed, publicationWords } from "../publication-words.ts";
+import { settledLines } from "../corrections/settled-lines.ts";
+import { denialWords, lastPublication, notAnalyzed, publicationWords } from "../publication-words.ts";
 import { readTemplate } from "./read-template.ts";
 
 export interface FilledTemplate {
@@ -23,7 +23,7 @@ export interface FilledTemplate {
 }
 
 /**
- * A template filled in from a recording as it stands. Open conflicts and the cautions are in every text: a template that does not place
+ * A template filled in from a recording as it stands. Open conflicts, what the stock sheet denies and the cautions are in every text: a template that does not place
  * them has them at its end. Pure: the same recording and time give the same text.
  * @param writtenAt ISO 8601, UTC.
  */
@@ -33,12 +33,21 @@ export function fillTemplate(template: string, detail: RecordingDetail, writtenA
   const index = conditionIndex(detail, writtenAt);
   const values = fieldValues(detail, index);
   const placed = new Set(pieces.flatMap((piece) => ("field" in piece ? [piece.field] : [])));
-  const text = pieces.map((piece) => ("field" in piece ? values[piece.field]() : piece.text)).join("");
+  // "No conflict is open" beside what the dealer's own record denies would hide it: the denials stand right after, unless placed by hand.
+  const denied = placed.has("sheet-denials") ? "" : denialWords(index.denials);
+  const besideOpen = pieces.findLastIndex((piece) => "field" in piece && piece.field === "open-conflicts");
+  const text = pieces
+    .map((piece, position) => {
+      const words = "field" in piece ? values[piece.field]() : piece.text;
+      return position === besideOpen && denied !== "" ? `${words}\n${denied}` : words;
+    })
+    .join("");
   const published = publicationWords(lastPublication(detail));
   const closing = [
     ...(placed.has("open-conflicts") || detail.openConflictKeys.length === 0
       ? []
       : [`Not yet checked; ask before you rely on it:\n${values["open-conflicts"]()}`]),
+    ...(placed.has("open-conflicts") || denied === "" ? [] : [denied]),
     ...(index.analysisVersion === 0 && !placed.has("open-conflicts") ? [notAnalyzed] : []),
     ...(published !== "" && detail.openConflictKeys.length > 0 ? [published] : []),
     ...(placed.has("cautions") ? [] : [values.cautions()]),
@@ -80,14 +89,7 @@ function fieldValues(detail: RecordingDetail, index: ConditionIndex): Record<Ind
         }),
         "No findings were accepted.",
       ),
-    settled: () =>
-      lines(
-        settledClaims(detail).map(
-          ({ claim, conflict, said, right, rightOf, ruling, caveat }) =>
-            `${timeLabel(claim.start)} ${capital(conflict.topic)}: ${said} was said; ${rightOf === null ? right : `${rightOf} ${right}`} is right (${oneLine(ruling.reason).replace(/\.$/, "")}).${caveat && ` ${caveat}`}`,
-        ),
-        "Nothing that was said had to be put right.",
-      ),
+    settled: () => lines(settledLines(detail, "topic"), "Nothing that was said had to be put right."),
     "open-conflicts": () =>
       lines(
         open.map(({ topic, sides }) => {

@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { WebVTTParser } from "webvtt-parser";
 import { changesList, correctedSrt, correctedWebvtt } from "../../../electron/exports/corrections/caption-files.ts";
 import { correctCaptions } from "../../../electron/exports/corrections/correct-captions.ts";
-import { correctionText, overlayWebvtt } from "../../../electron/exports/corrections/settled-claims.ts";
+import { correctionText } from "../../../electron/exports/corrections/correction-text.ts";
+import { overlayWebvtt } from "../../../electron/exports/corrections/settled-claims.ts";
 import { readTranscript } from "../../../electron/transcripts/read-transcript.ts";
 import { placeOfRightWords, type RecordingDetail } from "../../../shared-types/index.ts";
 import { sampleDetail } from "../sample-detail.ts";
@@ -186,10 +187,10 @@ describe("what was settled", () => {
       rulings: [...detail.rulings, against],
     };
     expect(correctionText(crossed)).toMatch(
-      /1:20 Final drive ratio: 3\.73:1 was said; 4\.11:1 is right \(.*\)\. \[but overruled under: cover tag\]/,
+      /1:20 Final drive ratio: 3\.73:1 was said; 4\.11:1 is right \(.*\)\. \[another ruling says otherwise: cover tag; ask before you rely on it\]/,
     );
-    expect(overlayWebvtt(crossed)).toContain("[but overruled under: cover tag]");
-    expect(correctionText(detail)).not.toContain("overruled");
+    expect(overlayWebvtt(crossed)).toContain("[another ruling says otherwise: cover tag; ask before you rely on it]");
+    expect(correctionText(detail)).not.toContain("another ruling");
   });
 
   test("a moment is named once, however many claims of it are on a side", () => {
@@ -217,13 +218,19 @@ describe("what was settled", () => {
         "1:20 Final drive ratio: 3.73:1 was said; 4.11:1 is right (Tag on the cover reads 37 over 9).\n" +
         "\n" +
         "Not yet checked; ask before you rely on it:\n" +
-        "Rear tire size (0:12, 0:31)\n",
+        "Rear tire size (0:12, 0:31)\n" +
+        "\n" +
+        "The stock sheet says otherwise: The stock sheet says cracked; good was said.\n",
     );
   });
 
   test("without a ruling nothing is put right, and the files say so", () => {
     const detail = { ...sampleDetail(), rulings: [], openConflictKeys: [] };
-    expect(correctionText(detail)).toBe("No correction to what is said in this video.\n");
+    expect(correctionText(detail)).toBe(
+      "No correction to what is said in this video.\n\nThe stock sheet says otherwise: The stock sheet says cracked; good was said.\n",
+    );
+    const undenied = { ...detail, analysis: { ...detail.analysis, denials: [] } };
+    expect(correctionText(undenied)).toBe("No correction to what is said in this video.\n");
     const { cues, errors } = new WebVTTParser().parse(overlayWebvtt(detail));
     expect([cues, errors]).toEqual([[], []]);
   });
