@@ -53,6 +53,15 @@ const oneForm: Readonly<Record<string, string>> = {
   gray: "gray",
   grey: "gray",
   em: "them",
+  askin: "asking",
+  wantin: "wanting",
+  lookin: "looking",
+  hopin: "hoping",
+  countin: "counting",
+  showin: "showing",
+  runnin: "running",
+  sittin: "sitting",
+  makin: "making",
 };
 
 const wordsBefore = 18;

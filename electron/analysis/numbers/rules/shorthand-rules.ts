@@ -136,7 +136,14 @@ export const shorthandRules: readonly NumberRule[] = [
           ...neighbours,
           ...dateCodeDrafts(digits, true).map((draft) => ({ ...draft, weight: draft.weight * 0.6, needsTopic: true })),
         ];
-      const drafts: Draft[] = [{ kind: "integer", value: Number(digits), weight: asDigits ? 0.25 : 0.5, repaired: asDigits }];
+      const drafts: Draft[] = [
+        {
+          kind: "integer",
+          value: Number(digits),
+          weight: asDigits ? (line.pieces[first + 1]!.written === "words" ? 0.46 : 0.25) : 0.5,
+          repaired: asDigits,
+        },
+      ];
       drafts.push(...neighbours);
       drafts.push(
         ...yearDrafts(digits, { decade: false, written: "words" }),

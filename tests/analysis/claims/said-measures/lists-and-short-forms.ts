@@ -132,4 +132,17 @@ driver-side | The lowest was a hundred and twelve microns on the door and the hi
 driver-side | Four coats of color and six of clear. | paint.count=4; paint.count=6
 drive | Charging fourteen three. | electrical.voltage=14.3 V
 drive | It's charging at fourteen point one. | electrical.voltage=14.1 V
+opening | Forty one five is what he's askin. | price.price=41500
+engine-bay | It wants five and a half litres of ten 40. | engine.size=5.5 L
+engine-bay | Takes eleven quarts of fifteen forty. | engine.size=11 qt
+engine-bay | And the filter's a two micron. | fuel-system.size=2 µm
+engine-bay | That's a straight six, four hundred and nine inches, iron block. | engine.displacement=409 cu in
+engine-bay | That's a tag, wipe it for me, it's got three fifty four on it. | engine.displacement=354 cu in
+cargo | Spare is a fifteen on a painted steel rim. | spare.diameter=15 in
+driver-side | Door card says thirty one pounds all round. | tire@all.pressure=31 psi
+documents | 2011, wheels, wire, quantity four, painted. | wheel.count=4
+documents | Shocks at a hundred and twelve. And a belt. | suspension.mileage=112000 mi
+documents | Empty it scaled 84 twenty at the elevator. | vehicle.size=8420 lb
+drive | Gauge says fourteen three. | electrical.voltage=14.3 V
+underside | Clutch has been done, last one at one fifty. | transmission.mileage=150000 mi
 `;

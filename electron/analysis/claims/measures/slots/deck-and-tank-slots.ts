@@ -109,6 +109,11 @@ export const deckAndTankSlots = [
     unless: /\bpsi\b|\byears?\b|\bmiles\b|\bpounds\b/,
     cues: [
       {
+        before: /\bspare(?:'s| is|'s on| is on) an?$/,
+        after: /^(?:inch )?(?:on|steel|alloy|painted|wheel|rim|with|and|like|same)\b/,
+        score: 1.4,
+      },
+      {
         before: /\bspare\b[^#.]{0,50}\b(?:it's|that's|is|'s)(?: on)? an? (?:steel|alloy|matching|different|skinny|full size)$/,
         after: /^(?:inch )?(?:same|like|with|and|but|wheel|rim|$|\.)/,
         score: 1.4,

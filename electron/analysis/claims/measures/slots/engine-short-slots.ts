@@ -15,6 +15,7 @@ export const engineShortSlots = [
     unless: /\bmiles?\b|\bdollars|\bbucks|\bgears?\b|\baxle\b|\bpounds?\b|\bhorse\b|\bpaid\b|\bput # in\b/,
     value: (reading, said) => (/s$/.test(said) ? undefined : reading.value),
     cues: [
+      { zones: ["engine-bay"], after: /^inches\b(?! (?:of|long|wide|tall|across|from|to))/, score: 1.25 },
       {
         before:
           /\b(?:got|has|have|had|with|run|runs|there's|there is|is|it's|that's|stuck|dropped|built)(?: him| her)?(?: an?| the| that| this)(?: \w+)?$/,
@@ -23,7 +24,7 @@ export const engineShortSlots = [
         score: 1.3,
       },
       {
-        before: /\bdecal\b[^#]{0,30}\b(?:it's got|says|reads|with)$/,
+        before: /\b(?:decal|tag|cast|casting|plate)\b[^#]{0,60}\b(?:it's got|says|reads|with)$/,
         after: /^on it\b/,
         score: 1.35,
       },
@@ -132,6 +133,23 @@ export const engineShortSlots = [
     example: { heard: "battery there's the one.", value: 1, zone: "engine-bay" },
   },
   {
+    name: "oil it takes, by its grade",
+    component: "engine",
+    part: "oil",
+    attribute: "size",
+    unit: "said",
+    need: { units: ["L", "qt", "pt", "gal"], min: 1, max: 60 },
+    cues: [
+      {
+        after:
+          /^(?:liters? |quarts? |pints? |gallons? )?of (?:the )?(?:#|zero|five|ten|fifteen|twenty|straight|full synthetic|semi synthetic|synthetic|mineral|rotella|delo)(?: w)? ?(?:#|w|forty|thirty|fifty|weight|oil)?/,
+        unless: /\bgearbox\b|\baxle\b|\btransmission\b|\bdiff\b|\bcoolant\b|\bfuel\b|\bwater\b/,
+        score: 1.6,
+      },
+    ],
+    example: { heard: "it wants five and a half litres of ten 40", value: 5.5, zone: "engine-bay" },
+  },
+  {
     name: "filter by what it stops",
     component: "fuel-system",
     part: "filter",
@@ -139,6 +157,12 @@ export const engineShortSlots = [
     unit: "µm",
     need: { kinds: ["integer", "measure"], units: [null, "µm"], min: 1, max: 150 },
     cues: [
+      {
+        before: /(?<!\b(?:oil|air|cabin|pollen) )filters?(?:'s| is)?(?: an?)?$/,
+        after: /^microns?\b/,
+        zones: ["engine-bay", "underside"],
+        score: 1.5,
+      },
       { after: /^microns?\b/, about: ["fuel-system"], score: 1.4 },
       { before: /\b(?:fuel |separator |primary |secondary )filter(?:'s| is)?(?: an?)?$/, after: /^microns?\b/, score: 1.5 },
     ],

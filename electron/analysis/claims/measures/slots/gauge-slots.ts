@@ -76,6 +76,7 @@ export const gaugeSlots = [
           /\b(?:battery|alternator|charging|voltmeter|volts|charge)(?:'s| is| at| says| shows| reads)*(?: sitting| resting| about| at| showing)*$/,
         score: 1.1,
       },
+      { zones: ["drive"], before: /\b(?:gauge|needle|voltmeter|meter)(?: says| reads| shows|'s (?:at|on))$/, score: 1.2 },
       {
         zones: ["drive"],
         unless: /\bseconds|\bquarter mile|\bmpg\b|\bgallon|\bmiles|\bprice|\basking|\bgrand|\binch|\bliter/,

@@ -168,9 +168,15 @@ export const moneyAndMilesShortSlots = [
     unit: "mi",
     need: { kinds: ["integer"], units: [null], min: 10, max: 400 },
     unless:
-      /# (?:dollars|bucks|pounds|quid|a|each|apiece|volts?|psi|percent|degrees|inch|on|of|to|in|for)\b|\d{4}|\bquarters?\b|\bhalf\b|\bmicron/,
+      /# [^#]+ # (?:dollars|bucks|pounds|quid|a|each|apiece|volts?|psi|percent|degrees|inch|on|of|to|in|for)\b|\d{4}|\bquarters?\b|\bhalf\b|\bmicron/,
     value: ({ value }) => (typeof value === "number" ? value * 1000 : undefined),
     cues: [
+      {
+        zones: ["documents", "underside", "engine-bay", "drive"],
+        before: /\b(?:last|latest|second|newest|this|new) one (?:was |went in |fitted |put in )?at(?: about| around)?$/,
+        after: /^(?:$|\.|thousand|and|so|by)/,
+        score: 1.2,
+      },
       {
         // "Shocks at a hundred and twelve", "front axle fluid at one sixty": a service book's lines.
         zones: ["documents"],

@@ -15,6 +15,7 @@ export const rollingTalkSlots = [
     need: { kinds: ["integer", "measure", "money"], units: [null, "psi", "lb", "GBP"], min: 18, max: 110 },
     unless: notPressure,
     cues: [
+      { said: /pounds$/, after: /^(?:all (?:a?round|the way)|in (?:each|all four))\b/, zones: sides, score: 1.3 },
       {
         before: /\btires (?:take|want|like|run|get|need|carry)(?: about)?(?: # (?:psi |pounds )?(?:in|at|up) (?:the )?front and)?$/,
         after: /^(?:psi |pounds )?(?:(?:in|at|up|on) (?:the )?(?:fronts?|backs?|rears?)|behind)\b/,

@@ -277,6 +277,16 @@ export const setCountSlots: readonly Slot[] = [
     },
   },
   {
+    name: "quantity on a bill",
+    component: "topic",
+    part: null,
+    attribute: "count",
+    unit: null,
+    need: { ...integer, min: 1, max: 24 },
+    cues: [{ before: /\b(?:quantity|qty)(?: of)?$/, zones: ["documents"], score: 1.4 }],
+    example: { heard: "wheels, wire, quantity four, painted", value: 4, zone: "documents" },
+  },
+  {
     name: "points found on a test",
     component: "title",
     part: "test",
