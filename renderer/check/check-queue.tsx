@@ -14,8 +14,9 @@ import { Button } from "../shared/button.tsx";
 import { asHeading, sideLetter, sideValues } from "../shared/claim-words.ts";
 import { leftWords, MatterSign } from "./matter-sign.tsx";
 import { matterStates, mattersLeft } from "./matters-at-hand.ts";
+import { publishedAsItStands } from "./publish-lines.ts";
 import { type CheckItem, checkItems, publishItem, sameItem, waitsForLook, weightWord } from "./queue.ts";
-import { isShownIn, keptBackLine, leftByKind, type QueueFilter, shownConflicts, stateFilter } from "./queue-filter.ts";
+import { emptyQueueLine, isShownIn, keptBackLine, leftByKind, type QueueFilter, shownConflicts, stateFilter } from "./queue-filter.ts";
 import { QueueFilters } from "./queue-filters.tsx";
 import { SheetQueue } from "./sheet-queue.tsx";
 
@@ -90,7 +91,9 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
         aria-keyshortcuts="P"
         onClick={() => onChoose(publishItem)}
       >
-        <span className="queue-title">{left + matters.length === 0 ? "Ready to publish" : "Not ready to publish"}</span>
+        <span className="queue-title">
+          {left + matters.length > 0 ? "Not ready to publish" : publishedAsItStands(detail) ? "Published" : "Ready to publish"}
+        </span>
         {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a key's cap takes no focus; the button tells its key itself */}
         <kbd aria-hidden="true">P</kbd>
         <span className="queue-more">{last ? publicationLine(last) : "Never published"}</span>
@@ -110,7 +113,7 @@ export function CheckQueue({ detail, filter, onFilter, shown, onChoose, onKeys }
           );
         })}
       </ol>
-      {queue.length === 0 ? <p className="queue-none">None under these filters.</p> : null}
+      {queue.length === 0 ? <p className="queue-none">{emptyQueueLine(detail, filter)}</p> : null}
       <SheetQueue detail={detail} line={line} keptBack={keptBack} />
       <QueuePart
         name="Promises"

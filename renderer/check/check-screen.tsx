@@ -12,6 +12,7 @@ import { type CheckAction, checkActionOf, checkSheet, filterStepOf } from "./che
 import { ConflictView } from "./conflict-view.tsx";
 import { isMatter, matterOf, matterStates, mattersLeft, notesWithoutMatter } from "./matters-at-hand.ts";
 import { MomentsView } from "./moments-view.tsx";
+import { NextButton, type NextStep } from "./next-button.tsx";
 import { PublishView } from "./publish-view.tsx";
 import { type CheckItem, checkItems, itemOfPlace, nextOpen, placeOfItem, publishItem, rulingsWithoutConflict, sameItem } from "./queue.ts";
 import { filterChoices, type QueueFilter, shownConflicts, shownItems, stepped, steppedState, wholeQueue } from "./queue-filter.ts";
@@ -72,8 +73,7 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
     // A step through the list is no place to go back to.
     if (next) replaceHash(hashOf(next));
   };
-  const next = nextOpen(checkItems(detail, "all"), openIn(detail), shown);
-  const onNext = next === null ? null : () => setChosen(next);
+  const next = nextStep(detail, shown, setChosen);
   const stepFilter = (action: CheckAction, by: 1 | -1) => {
     const choices = filterChoices(detail);
     if (action === "filter-state") setFilter({ ...filter, state: steppedState(filter.state, by) });
@@ -96,7 +96,7 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
     const action = checkActionOf(key);
     if (action === "before") move(-1);
     else if (action === "after") move(1);
-    else if (action === "next-open") onNext?.();
+    else if (action === "next-open") next?.go();
     else if (action === "publish") setChosen(publishItem);
     else if (action === "undo") undo(detail, edit);
     else if (action === "redo") redo(detail, edit);
@@ -110,21 +110,17 @@ export function CheckScreen({ detail, edit, conflictKey, itemName, drafts }: Che
       <CheckQueue detail={detail} filter={filter} onFilter={setFilter} shown={shown} onChoose={setChosen} onKeys={() => setSheet(true)} />
       <div className="check-view">
         {conflict ? (
-          <ConflictView key={conflict.key} conflict={conflict} detail={detail} edit={edit} drafts={drafts.rulings} onNext={onNext} />
+          <ConflictView key={conflict.key} conflict={conflict} detail={detail} edit={edit} drafts={drafts.rulings} next={next} />
         ) : null}
         {shown?.kind === "publish" ? <PublishView detail={detail} edit={edit} /> : null}
         {shown && shown.kind !== "conflict" && shown.kind !== "publish" ? (
-          <MomentsView key={`${shown.kind} ${shown.key}`} item={shown} detail={detail} edit={edit} onNext={onNext} drafts={drafts.notes} />
+          <MomentsView key={`${shown.kind} ${shown.key}`} item={shown} detail={detail} edit={edit} next={next} drafts={drafts.notes} />
         ) : null}
         {shown?.kind === "conflict" && !conflict ? (
           <section className="check-gone">
             <h2>This conflict is no longer found</h2>
             <p>The analysis has changed since, or the address is wrong. Rulings that were made on it are kept below.</p>
-            {onNext ? (
-              <Button shortcut="N" onClick={onNext}>
-                Go to the next open one
-              </Button>
-            ) : null}
+            <NextButton next={next} />
           </section>
         ) : null}
         {shown === null ? <NothingOpen detail={detail} filter={filter} onAll={() => setFilter(wholeQueue)} /> : null}
@@ -160,6 +156,16 @@ function OldRulings({ detail }: { readonly detail: RecordingDetail }) {
       ) : null}
     </>
   );
+}
+
+/** Where N leads: to what is open besides this; to publishing once nothing is; nowhere where this alone is open. */
+function nextStep(detail: RecordingDetail, shown: CheckItem | null, goTo: (item: CheckItem) => void): NextStep | null {
+  const isOpen = openIn(detail);
+  const next = nextOpen(checkItems(detail, "all"), isOpen, shown);
+  if (next !== null) return { to: "open", go: () => goTo(next) };
+  // What is not analyzed has nothing open, and cannot go out all the same.
+  if (detail.analysis.analysisVersion === 0 || shown?.kind === "publish" || (shown !== null && isOpen(shown))) return null;
+  return { to: "publish", go: () => goTo(publishItem) };
 }
 
 /** Whether something of the list waits for a person. */

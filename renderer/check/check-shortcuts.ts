@@ -23,7 +23,7 @@ export type CheckAction =
 export const checkShortcuts = [
   { key: "ArrowUp", action: "before", words: "the one before in the list" },
   { key: "ArrowDown", action: "after", words: "the one after in the list" },
-  { key: "N", action: "next-open", words: "the next thing that is open" },
+  { key: "N", action: "next-open", words: "the next thing that is open; to publish once nothing is" },
   { key: "A", action: "hear-first", words: "hear the left, or the first, moment" },
   { key: "B", action: "hear-second", words: "hear the right, or the second, moment" },
   { key: "H", action: "hear-both", words: "hear both, or all, one after the other" },

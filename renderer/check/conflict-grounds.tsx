@@ -17,7 +17,7 @@ export function ConflictGrounds({ conflict, detail, pair }: ConflictGroundsProps
     return side ? [{ letter: sideLetter(index), value: side.value }] : [];
   });
   return (
-    <div className="grounds">
+    <div className="grounds" data-settled={detail.openConflictKeys.includes(conflict.key) ? undefined : true}>
       <section aria-labelledby="grounds-why">
         <h3 id="grounds-why">Why this is a conflict</h3>
         {conflict.standard ? (

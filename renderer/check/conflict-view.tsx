@@ -7,6 +7,7 @@ import { useShortcuts } from "../shared/keys.ts";
 import { checkActionOf } from "./check-shortcuts.ts";
 import { ConflictGrounds } from "./conflict-grounds.tsx";
 import { EffectView } from "./effect-view.tsx";
+import { NextButton, type NextStep } from "./next-button.tsx";
 import { rulingsOn } from "./queue.ts";
 import type { RulingDrafts } from "./ruling-draft.ts";
 import { RulingForm } from "./ruling-form.tsx";
@@ -17,13 +18,12 @@ export interface ConflictViewProps {
   readonly conflict: Conflict;
   readonly detail: RecordingDetail;
   readonly edit: Edit;
-  /** Goes to the next open conflict; null when there is none. */
-  readonly onNext: (() => void) | null;
+  readonly next: NextStep | null;
   readonly drafts: RulingDrafts;
 }
 
 /** One conflict: its moments side by side, why they cannot all hold, and the ruling. */
-export function ConflictView({ conflict, detail, edit, onNext, drafts }: ConflictViewProps) {
+export function ConflictView({ conflict, detail, edit, next, drafts }: ConflictViewProps) {
   /** Which sides stand left and right; a conflict may have more than two. */
   const [pair, setPair] = useState<readonly [number, number]>([0, 1]);
   const hearings = useRef<[Hearing | null, Hearing | null]>([null, null]);
@@ -37,12 +37,15 @@ export function ConflictView({ conflict, detail, edit, onNext, drafts }: Conflic
     if (own?.stretch) own.clock.hear([own.stretch], heardOut);
   };
   const hearBoth = () => hear(0, () => hear(1));
+  const stop = () => {
+    for (const hearing of hearings.current) hearing?.clock.pause();
+  };
   useShortcuts((key) => {
     const action = checkActionOf(key);
     if (action === "hear-first") hear(0);
     else if (action === "hear-second") hear(1);
     else if (action === "hear-both") hearBoth();
-    else if (action === "stop") for (const hearing of hearings.current) hearing?.clock.pause();
+    else if (action === "stop") stop();
     else return false;
     return true;
   });
@@ -63,11 +66,10 @@ export function ConflictView({ conflict, detail, edit, onNext, drafts }: Conflic
           <Button shortcut="H" onClick={hearBoth}>
             Hear both
           </Button>
-          {onNext ? (
-            <Button shortcut="N" onClick={onNext}>
-              Next open
-            </Button>
-          ) : null}
+          <Button weight="quiet" shortcut="S" onClick={stop}>
+            Stop
+          </Button>
+          <NextButton next={next} />
         </div>
       </header>
       <div className="sides">

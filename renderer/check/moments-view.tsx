@@ -14,6 +14,7 @@ import { checkActionOf } from "./check-shortcuts.ts";
 import { describeItem, type LoneItem } from "./describe-item.ts";
 import { MarkedWords } from "./marked-words.tsx";
 import { isMatter, matterOf, matterStates, notesOn } from "./matters-at-hand.ts";
+import { NextButton, type NextStep } from "./next-button.tsx";
 import type { SeenDrafts } from "./seen-draft.ts";
 import { SeenForm } from "./seen-form.tsx";
 import { SeenList } from "./seen-list.tsx";
@@ -24,7 +25,7 @@ export interface MomentsViewProps {
   readonly detail: RecordingDetail;
   readonly edit: Edit;
   /** Goes to the next thing that is open; null when there is none. */
-  readonly onNext: (() => void) | null;
+  readonly next: NextStep | null;
   readonly drafts: SeenDrafts;
 }
 
@@ -42,7 +43,7 @@ function Trust({ caption, detail, edit }: { readonly caption: number; readonly d
 }
 
 /** What the sheet says of a claim, a promise, question, remark or doubtful caption with its moments, and the note on it. */
-export function MomentsView({ item, detail, edit, onNext, drafts }: MomentsViewProps) {
+export function MomentsView({ item, detail, edit, next, drafts }: MomentsViewProps) {
   const picture = useRecordingClock(detail.summary);
   const { clock } = picture;
   const { analysis, captions } = detail;
@@ -100,11 +101,7 @@ export function MomentsView({ item, detail, edit, onNext, drafts }: MomentsViewP
               Hear all
             </Button>
           ) : null}
-          {onNext ? (
-            <Button shortcut="N" onClick={onNext}>
-              Next open
-            </Button>
-          ) : null}
+          <NextButton next={next} />
         </div>
       </header>
       {stretches.length > 0 ? (

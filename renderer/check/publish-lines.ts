@@ -1,8 +1,8 @@
-import type { Matter, MatterKind, RecordingDetail } from "../../shared-types/index.ts";
+import type { Conflict, Matter, MatterKind, Publication, RecordingDetail, Ruling } from "../../shared-types/index.ts";
 import { counted } from "../shared/count.ts";
 import { recordingPlace } from "../shared/place.ts";
 import { itemOfMatter, mattersLeft } from "./matters-at-hand.ts";
-import { type CheckItem, placeOfItem } from "./queue.ts";
+import { type CheckItem, placeOfItem, waitsForLook } from "./queue.ts";
 
 /** One thing to read before a recording goes out. */
 export interface PublishLine {
@@ -28,6 +28,25 @@ const groupWords = {
 /** How a matter is named where it is told that nobody has dealt with it. */
 export function matterLine({ about, topic, told }: Matter): string {
   return about === "question" ? told : topic;
+}
+
+/** How an open conflict is named there: with who sent it to the vehicle, so that nobody takes it for overlooked. */
+export function openConflictLine({ key, topic }: Pick<Conflict, "key" | "topic">, rulings: readonly Ruling[]): string {
+  const waits = waitsForLook(rulings, key);
+  return waits ? `${topic}: to be looked at, says ${waits.initials}` : topic;
+}
+
+/** How many rulings and notes were made since the last publication. */
+export function changesSince({ rulings, seenNotes }: Pick<RecordingDetail, "rulings" | "seenNotes">, { at: then }: Publication): number {
+  return [...rulings, ...seenNotes].filter(({ at }) => at > then).length;
+}
+
+/** The last publication, where what went out is what stands: nothing was decided since, nothing undone, and as much is open as then. */
+export function publishedAsItStands(detail: RecordingDetail): Publication | null {
+  const last = detail.publications.at(-1);
+  if (last === undefined || changesSince(detail, last) > 0) return null;
+  const left = mattersLeft(detail).length;
+  return last.openConflicts === detail.openConflictKeys.length && (last.openMatters?.length ?? left) === left ? last : null;
 }
 
 /** Every denial, promise and question that nobody has dealt with, by name, each with the way to it. */

@@ -10,7 +10,15 @@ import { recordingPlace } from "../shared/place.ts";
 import { checkActionOf } from "./check-shortcuts.ts";
 import { mattersLeft, openWords } from "./matters-at-hand.ts";
 import "./publish.css";
-import { alsoLines, matterLine, openGroups, type PublishLine } from "./publish-lines.ts";
+import {
+  alsoLines,
+  changesSince,
+  matterLine,
+  openConflictLine,
+  openGroups,
+  type PublishLine,
+  publishedAsItStands,
+} from "./publish-lines.ts";
 import { countedOfKind, kindWords } from "./queue-filter.ts";
 
 export interface PublishViewProps {
@@ -20,7 +28,7 @@ export interface PublishViewProps {
 
 /** Whether a recording may be let out: said plainly where nothing is open, and with each open thing named where something is. */
 export function PublishView({ detail, edit }: PublishViewProps) {
-  const { analysis, openConflictKeys, publications, summary } = detail;
+  const { analysis, openConflictKeys, publications } = detail;
   const [asking, setAsking] = useState(false);
   const conflicts = analysis.conflicts.filter(({ key }) => openConflictKeys.includes(key));
   const matters = mattersLeft(detail);
@@ -46,12 +54,19 @@ export function PublishView({ detail, edit }: PublishViewProps) {
     return true;
   });
   const last = publications.at(-1);
-  const since = last ? [...detail.rulings, ...detail.seenNotes].filter(({ at }) => at > last.at).length : 0;
+  const since = last ? changesSince(detail, last) : 0;
+  const asItStands = publishedAsItStands(detail);
   return (
     <article className="conflict publish" aria-labelledby="publish-heading">
       <header className="publish-head" data-ready={ready && analysed ? "yes" : "no"}>
         <h2 id="publish-heading" className="conflict-topic">
-          {!analysed ? "Not analyzed yet" : ready ? "Ready to publish" : "Not ready to publish"}
+          {!analysed
+            ? "Not analyzed yet"
+            : !ready
+              ? "Not ready to publish"
+              : asItStands
+                ? `Published ${momentLabel(asItStands.at)} by ${asItStands.initials}`
+                : "Ready to publish"}
         </h2>
         {readyLines(detail, conflicts.length, openWords(0, matters)).map((words) => (
           <p key={words}>{words}</p>
@@ -60,7 +75,7 @@ export function PublishView({ detail, edit }: PublishViewProps) {
       {ready ? null : (
         <section className="check-part" aria-labelledby="publish-open">
           <h3 id="publish-open">What is open</h3>
-          {conflictGroups(conflicts, summary.id).map(({ name, words, lines }) => (
+          {conflictGroups(conflicts, detail).map(({ name, words, lines }) => (
             <OpenLines key={name} name={name} words={words} lines={lines} />
           ))}
           {openGroups(detail).map(({ kind, words, lines }) => (
@@ -77,8 +92,8 @@ export function PublishView({ detail, edit }: PublishViewProps) {
         </ul>
       </section>
       <div className="row">
-        <Button weight={ready ? "main" : "grave"} shortcut="Shift+P" disabled={!analysed} onClick={letOut}>
-          {ready ? "Record as published" : "Publish with these open…"}
+        <Button weight={asItStands ? "plain" : ready ? "main" : "grave"} shortcut="Shift+P" disabled={!analysed} onClick={letOut}>
+          {!ready ? "Publish with these open…" : asItStands ? "Record as published again" : "Record as published"}
         </Button>
         <span className="small soft">Keeps who, when and what was open. It sends nothing: the files are written under Export.</span>
       </div>
@@ -119,10 +134,10 @@ export function PublishView({ detail, edit }: PublishViewProps) {
         onYes={publish}
         onNo={() => setAsking(false)}
       >
-        <p>Nobody has settled or dealt with:</p>
+        <p>Still open:</p>
         <ul className="publish-asked">
-          {conflicts.map(({ key, topic }) => (
-            <li key={key}>{asHeading(topic)}</li>
+          {conflicts.map((conflict) => (
+            <li key={conflict.key}>{asHeading(openConflictLine(conflict, detail.rulings))}</li>
           ))}
           {matters.map((matter) => (
             <li key={`${matter.about} ${matter.key}`}>{asHeading(matterLine(matter))}</li>
@@ -134,10 +149,13 @@ export function PublishView({ detail, edit }: PublishViewProps) {
   );
 }
 
-function conflictGroups(open: readonly Conflict[], recordingId: string) {
+function conflictGroups(open: readonly Conflict[], { rulings, summary }: RecordingDetail) {
   return conflictKinds.flatMap((kind) => {
     const ofKind = open.filter((conflict) => conflict.kind === kind).toSorted((a, b) => b.weight - a.weight);
-    const lines = ofKind.map(({ key, topic }) => ({ words: topic, href: recordingPlace(recordingId, "check", { conflict: key }) }));
+    const lines = ofKind.map((conflict) => ({
+      words: openConflictLine(conflict, rulings),
+      href: recordingPlace(summary.id, "check", { conflict: conflict.key }),
+    }));
     return ofKind.length === 0 ? [] : [{ name: kindWords[kind][1], words: countedOfKind(ofKind.length, kind), lines }];
   });
 }

@@ -65,6 +65,22 @@ export function shownConflicts(detail: RecordingDetail, filter: QueueFilter): Co
   );
 }
 
+/** What an empty list of conflicts says: that there are none of that state, or that the filters keep them back. */
+export function emptyQueueLine(
+  {
+    analysis,
+    openConflictKeys,
+  }: Pick<RecordingDetail, "openConflictKeys"> & { readonly analysis: Pick<RecordingDetail["analysis"], "conflicts"> },
+  { state }: Pick<QueueFilter, "state">,
+): string {
+  const all = analysis.conflicts.length;
+  const open = analysis.conflicts.filter(({ key }) => openConflictKeys.includes(key)).length;
+  if (all === 0) return "No conflict was found.";
+  if (state === "open" && open === 0) return "No conflict is open.";
+  if (state === "settled" && open === all) return "No conflict is settled yet.";
+  return "None under these filters.";
+}
+
 /** Whether something that is no conflict is shown: of the filters, only the zone is said of it. */
 export function isShownIn(item: CheckItem, detail: RecordingDetail, zone: ZoneName | null): boolean {
   if (zone === null) return true;

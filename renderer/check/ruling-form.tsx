@@ -40,14 +40,22 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
     setDraft(next);
   };
   const [tried, setTried] = useState(false);
-  /** Whoever chose by digit goes on typing; whoever walks the choices with the arrow keys must not be carried away from them. */
-  const [byDigit, setByDigit] = useState<{ readonly goTo: "side" | "words" | "reason" } | null>(null);
+  /**
+   * Whoever chose by digit goes on typing; whoever walks the choices with the arrow keys must not be carried away from them. A side that was
+   * misheard keeps the keyboard: another digit corrects it, and is never typed into the words. Tab goes on to them.
+   */
+  const [byDigit, setByDigit] = useState<{ readonly goTo: "side" | "reason" } | null>(null);
   const form = useRef<HTMLFormElement>(null);
   // Before the next key: what is typed right after the digit is the reason's, not the page's.
   useLayoutEffect(() => {
     if (byDigit === null) return;
-    form.current?.querySelector<HTMLElement>(fieldSelectors[byDigit.goTo])?.focus();
+    const found = fieldSelectors[byDigit.goTo].map((selector) => form.current?.querySelector<HTMLElement>(selector));
+    found.find(Boolean)?.focus();
   }, [byDigit]);
+  // Opened, the form stands where the page has it, which may be below what is seen.
+  useLayoutEffect(() => {
+    if (option !== null) form.current?.scrollIntoView({ block: "nearest" });
+  }, [option]);
   const options = rulingOptions(conflict);
   const values = sideValues(conflict, detail.analysis.claims);
   const found = faultsOfRuling(draft, faultOfRightWords(conflict, misheard, rightWords, detail));
@@ -62,9 +70,8 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
   useShortcuts((key) => {
     const chosen = rulingOfDigit(options, conflict.sides.length, choiceOfKey(key));
     if (!chosen) return false;
-    const side = chosen.misheard ?? misheard;
     // The side is asked for before the words: they are prefilled from it.
-    setByDigit({ goTo: chosen.option.decision !== "recogniser-error" ? "reason" : side === null ? "side" : "words" });
+    setByDigit({ goTo: chosen.option.decision === "recogniser-error" ? "side" : "reason" });
     set({ option: chosen.option, ...(chosen.misheard === null ? {} : withMisheard(chosen.misheard)) });
     return true;
   });
@@ -176,11 +183,10 @@ export function RulingForm({ conflict, detail, edit, drafts }: RulingFormProps) 
   );
 }
 
-/** Where a digit takes the keyboard. */
+/** Where a digit takes the keyboard: to the first of these that is there. */
 const fieldSelectors = {
-  side: 'input[name="misheard"]',
-  words: ".ruling-words input.text-field",
-  reason: ".ruling-words textarea",
+  side: ['input[name="misheard"]:checked', 'input[name="misheard"]'],
+  reason: [".ruling-words textarea"],
 } as const;
 
 /** Which words of the captions are replaced, and where: "In place of “to 55 60 15” at 2:54". */

@@ -131,9 +131,6 @@ export function SideCard({ conflict, sideIndex, seatKey, detail, onSide, onHear,
           <Button onClick={onHear} shortcut={seatKey} disabled={!claim}>
             Hear {letter}
           </Button>
-          <Button weight="quiet" shortcut="S" onClick={() => clock.pause()}>
-            Stop
-          </Button>
           {claims.length > 1 ? (
             <Button weight="quiet" onClick={() => setMoment((moment + 1) % claims.length)}>
               Moment {Math.min(moment, claims.length - 1) + 1} of {claims.length}

@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useId, useRef, useState } from "react";
 import type { Problem, SheetColumns } from "../../shared-types/index.ts";
 import { problemOf } from "../client/client.ts";
 import { useClient, useHostEvent } from "../client/use-client.ts";
@@ -12,26 +12,13 @@ import { SheetColumnsDialog } from "../sheet/sheet-columns-dialog.tsx";
 import { bySheet, type ChosenStyle, importedStyle } from "./body-styles.ts";
 import { DescriptionFields } from "./description-fields.tsx";
 import { FileSlot } from "./file-slot.tsx";
+import { partAtFault, slots, sortFiles } from "./import-parts.ts";
 import { sizeLabel } from "./run/line-words.ts";
-import { acceptOf, type ImportPart, partOfFileName, titleOfFileName } from "./sort-files.ts";
-import { type DescriptionDraft, descriptionOfDraft, emptyDescription, faultsOfDraft } from "./vehicle-form.ts";
-
-type Parts = Record<ImportPart, File | null>;
+import { acceptOf, type ImportPart, titleOfFileName } from "./sort-files.ts";
+import { type DescriptionDraft, descriptionOfDraft, emptyDescription, faultsOfDraft, proposedTitle } from "./vehicle-form.ts";
 
 /** What the library has already, and is meant to have twice; null before anybody was asked. */
 type Meant = "transcript" | "stock-number" | null;
-
-const slots = [
-  { part: "transcript", label: "Transcript", hint: "Timed text, SRT, WebVTT or recognizer JSON. Needed." },
-  { part: "video", label: "Video", hint: "mp4, mov, webm or mkv. May be left out." },
-  { part: "stockSheet", label: "Stock sheet", hint: "CSV with the dealer's record of the vehicle. May be left out." },
-] as const satisfies readonly { part: ImportPart; label: string; hint: string }[];
-
-function sortFiles(files: readonly File[]): Parts {
-  const parts: Parts = { transcript: null, video: null, stockSheet: null };
-  for (const file of files) parts[partOfFileName(file.name)] ??= file;
-  return parts;
-}
 
 export interface ImportDialogProps {
   readonly dropped: readonly File[];
@@ -48,12 +35,20 @@ export interface ImportDialogProps {
 
 export function ImportDialog({ dropped, described, unreadable, onBundle, onClose, onImported }: ImportDialogProps) {
   const client = useClient();
+  const formId = useId();
   const [parts, setParts] = useState(() => sortFiles(dropped));
   const [draft, setDraft] = useState({
     ...emptyDescription,
     title: parts.transcript ? titleOfFileName(parts.transcript.name) : "",
     ...described,
   });
+  /** The title follows what else is typed until the person writes one. */
+  const [ownTitle, setOwnTitle] = useState((described?.title ?? "") !== "");
+  const keepDraft = (next: DescriptionDraft, transcript = parts.transcript) => {
+    const written = ownTitle || next.title !== draft.title;
+    setOwnTitle(written);
+    setDraft(written ? next : { ...next, title: proposedTitle(next, transcript ? titleOfFileName(transcript.name) : "") });
+  };
   /** What runs now and how it is stopped; null while nothing does. */
   const job = useRef<{ readonly ticket: string; readonly stop: AbortController } | null>(null);
   const [style, setStyle] = useState<ChosenStyle>(bySheet);
@@ -79,7 +74,7 @@ export function ImportDialog({ dropped, described, unreadable, onBundle, onClose
     setParts((before) => ({ ...before, [part]: file }));
     setGone((before) => ({ ...before, [part]: undefined }));
     if (problem?.part === part) setProblem(null);
-    if (part === "transcript" && file && draft.title === "") setDraft({ ...draft, title: titleOfFileName(file.name) });
+    if (part === "transcript") keepDraft(draft, file);
   };
 
   const begin = () => {
@@ -206,13 +201,28 @@ export function ImportDialog({ dropped, described, unreadable, onBundle, onClose
             {working ?? ""}
           </span>
           {working !== null ? <Button onClick={cancel}>Cancel</Button> : null}
-          <Button weight="main" onClick={() => void run(null)} disabled={working !== null}>
+          <Button type="submit" form={formId} weight="main" shortcut="Ctrl+Enter" disabled={working !== null}>
             Import
           </Button>
         </>
       }
     >
-      <div className="import-columns">
+      <form
+        id={formId}
+        className="import-columns"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (working === null) void run(null);
+        }}
+        // On its way down: a closed choice would open at Enter.
+        onKeyDownCapture={(event) => {
+          if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
+          event.preventDefault();
+          event.stopPropagation();
+          if (working === null) void run(null);
+        }}
+      >
         <section className="stack" aria-label="Files">
           {slots.map(({ part, label, hint }) => (
             <FileSlot
@@ -237,8 +247,8 @@ export function ImportDialog({ dropped, described, unreadable, onBundle, onClose
             />
           ))}
         </section>
-        <DescriptionFields draft={draft} faults={faults} onChange={setDraft} style={style} onStyle={setStyle} />
-      </div>
+        <DescriptionFields draft={draft} faults={faults} onChange={keepDraft} style={style} onStyle={setStyle} />
+      </form>
       <p className="small soft">
         Stock number, model year and vehicle that you leave empty are taken from the stock sheet where it has them. Of a sheet of many
         vehicles, the row with the stock number counts.
@@ -272,13 +282,4 @@ export function ImportDialog({ dropped, described, unreadable, onBundle, onClose
       {problem && problem.part === null ? <ProblemNote problem={problem.problem} /> : null}
     </Modal>
   );
-}
-
-/** The slot whose file the problem names, so that it is shown beside it. */
-function partAtFault(problem: Problem, parts: Parts): ImportPart | null {
-  for (const { part } of slots) {
-    const name = parts[part]?.name;
-    if (name !== undefined && problem.file !== undefined && (problem.file === name || problem.file.endsWith(`/${name}`))) return part;
-  }
-  return null;
 }

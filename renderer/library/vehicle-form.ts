@@ -30,6 +30,16 @@ export function draftOfRecording(recording: RecordingSummary): DescriptionDraft 
   };
 }
 
+/**
+ * The title a recording is offered before the person has written one: model year and vehicle where they are typed, else what its file is called.
+ * A year counts once it has its four digits, so that no half of one stands in a title.
+ */
+export function proposedTitle({ year, vehicleName }: Pick<DescriptionDraft, "year" | "vehicleName">, ofFile: string): string {
+  const vehicle = vehicleName.trim();
+  if (vehicle === "") return ofFile;
+  return /^\d{4}$/.test(year.trim()) ? `${year.trim()} ${vehicle}` : vehicle;
+}
+
 /** What is wrong with a draft, by field; empty when nothing is. */
 export function faultsOfDraft(draft: DescriptionDraft): Partial<Record<keyof DescriptionDraft, string>> {
   const faults: Partial<Record<keyof DescriptionDraft, string>> = {};

@@ -32,7 +32,7 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
     await expect.poll(() => queue.count()).toBe(all);
     await page.keyboard.press("o");
     await expect(page.getByRole("button", { name: "Settled", exact: true })).toHaveAttribute("aria-pressed", "true");
-    await expect(page.getByText("None under these filters.")).toBeVisible();
+    await expect(page.getByText("No conflict is settled yet.")).toBeVisible();
     await page.keyboard.press("Shift+O");
     await expect.poll(() => queue.count()).toBe(all);
   });
@@ -45,6 +45,19 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
     await expect.poll(playing).toEqual([false, true]);
     await page.keyboard.press("s");
     await expect.poll(playing).toEqual([false, false]);
+  });
+
+  await test.step("a misheard side chosen by its digit is corrected by another, and Tab goes on to its words", async () => {
+    await page.keyboard.press("4");
+    await page.keyboard.press("6");
+    await page.keyboard.press("7");
+    await expect(page.getByRole("radio", { name: /^B: / })).toBeFocused();
+    await expect(page.getByRole("radio", { name: /^B: / })).toBeChecked();
+    await expect(page.getByLabel("The right words")).not.toHaveValue(/[67]$/);
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("as it was said");
+    await expect(page.getByLabel("The right words")).toHaveValue("as it was said");
+    await page.keyboard.press("Shift+Tab");
   });
 
   await test.step("a conflict is settled with a reason, signed, undone and settled again", async () => {
@@ -142,10 +155,11 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
     await page.keyboard.press("Control+Enter");
     await expect(page.getByRole("article").locator("header .chip")).toHaveText("seen by RT");
     await page.keyboard.press("Escape");
+    await expect(page.getByText("No conflict is open.", { exact: true })).toBeVisible();
   });
 
-  await test.step("with nothing open it is ready, and is published without a question", async () => {
-    await page.keyboard.press("p");
+  await test.step("with nothing open N leads on: it is ready, and is published without a question", async () => {
+    await page.keyboard.press("n");
     await expect(page.getByRole("heading", { name: "Ready to publish" })).toBeVisible();
     await expect(page.getByText(`All ${all} were settled by RT`)).toBeVisible();
     await expect(page.getByText(/promises and questions were all dealt with by RT/)).toBeVisible();
@@ -153,6 +167,10 @@ test("the reviewer's whole job on the demo, without the mouse", async ({ desk: p
     await page.keyboard.press("Shift+P");
     await expect(page.getByRole("list", { name: "Publications" }).getByRole("listitem").first()).toContainText("with no conflict open");
     await expect(page.getByRole("list", { name: "Publications" }).getByRole("listitem")).toHaveCount(2);
+    await expect(page.getByRole("heading", { name: /^Published .* UTC by RT$/ })).toBeVisible();
+    await expect(page.getByRole("button", { name: "Record as published again" })).toHaveAttribute("data-weight", "plain");
+    await page.keyboard.press("Control+z");
+    await expect(page.getByRole("heading", { name: "Ready to publish" })).toBeVisible();
   });
 });
 

@@ -3,7 +3,13 @@ import { cautionOf, nothingToCopy } from "../../renderer/call/answer-words.ts";
 import { checkLine, proposalsLine } from "../../renderer/library/recording-row.tsx";
 import { removalWords } from "../../renderer/library/removal-words.ts";
 import { partOfFileName, titleOfFileName } from "../../renderer/library/sort-files.ts";
-import { descriptionOfDraft, draftOfRecording, emptyDescription, faultsOfDraft } from "../../renderer/library/vehicle-form.ts";
+import {
+  descriptionOfDraft,
+  draftOfRecording,
+  emptyDescription,
+  faultsOfDraft,
+  proposedTitle,
+} from "../../renderer/library/vehicle-form.ts";
 import { hashOfPlace, placeOfHash, recordingPlace } from "../../renderer/shared/place.ts";
 import { contract, withholdings } from "../../shared-types/index.ts";
 import { sampleDetail } from "../exports/sample-detail.ts";
@@ -110,4 +116,13 @@ test.for([
   [{ proposals: 0, proposedZones: 0 }, "no proposals left"],
 ] as const)("%j waiting at the Mark desk: %s", ([counts, words]) => {
   expect(proposalsLine(counts)).toBe(words);
+});
+
+test("a title is proposed from the file's name, then from the vehicle, with a year only once it is whole", () => {
+  const proposed = (year: string, vehicleName: string) => proposedTitle({ year, vehicleName }, "delmot walk");
+  expect(proposed("", "")).toBe("delmot walk");
+  expect(proposed("1978", " ")).toBe("delmot walk");
+  expect(proposed("", "Orvane Delmot ")).toBe("Orvane Delmot");
+  expect(proposed("197", "Orvane Delmot")).toBe("Orvane Delmot");
+  expect(proposed(" 1978", "Orvane Delmot")).toBe("1978 Orvane Delmot");
 });

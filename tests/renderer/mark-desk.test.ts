@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { claimsCount } from "../../renderer/mark/captions/claims-count.ts";
 import { doubtfulStretches } from "../../renderer/mark/doubtful-stretches.ts";
 import { draftOfFinding, faultsOfFinding, findingOfDraft, newFindingDraft, withStart } from "../../renderer/mark/findings/finding-draft.ts";
 import { borderBeside, heldToBorder, justPast, nearestBorder, nextSpanOfZone, spanAt } from "../../renderer/mark/lap.ts";
@@ -89,7 +90,7 @@ describe("the plan view", () => {
   });
   test("a tally is said in words", () => {
     expect(tallySentence({ seconds: 108, findings: 1, proposals: 0, openConflicts: 2 })).toBe("1:48, 1 finding, 2 open conflicts");
-    expect(tallySentence({ seconds: 0, findings: 0, proposals: 0, openConflicts: 0 })).toBe("not shown");
+    expect(tallySentence({ seconds: 0, findings: 0, proposals: 0, openConflicts: 0 })).toBe("no stretch marked");
   });
   test("nose to the left, the driver of a left-hand drive sits below, of a right-hand drive above", () => {
     const sideAt = (drive: "left-hand" | "right-hand", zone: string) => walkRing(drive).find((piece) => piece.zone === zone)?.labelY ?? 0;
@@ -163,4 +164,10 @@ describe("captions", () => {
       { start: 30, end: 120, why: "words over music" },
     ]);
   });
+});
+
+test("the captions' count of claims tells those of an earlier state, which the index counts apart", () => {
+  expect(claimsCount([{ time: "today" }])).toBe("1 claim");
+  expect(claimsCount([{ time: "today" }, { time: "today" }])).toBe("2 claims");
+  expect(claimsCount([{ time: "today" }, { time: "former" }, { time: "today" }])).toBe("3 claims, 1 of an earlier state");
 });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { openWords } from "../../renderer/check/matters-at-hand.ts";
-import { alsoLines, openGroups } from "../../renderer/check/publish-lines.ts";
+import { alsoLines, openConflictLine, openGroups, publishedAsItStands } from "../../renderer/check/publish-lines.ts";
 import { itemOfPlace } from "../../renderer/check/queue.ts";
 import { placeOfHash } from "../../renderer/shared/place.ts";
 import type { RecordingDetail } from "../../shared-types/index.ts";
@@ -81,4 +81,31 @@ test("what is open is counted in words", () => {
     "1 denial by the stock sheet",
     "",
   ]);
+});
+
+test("an open conflict is named with who sent it to the vehicle, while that ruling stands", () => {
+  const conflict = { key: "k", topic: "axle ratio" };
+  const [ruling] = detail.rulings;
+  const look = { ...ruling!, conflictKey: "k", decision: "look-at-vehicle" as const, initials: "QZ", supersededBy: null };
+  expect(openConflictLine(conflict, [look])).toBe("axle ratio: to be looked at, says QZ");
+  expect(openConflictLine(conflict, [{ ...look, supersededBy: look.id }])).toBe("axle ratio");
+  expect(openConflictLine(conflict, [{ ...look, decision: "both-hold" }])).toBe("axle ratio");
+  expect(openConflictLine({ ...conflict, key: "another" }, [look])).toBe("axle ratio");
+});
+
+test("what went out is what stands until something is decided, undone or opened again", () => {
+  const at = "2027-01-01T10:00:00.000Z";
+  const ready: RecordingDetail = {
+    ...detail,
+    openConflictKeys: [],
+    analysis: { ...detail.analysis, denials: [], promises: [], questions: [] },
+  };
+  const published = { at, initials: "RT", openConflicts: 0, openMatters: [] };
+  expect(publishedAsItStands({ ...ready, publications: [] })).toBeNull();
+  expect(publishedAsItStands({ ...ready, publications: [published] })).toEqual(published);
+  const [conflict] = detail.analysis.conflicts;
+  expect(publishedAsItStands({ ...ready, publications: [published], openConflictKeys: [conflict!.key] })).toBeNull();
+  const later = { ...detail.rulings[0]!, at: "2027-01-01T10:00:01.000Z" };
+  expect(publishedAsItStands({ ...ready, publications: [published], rulings: [...ready.rulings, later] })).toBeNull();
+  expect(publishedAsItStands({ ...ready, publications: [published], analysis: full.analysis })).toBeNull();
 });

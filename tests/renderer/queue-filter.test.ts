@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { checkActionOf, checkShortcuts, filterShortcuts, filterStepOf } from "../../renderer/check/check-shortcuts.ts";
 import type { CheckItem } from "../../renderer/check/queue.ts";
 import {
+  emptyQueueLine,
   filterChoices,
   isShownIn,
   keptBackLine,
@@ -78,6 +79,19 @@ describe("what of the queue is shown", () => {
     expect(leftByKind([tires, { ...tires, key: "t2" }, color], [tires.key, "t2", "c"])).toBe("2 measures, 1 color");
     expect(leftByKind([tires], [])).toBe("");
   });
+});
+
+test("an empty list says whether there is none, or the filters keep some back", () => {
+  const { conflicts } = detail.analysis;
+  const line = (state: "open" | "settled" | "all", open: readonly Conflict[], among: readonly Conflict[] = conflicts) =>
+    emptyQueueLine({ analysis: { conflicts: [...among] }, openConflictKeys: open.map(({ key }) => key) }, { state });
+  expect(line("open", [])).toBe("No conflict is open.");
+  expect(line("settled", conflicts)).toBe("No conflict is settled yet.");
+  expect(line("all", [], [])).toBe("No conflict was found.");
+  // Some are there, of another kind, zone or weight.
+  expect(line("open", [tires])).toBe("None under these filters.");
+  expect(line("settled", [tires])).toBe("None under these filters.");
+  expect(line("all", [])).toBe("None under these filters.");
 });
 
 describe("the desk's keys", () => {

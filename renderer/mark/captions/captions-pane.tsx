@@ -16,6 +16,7 @@ import { captionHits, hitBeside } from "./caption-hits.ts";
 import { type CaptionActs, CaptionRow } from "./caption-row.tsx";
 import { CaptionsSearch } from "./captions-search.tsx";
 import "./captions-pane.css";
+import { claimsCount } from "./claims-count.ts";
 import { useCalmPlace } from "./use-calm-place.ts";
 import { useHitHighlight } from "./use-hit-highlight.ts";
 
@@ -151,7 +152,7 @@ export const CaptionsPane = memo(function CaptionsPane({ detail, clock, edit, as
           Follow
         </Button>
         <span className="small soft captions-counts">
-          {counted(captions.length, "caption", "captions")}, {counted(analysis.claims.length, "claim", "claims")},{" "}
+          {counted(captions.length, "caption", "captions")}, {claimsCount(analysis.claims)},{" "}
           {counted(analysis.repairs.length, "repair", "repairs")}
           {corrections.size > 0 ? `, ${corrections.size} corrected` : ""}
         </span>

@@ -20,9 +20,9 @@ const margin = 3;
 /** From line to line, in the drawing's units. */
 export const labelLeading = 14;
 
-/** How long a zone is shown. */
+/** How long the stretches of a zone are. Without one the zone may still be spoken of, or be in the film: nobody knows from here. */
 export function shownTime(tally: ZoneTally): string {
-  return tally.seconds > 0 ? timeLabel(tally.seconds) : "not shown";
+  return tally.seconds > 0 ? timeLabel(tally.seconds) : "unmarked";
 }
 export function findingSign(tally: ZoneTally): string {
   return tally.findings > 0 ? `◆${tally.findings}` : "";
