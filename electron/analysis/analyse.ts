@@ -2,6 +2,7 @@ import type { Analysis, Claim, Repair, SheetMeanings, StockSheetFields, Transcri
 import { proposeChapters } from "./chapters/propose-chapters.ts";
 import { findClaims } from "./claims/find-claims.ts";
 import { compareClaims } from "./comparison/compare-claims.ts";
+import { quotingDoubts } from "./comparison/quote-doubts.ts";
 import { askCoverage } from "./coverage/ask-coverage.ts";
 import { readNumbers } from "./numbers/read-numbers.ts";
 import { findPromises } from "./promises/find-promises.ts";
@@ -53,7 +54,7 @@ export function analyse(transcript: Transcript, options: AnalysisOptions, onPass
     zones,
     repairs,
     claims,
-    conflicts,
+    conflicts: quotingDoubts(conflicts, claims, found.speech),
     remarks,
     denials,
     supports,

@@ -140,9 +140,14 @@ export function supportList({ supports }: ConditionIndex, jump: Jump): Markup {
   )}</ul>`;
 }
 
+/** A bare figure of five digits or more as the spoken ones stand beside it, 61,240; a number of the vehicle's own stays as it is stamped. */
+function sheetFigure({ field, sheetValue }: ConditionIndex["denials"][number]): string {
+  return /^\d{5,7}$/.test(sheetValue) && !/vin|serial|number|\bno\b/i.test(field) ? Number(sheetValue).toLocaleString("en-US") : sheetValue;
+}
+
 export function denialBlock(denial: ConditionIndex["denials"][number], jump: Jump): Markup {
   return html`<article class="case open">
-<h3>${denial.field}: the sheet says ${denial.sheetValue}</h3>
+<h3>${denial.field}: the sheet says ${sheetFigure(denial)}</h3>
 <p>${denial.why}</p>
 ${moments(denial.moments, jump)}
 </article>`;

@@ -39,9 +39,14 @@ function keyOf({ field, column, sheetValue }: HeldColumn, claims: readonly Claim
   return `${slug(field)}:${slug(column.topic)}:${slug(sheetValue)}:${said}`;
 }
 
-/** The cell as it is written; a bare figure gets the unit that its column gives it. */
-function sheetWords({ sheetValue, read }: HeldColumn): string {
-  return read?.unit && /^[\d.,]+$/.test(sheetValue) ? `${sheetValue} ${read.unit}` : sheetValue;
+/**
+ * The cell as it is written; a bare figure is written as spoken ones are, with the unit that its column gives it. A bare price is in the
+ * currency that was spoken.
+ */
+function sheetWords({ sheetValue, read, column }: HeldColumn, spoken?: Claim): string {
+  if (typeof read?.value !== "number" || column.reading.as !== "figure" || !/^[\d.,]+$/.test(sheetValue)) return sheetValue;
+  const currency = column.attribute === "price" ? (spoken?.unit ?? null) : null;
+  return valueWords(read.value, read.unit ?? currency, column.attribute);
 }
 
 function denial(held: HeldColumn, first: Claim): Omit<StockSheetDenial, "id"> {
@@ -52,7 +57,7 @@ function denial(held: HeldColumn, first: Claim): Omit<StockSheetDenial, "id"> {
     sheetValue,
     claims: denied.map((claim) => claim.id),
     why: capitalised(
-      `the ${held.column.topic} is spoken as ${claimWords(first)} at ${moment(first.start)}, and the stock sheet says ${sheetWords(held)}.`,
+      `the ${held.column.topic} is spoken as ${claimWords(first)} at ${moment(first.start)}, and the stock sheet says ${sheetWords(held, first)}.`,
     ),
   };
 }
@@ -67,7 +72,7 @@ function support(held: HeldColumn, first: Claim): Omit<StockSheetSupport, "id"> 
     sheetValue,
     claims: supporting.map((claim) => claim.id),
     why: capitalised(
-      `the ${column.topic} is spoken as ${claimWords(first)} at ${moment(first.start)}, and the stock sheet says ${sheetWords(held)}${alike(held, first)}.${more}${withDoubt(supporting)}`,
+      `the ${column.topic} is spoken as ${claimWords(first)} at ${moment(first.start)}, and the stock sheet says ${sheetWords(held, first)}${alike(held, first)}.${more}${withDoubt(supporting)}`,
     ),
   };
 }
