@@ -118,6 +118,26 @@ test("a page without its video beside it asks for the file, and then jumps in it
   await expect.poll(time).toBeLessThan(10);
 });
 
+test("on a phone, a time far down plays the video and leaves a way back to the line that was read", async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  const file = join(folder, "page.html");
+  writeFileSync(file, buildExport("index-html", { detail: sampleDetail(), writtenAt, videoHref: pathToFileURL(demoVideo).href }).text);
+  await page.goto(pathToFileURL(file).href);
+  const back = page.getByRole("button", { name: /^Back to where you read / });
+  await expect(back).toBeHidden();
+  const read = page.locator(".claims button.jump").last();
+  await read.click();
+  await expect(page.locator("video")).toBeInViewport();
+  await expect(read).not.toBeInViewport();
+  await expect(back).toHaveText(`Back to where you read ${await read.textContent()}`);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
+  await back.click();
+  await expect(read).toBeInViewport();
+  await expect(read).toBeFocused();
+  await expect(back).toBeHidden();
+});
+
 interface Cue {
   readonly id: string;
   readonly start: number;
