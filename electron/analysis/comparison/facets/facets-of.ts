@@ -10,12 +10,15 @@ import { typeFacets, wordFacets } from "./word-facets.ts";
 /** Rules whose claims are shown for what they are worth, and are too unsure of what was measured to hold against another. */
 const leastSure: ReadonlySet<string> = new Set(["measure of the nearest part"]);
 
-/** What runs on what is told plainly; words that merely go with a fuel ("unleaded", "plug it in") are as often said of another vehicle. */
-const fuelBySigns = /^engine fuel .*, by its signs/;
+/**
+ * What it runs on, and how its windows go, are told plainly; words that merely go with them ("unleaded", "plug it in", "a switch in the
+ * door") are as often said of another vehicle, or of another thing that is switched.
+ */
+const loosestSigns = /^(?:engine fuel|glass side window|side window) .*, by its signs/;
 
 /** Everything that one claim says, made comparable. Former states give nothing: they say nothing about the vehicle as it stands. */
 export function facetsOf(claim: Claim, notes: ClaimNotes): Facet[] {
-  if (claim.time === "former" || isSpokenOtherwise(claim) || leastSure.has(claim.rule) || fuelBySigns.test(claim.rule)) return [];
+  if (claim.time === "former" || isSpokenOtherwise(claim) || leastSure.has(claim.rule) || loosestSigns.test(claim.rule)) return [];
   const { attribute, component } = claim;
   if ((component === "tire" || component === "spare") && attribute === "size") return tireSizeFacets(claim);
   if ((component === "tire" || component === "spare") && (attribute === "date" || attribute === "year")) return tireDateFacets(claim);
