@@ -113,7 +113,7 @@ export const markShortcuts = [
     shortcuts: [
       { action: "captions", key: "1", words: "to the captions" },
       { action: "findings", key: "2", words: "findings" },
-      { action: "zones", key: "3", words: "zones" },
+      { action: "zones", key: "3", words: "zones; puts an open finding form aside, and F brings it back as it was" },
       { action: "correct", key: "E", words: "correct the words of the caption at the playhead; Enter keeps, Esc drops" },
       { action: "original", key: "W", words: "show or hide the words it came with" },
       {

@@ -142,6 +142,24 @@ test.describe("a recording of one's own", () => {
     await expect(page.getByRole("button", { name: /^Pause/ })).toBeVisible();
   });
 
+  test("an import goes off by Enter in any field, under the title that the vehicle gives it", async ({ desk: page }) => {
+    for (const [key, year] of [
+      ["Enter", "1978"],
+      ["Control+Enter", "1979"],
+    ] as const) {
+      await page.getByRole("button", { name: "Import a recording…" }).first().click();
+      const dialog = page.getByRole("dialog", { name: "Import a recording" });
+      const transcript = dialog.getByRole("group", { name: /Transcript/ }).locator("input[type=file]");
+      await transcript.setInputFiles(file(`walk ${year}.vtt`, walk.replace("to 35", `to 35 ${year}`)));
+      await expect(dialog.getByLabel(/Title/)).toHaveValue(`walk ${year}`);
+      await dialog.getByLabel("Model year").fill(year);
+      await dialog.getByLabel("Vehicle").fill("Orvane Delmot");
+      await dialog.getByLabel("Vehicle").press(key);
+      await atMarkDesk(page, `${year} Orvane Delmot`);
+      await page.getByRole("link", { name: "Library" }).click();
+    }
+  });
+
   test("the same transcript again is asked about first", async ({ desk: page }) => {
     const transcript = file("walk.vtt", walk);
     await importRecording(page, { transcript }, "First");
