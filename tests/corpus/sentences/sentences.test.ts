@@ -9,8 +9,8 @@ const every = 12;
  * The bank says in other words, mostly by signs, what a walk claims; it was written before the rules and holds many sentences that only
  * a person who knows vehicles can read. Floors only rise, the ceiling only falls.
  */
-const leastRead = 0.09;
-const mostNotQuiet = 0.2;
+const leastRead = 0.24;
+const mostNotQuiet = 0.17;
 
 describe("the bank of sentences", () => {
   const sentences = readSentences();
