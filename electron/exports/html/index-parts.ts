@@ -110,7 +110,7 @@ function zoneClaims(zone: ZoneName, claims: readonly IndexClaim[], conflicts: re
   return html`<h3 id="said-${zone}">${zoneLabels[zone]}</h3><ul class="claims">${claims.map(
     (claim) => html`
 <li class="${claimClass(claim)}">${jump(claim.start)}
-<div><span class="claim-subject">${claimSubject(claim)}</span> <b class="claim-value">${valueLabel(claim.value, claim.unit, claim.attribute)}</b> ${standing(claim)}${bothHoldWords(claim, conflicts).map((words) => html` <span class="upheld-mark">${words}</span>`)}</div>
+<div><span class="claim-subject">${claimSubject(claim)}</span> <b class="claim-value">${valueLabel(claim.value, claim.unit, claim.attribute)}</b> ${standing(claim, bothHoldWords(claim, conflicts))}</div>
 <q>${claim.quote}</q></li>`,
   )}</ul>`;
 }
@@ -124,13 +124,13 @@ function claimClass({ openConflicts, status, ruledOut }: IndexClaim): string {
 const ruledOutWords = { overruled: "not so: overruled in review", misheard: "misheard: ruled the recognizer's error" } as const;
 
 /** A hedged claim carries its hedge, a disputed one its dispute, and one that was ruled out says so beside either. */
-function standing(claim: IndexClaim): Markup {
-  const doubt = hedge(claim.stance);
+function standing(claim: IndexClaim, bothHold: readonly string[]): Markup {
+  const doubt = html`${bothHold.map((words) => html`<span class="upheld-mark">${words}</span> `)}${hedge(claim.stance)}`;
   const ruled = claim.ruledOut !== null && html`<span class="overruled-mark">${ruledOutWords[claim.ruledOut]}</span>`;
   if (claim.status === "disputed") return html`${ruled} ${openMarkup(claim.openConflicts)} ${doubt}`;
   if (claim.status === "denied") return html`<span class="open-mark">▼ the stock sheet says otherwise</span> ${doubt}`;
   if (ruled) return html`${ruled} ${doubt}`;
-  return html`${claim.status === "upheld" && html`<span class="upheld-mark">stands after review</span>`} ${doubt}`;
+  return html`${claim.status === "upheld" && bothHold.length === 0 && html`<span class="upheld-mark">stands after review</span>`} ${doubt}`;
 }
 
 export function supportList({ supports }: ConditionIndex, jump: Jump): Markup {
