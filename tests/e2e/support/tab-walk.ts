@@ -33,6 +33,17 @@ function expectStops(page: Page): Promise<number> {
 /** Stops that come into being on the way: rows of a list that are on the page only while they are near its view. */
 const rowsMore = 400;
 
+/** Waits until the guard at a window's end has sent the focus on, which it does a moment later; where it truly leaves, no longer than this. */
+const settleMilliseconds = 400;
+
+async function settled(page: Page): Promise<void> {
+  const rests = () => {
+    const element = document.activeElement;
+    return element !== null && element !== document.body && !element.hasAttribute("data-base-ui-focus-guard");
+  };
+  await page.waitForFunction(rests, undefined, { timeout: settleMilliseconds, polling: 20 }).catch(() => {});
+}
+
 /** Goes through the page with Tab once round, and looks at each stop. */
 export async function walkByTab(page: Page): Promise<TabWalk> {
   await page.evaluate(() => {
@@ -45,6 +56,7 @@ export async function walkByTab(page: Page): Promise<TabWalk> {
   let outside = 0;
   for (; stops < expected + rowsMore; stops++) {
     await page.keyboard.press("Tab");
+    await settled(page);
     const look = await page.evaluate(() => {
       const element = document.activeElement as HTMLElement | null;
       if (!element || element === document.body) return "outside";
