@@ -145,9 +145,12 @@ test("files that the system's own window drops on the page are offered for impor
   await expect(page.getByRole("button", { name: /^Import a recording/ })).toBeVisible();
   const session = await page.context().newCDPSession(page);
   const data = { items: [], files: [transcript], dragOperationsMask: 1 };
-  for (const type of ["dragEnter", "dragOver", "drop"] as const)
-    await session.send("Input.dispatchDragEvent", { type, x: 600, y: 400, data });
-  await expect(page.getByRole("dialog")).toContainText("kestrel-walk");
+  // The page may still be laying itself out when the first file falls: a person would drop it again.
+  await expect(async () => {
+    for (const type of ["dragEnter", "dragOver", "drop"] as const)
+      await session.send("Input.dispatchDragEvent", { type, x: 600, y: 400, data });
+    await expect(page.getByRole("dialog")).toContainText("kestrel-walk", { timeout: 3000 });
+  }).toPass({ timeout: 30_000 });
   // Dropped, a file is never opened in the page's stead.
   expect(new URL(page.url()).pathname).toBe("/");
 });

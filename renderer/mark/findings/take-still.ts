@@ -48,8 +48,11 @@ export async function openFrames(source: string, signal?: AbortSignal): Promise<
     duration: video.duration,
     still: async (seconds, options = {}) => {
       // The very end has no picture of its own.
-      video.currentTime = Math.min(seconds, Math.max(0, video.duration - 0.05));
+      const moment = Math.min(seconds, Math.max(0, video.duration - 0.05));
+      const shown = presented(video, moment);
+      video.currentTime = moment;
       await happened(video, "seeked", options.signal);
+      await shown;
       return drawn(video, options.widest ?? widestStill);
     },
     close,
@@ -84,6 +87,27 @@ function happened(video: HTMLVideoElement, name: "loadedmetadata" | "seeked", si
     );
     signal?.addEventListener("abort", () => failed(signal.reason), once);
   }).finally(() => waiting.abort());
+}
+
+/** Furthest a frame may lie from the moment it was sought for, in seconds: films of few frames a second hold one so long. */
+const frameReachSeconds = 1;
+/** How long a frame may take to be drawn once its moment was asked for; the same frame again is not announced. Milliseconds. */
+const frameMilliseconds = 1200;
+
+/** The moment's own frame is drawn. A film says that it has come to a moment a little before its picture has changed. */
+function presented(video: HTMLVideoElement, moment: number): Promise<void> {
+  return new Promise((done) => {
+    const late = window.setTimeout(done, frameMilliseconds);
+    const look: VideoFrameRequestCallback = (_, { mediaTime }) => {
+      if (Math.abs(mediaTime - moment) > frameReachSeconds) {
+        video.requestVideoFrameCallback(look);
+        return;
+      }
+      window.clearTimeout(late);
+      done();
+    };
+    video.requestVideoFrameCallback(look);
+  });
 }
 
 async function drawn(video: HTMLVideoElement, widest: number): Promise<string> {
